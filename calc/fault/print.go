@@ -1,0 +1,67 @@
+package fault
+
+import (
+	"fmt"
+	"io"
+	"strings"
+)
+
+// Print writes every fault: where and what, the line with a caret under the
+// offending text, and what would be right.
+//
+//	henhouse.yaml:14:12: frame.joists.spacing: "15 o.c" is not a length
+//	  14 |   spacing: 15 o.c
+//	     |            ^^^^^^
+//	  write a length with its unit, such as 16" or 400 mm
+func (l List) Print(w io.Writer) {
+	for _, f := range l.Sorted() {
+		f.print(w)
+	}
+}
+
+func (f Fault) print(w io.Writer) {
+	var parts []string
+	for _, part := range []string{f.At.String(), f.Path, f.Wrong} {
+		if part != "" {
+			parts = append(parts, part)
+		}
+	}
+	fmt.Fprintln(w, strings.Join(parts, ": "))
+	if f.At.Known() && f.At.Text != "" {
+		number := fmt.Sprintf("%4d", f.At.Line)
+		fmt.Fprintf(w, "%s | %s\n", number, visible(f.At.Text))
+		fmt.Fprintf(w, "%s | %s%s\n", strings.Repeat(" ", len(number)), padding(f.At), strings.Repeat("^", max(1, f.At.Length)))
+	}
+	if f.Remedy != "" {
+		fmt.Fprintf(w, "  %s\n", f.Remedy)
+	}
+}
+
+// padding returns what stands before the caret: a blank for each character, a
+// tab where the line has one, so that the caret stands right in any terminal.
+func padding(p Place) string {
+	var b strings.Builder
+	column := 1
+	for _, r := range p.Text {
+		if column >= p.Column {
+			break
+		}
+		if r == '\t' {
+			b.WriteRune('\t')
+		} else {
+			b.WriteRune(' ')
+		}
+		column++
+	}
+	return b.String()
+}
+
+// visible keeps control characters of a hostile file from reaching the terminal.
+func visible(s string) string {
+	return strings.Map(func(r rune) rune {
+		if r != '\t' && (r < ' ' || r == 0x7f || (r >= 0x80 && r < 0xa0)) {
+			return '\uFFFD'
+		}
+		return r
+	}, s)
+}

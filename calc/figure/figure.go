@@ -1,0 +1,35 @@
+// Package figure holds the figures of a job: every number or word that a page,
+// a drawing, figures.json or the assumptions sheet may show, each with its key,
+// its value and where it came from.
+package figure
+
+import "pierbook/calc/fault"
+import "pierbook/calc/measure"
+
+// Origin says where a figure came from.
+type Origin string
+
+// The origins. They are written into figures.json, so their text is a contract.
+const (
+	Given    Origin = "given"    // stands in the job file
+	Shop     Origin = "shop"     // stands in the shop's file laid under the job
+	Assumed  Origin = "assumed"  // the program's default, with its source
+	Computed Origin = "computed" // worked out from other figures
+	Measured Origin = "measured" // read on site and written into the job file
+)
+
+// Figure is one value with its key and its pedigree. It carries all that
+// "where does this come from" needs.
+type Figure struct {
+	Key      string           // stable, dotted, such as pier.A1.post
+	Means    string           // what it is, in a few words: "length of the post at A1"
+	Value    measure.Quantity //
+	Rounding measure.Rounding // how a length is printed
+	Origin   Origin
+	At       fault.Place // where it stands, for given, shop and measured figures
+	Source   string      // document, edition and clause, or the basis of an assumption
+	Memory   bool        // the value or its source is from memory, unconfirmed: marked wherever it is printed
+	Formula  string      // for computed figures: the rule in symbols, "post = F − t − b"
+	Working  string      // the same with this job's numbers in it
+	From     []string    // keys of the figures it was worked out from
+}

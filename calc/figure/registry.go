@@ -1,0 +1,38 @@
+package figure
+
+import "fmt"
+
+// Registry holds the figures of one job in the order they were worked out.
+// The zero Registry is empty and ready for use.
+type Registry struct {
+	figures []Figure
+	index   map[string]int
+}
+
+// Add puts figures into the registry. Two figures with one key are a
+// programming mistake and panic.
+func (r *Registry) Add(figures ...Figure) {
+	if r.index == nil {
+		r.index = make(map[string]int)
+	}
+	for _, f := range figures {
+		if _, twice := r.index[f.Key]; twice {
+			panic(fmt.Sprintf("figure: %s added twice", f.Key))
+		}
+		r.index[f.Key] = len(r.figures)
+		r.figures = append(r.figures, f)
+	}
+}
+
+// Get returns the figure with the key and whether there is one.
+func (r *Registry) Get(key string) (Figure, bool) {
+	i, ok := r.index[key]
+	if !ok {
+		return Figure{}, false
+	}
+	return r.figures[i], true
+}
+
+// All returns the figures in the order they were added. The caller must not
+// change the slice.
+func (r *Registry) All() []Figure { return r.figures }

@@ -1,0 +1,55 @@
+package job
+
+import (
+	"pierbook/calc/fault"
+	"pierbook/calc/figure"
+)
+
+// Entry is one key of the job with what it holds and where that came from.
+type Entry struct {
+	Path   string // frame.joists.spacing
+	Text   string // the value as the file has it, or the default as it would be written
+	Means  string // from the table of keys
+	Origin figure.Origin
+	At     fault.Place // for given and shop values
+	Source string      // of a default
+	Memory bool        // the default is from memory
+}
+
+// Entries returns every key that has a value, in the order of the table of keys.
+func (j *Job) Entries() []Entry { return j.entries }
+
+// Entry returns the entry at a path and whether there is one.
+func (j *Job) Entry(path string) (Entry, bool) {
+	i, ok := j.index[path]
+	if !ok {
+		return Entry{}, false
+	}
+	return j.entries[i], true
+}
+
+// At returns where the value at path stands. When it is a default, or when the
+// path has no entry of its own, it is the place of the nearest map around it
+// that the file does hold, and in the end the file itself.
+func (j *Job) At(path string) fault.Place {
+	for {
+		if e, ok := j.Entry(path); ok && e.At.Known() {
+			return e.At
+		}
+		dot := lastDot(path)
+		if dot < 0 {
+			e, _ := j.Entry("")
+			return e.At
+		}
+		path = path[:dot]
+	}
+}
+
+func lastDot(path string) int {
+	for i := len(path) - 1; i >= 0; i-- {
+		if path[i] == '.' {
+			return i
+		}
+	}
+	return -1
+}

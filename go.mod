@@ -1,0 +1,13 @@
+module pierbook
+
+go 1.26.8
+
+require (
+	github.com/ajstarks/svgo v0.0.0-20211024235047-1546f124cd8b // indirect
+	github.com/rogpeppe/go-internal v1.16.0 // indirect
+	github.com/stretchr/testify v1.12.1 // indirect
+	github.com/yuin/goldmark v1.8.7 // indirect
+	gonum.org/v1/gonum v0.17.0 // indirect
+	gopkg.in/yaml.v3 v3.0.1 // indirect
+	pgregory.net/rapid v1.3.0 // indirect
+)
