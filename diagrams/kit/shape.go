@@ -1,0 +1,120 @@
+package kit
+
+import (
+	"math"
+	"strings"
+)
+
+// Segment is a straight line between two points.
+type Segment struct{ From, To Point }
+
+// Line draws a straight line.
+func (s *Sheet) Line(pen Pen, from, to Point) { s.Lines(pen, Segment{from, to}) }
+
+// Across draws a level line.
+func (s *Sheet) Across(pen Pen, left, right, y float64) {
+	s.Line(pen, Point{left, y}, Point{right, y})
+}
+
+// Upright draws a vertical line.
+func (s *Sheet) Upright(pen Pen, x, top, bottom float64) {
+	s.Line(pen, Point{x, top}, Point{x, bottom})
+}
+
+// Lines draws separate straight lines as one element.
+func (s *Sheet) Lines(pen Pen, segments ...Segment) {
+	if len(segments) == 0 {
+		return
+	}
+	var d strings.Builder
+	for _, g := range segments {
+		s.ink(pen, g.From, g.To)
+		d.WriteString("M" + s.pair(g.From) + "L" + s.pair(g.To))
+	}
+	s.shapes.Path(d.String(), pen.attributes()...)
+}
+
+// Polyline draws a line through the points.
+func (s *Sheet) Polyline(pen Pen, points ...Point) {
+	if len(points) > 1 {
+		s.shapes.Path(s.path(pen, points), pen.attributes()...)
+	}
+}
+
+// Polygon draws a closed outline through the points.
+func (s *Sheet) Polygon(pen Pen, fill Fill, points ...Point) {
+	if len(points) > 2 {
+		s.shapes.Path(s.path(pen, points)+"Z", append(pen.attributes(), fill.attributes()...)...)
+	}
+}
+
+// Rectangle draws the outline of b.
+func (s *Sheet) Rectangle(pen Pen, fill Fill, b Box) { s.Polygon(pen, fill, b.Outline()...) }
+
+// Outline returns the corners of b in order.
+func (b Box) Outline() []Point {
+	return []Point{{b.Left, b.Top}, {b.Right, b.Top}, {b.Right, b.Bottom}, {b.Left, b.Bottom}}
+}
+
+// Circle draws a circle.
+func (s *Sheet) Circle(pen Pen, fill Fill, centre Point, radius float64) {
+	s.ink(pen, centre.Plus(-radius, -radius), centre.Plus(radius, radius))
+	s.shapes.Circle(s.rounded(centre.X), s.rounded(centre.Y), s.rounded(radius),
+		append(pen.attributes(), fill.attributes()...)...)
+}
+
+// Cross draws a small X, the mark for the side of a line on which a part stands.
+func (s *Sheet) Cross(pen Pen, centre Point, width, height float64) {
+	x, y := width/2, height/2
+	s.Lines(pen,
+		Segment{centre.Plus(-x, -y), centre.Plus(x, y)},
+		Segment{centre.Plus(-x, y), centre.Plus(x, -y)})
+}
+
+// CentreMark draws the crossed centre lines of something round or square.
+func (s *Sheet) CentreMark(centre Point, reach float64) {
+	s.Lines(Thin,
+		Segment{centre.Plus(-reach, 0), centre.Plus(reach, 0)},
+		Segment{centre.Plus(0, -reach), centre.Plus(0, reach)})
+}
+
+// The arrowhead of every drawing, in millimetres: about three to one.
+const (
+	arrowLength = 3.0
+	arrowWidth  = 1.1
+)
+
+// Arrow draws an arrowhead with its tip at tip, flying away from tail.
+func (s *Sheet) Arrow(tail, tip Point) {
+	dx, dy := tip.X-tail.X, tip.Y-tail.Y
+	long := math.Hypot(dx, dy)
+	if long == 0 {
+		return
+	}
+	dx, dy = dx/long, dy/long
+	base := tip.Plus(-dx*arrowLength, -dy*arrowLength)
+	left, right := base.Plus(-dy*arrowWidth/2, dx*arrowWidth/2), base.Plus(dy*arrowWidth/2, -dx*arrowWidth/2)
+	s.Polygon(none, Black, tip, left, right)
+	s.record.Arrows = append(s.record.Arrows, bounds(tip, left, right))
+}
+
+// Pull draws a line with an arrowhead at its end.
+func (s *Sheet) Pull(pen Pen, tail, tip Point) {
+	s.Line(pen, tail, tip)
+	s.Arrow(tail, tip)
+}
+
+func (s *Sheet) path(pen Pen, points []Point) string {
+	s.ink(pen, points...)
+	var d strings.Builder
+	for i, p := range points {
+		if i == 0 {
+			d.WriteString("M" + s.pair(p))
+			continue
+		}
+		d.WriteString("L" + s.pair(p))
+	}
+	return d.String()
+}
+
+func (s *Sheet) pair(p Point) string { return s.number(p.X) + " " + s.number(p.Y) }
