@@ -1,0 +1,41 @@
+package setout
+
+import "pierbook/calc/measure"
+
+// Boards says where batter boards stand and how long the strings are.
+type Boards struct {
+	Offset      measure.Length // from the frame's outside face to the boards
+	Clear       measure.Length // from the edge of the nearest hole to the boards
+	StringLong  measure.Length // board to board along the length
+	StringCross measure.Length
+	StringTotal measure.Length // two of each, with a tail for the knots
+	BoardLong   measure.Length // of one board
+	Boards      int
+	Stakes      int
+}
+
+const (
+	// clearOfDigging is how far batter boards keep from the digging: 4 ft, so that
+	// they survive it (trade practice for footings).
+	clearOfDigging = 4 * measure.Foot
+	// clearOfDiggingMetric is the same in a round metric size.
+	clearOfDiggingMetric = 1200 * measure.Millimetre
+	knotTail             = 600 * measure.Millimetre // spare string for each string's two knots
+	boardLong            = 4 * measure.Foot
+	boardLongMetric      = 1200 * measure.Millimetre
+)
+
+// BatterBoards returns where two boards stand at each corner of a rectangle
+// whose holes reach beyond its faces by overhang (less than zero when the holes
+// stay inside).
+func BatterBoards(r Rectangle, overhang measure.Length, system measure.System) Boards {
+	clear, long := clearOfDigging, boardLong
+	if system == measure.Metric {
+		clear, long = clearOfDiggingMetric, boardLongMetric
+	}
+	b := Boards{Clear: clear, Offset: clear + max(overhang, 0), BoardLong: long, Boards: 8, Stakes: 16}
+	b.StringLong = r.Length + 2*b.Offset
+	b.StringCross = r.Width + 2*b.Offset
+	b.StringTotal = 2*(b.StringLong+b.StringCross) + 4*knotTail
+	return b
+}
