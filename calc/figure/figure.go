@@ -3,8 +3,10 @@
 // its value and where it came from.
 package figure
 
-import "pierbook/calc/fault"
-import "pierbook/calc/measure"
+import (
+	"pierbook/calc/fault"
+	"pierbook/calc/measure"
+)
 
 // Origin says where a figure came from.
 type Origin string
@@ -32,4 +34,27 @@ type Figure struct {
 	Formula  string      // for computed figures: the rule in symbols, "post = F − t − b"
 	Working  string      // the same with this job's numbers in it
 	From     []string    // keys of the figures it was worked out from
+}
+
+// Text returns the value as the binder prints it, or "" when there is none yet.
+func (f Figure) Text(style measure.Style) string {
+	if f.Value == nil {
+		return ""
+	}
+	style.Rounding = f.Rounding
+	return f.Value.Print(style)
+}
+
+// Holds says whether the figure has a value that counts as a yes: present, not
+// zero, and not one of the words "", "no", "none" and "unknown".
+func (f Figure) Holds() bool {
+	switch v := f.Value.(type) {
+	case nil:
+		return false
+	case measure.Word:
+		return v != "" && v != "no" && v != "none" && v != "unknown"
+	default:
+		value, _ := v.Base()
+		return value != 0
+	}
 }

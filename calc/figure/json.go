@@ -1,0 +1,136 @@
+package figure
+
+import (
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+
+	"pierbook/calc/measure"
+)
+
+// Heading is what figures.json says about the job itself.
+type Heading struct {
+	Name     string `json:"name"`
+	Revision string `json:"revision"`
+}
+
+// WriteJSON appends figures.json: schema 1, the job, its progress and every
+// figure by rising key with its value in base units, the text the binder
+// prints and its origin. A figure without a value has value null. Values that
+// are not finite are an error: JSON has no way to write them.
+func WriteJSON(b *bytes.Buffer, job Heading, progress string, figures *Registry, style measure.Style) error {
+	w := writer{buffer: b}
+	b.WriteString("{\n\"schema\": 1,\n\"job\": {\"name\": ")
+	w.text(job.Name)
+	b.WriteString(", \"revision\": ")
+	w.text(job.Revision)
+	b.WriteString("},\n\"progress\": ")
+	w.text(progress)
+	b.WriteString(",\n\"figures\": {")
+	sorted := slices.Clone(figures.All())
+	slices.SortFunc(sorted, func(a, b Figure) int { return compare(a.Key, b.Key) })
+	for i, f := range sorted {
+		if i > 0 {
+			b.WriteByte(',')
+		}
+		b.WriteString("\n")
+		w.text(f.Key)
+		b.WriteString(": ")
+		w.figure(f, style)
+	}
+	b.WriteString("\n}\n}\n")
+	return w.err
+}
+
+func compare(a, b string) int {
+	switch {
+	case a < b:
+		return -1
+	case a > b:
+		return 1
+	}
+	return 0
+}
+
+// writer keeps the first error, so that the calls above read in one line.
+type writer struct {
+	buffer *bytes.Buffer
+	err    error
+}
+
+func (w *writer) figure(f Figure, style measure.Style) {
+	w.buffer.WriteString("{\"value\": ")
+	unit, text := w.value(f, style)
+	w.buffer.WriteString(", \"unit\": ")
+	w.text(unit)
+	w.buffer.WriteString(", \"text\": ")
+	w.text(text)
+	w.buffer.WriteString(", \"from\": ")
+	w.text(string(f.Origin))
+	w.buffer.WriteByte('}')
+}
+
+func (w *writer) value(f Figure, style measure.Style) (unit, text string) {
+	switch v := f.Value.(type) {
+	case nil:
+		w.buffer.WriteString("null")
+		return "", ""
+	case measure.Word:
+		w.text(string(v))
+	case measure.Length:
+		w.buffer.WriteString(exactMillimetres(v))
+		unit = "mm"
+	default:
+		value, u := v.Base()
+		if math.IsNaN(value) || math.IsInf(value, 0) {
+			w.err = fmt.Errorf("writing figures: %s is %v", f.Key, value)
+			return "", ""
+		}
+		w.buffer.WriteString(strconv.FormatFloat(tidy(value), 'f', -1, 64))
+		unit = u
+	}
+	return unit, f.Text(style)
+}
+
+// exactMillimetres prints whole nanometres as millimetres with no digit lost.
+func exactMillimetres(l measure.Length) string {
+	sign := ""
+	if l < 0 {
+		sign, l = "-", -l
+	}
+	whole, rest := l/measure.Millimetre, l%measure.Millimetre
+	if rest == 0 {
+		return sign + strconv.FormatInt(int64(whole), 10)
+	}
+	digits := fmt.Sprintf("%06d", int64(rest))
+	for digits[len(digits)-1] == '0' {
+		digits = digits[:len(digits)-1]
+	}
+	return sign + strconv.FormatInt(int64(whole), 10) + "." + digits
+}
+
+// tidy rounds to ten significant digits, so that the last bits of a sum, which
+// may differ between processors, never reach the file.
+func tidy(value float64) float64 {
+	if value == 0 {
+		return 0
+	}
+	rounded, err := strconv.ParseFloat(strconv.FormatFloat(value, 'g', 10, 64), 64)
+	if err != nil {
+		return value
+	}
+	return rounded
+}
+
+// text writes a JSON string that is also safe inside an HTML script element.
+func (w *writer) text(s string) {
+	quoted, err := json.Marshal(s)
+	if err != nil {
+		w.err = fmt.Errorf("writing figures: %w", err)
+		return
+	}
+	w.buffer.Write(quoted)
+}

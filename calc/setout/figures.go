@@ -1,0 +1,93 @@
+package setout
+
+import (
+	"fmt"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Figures returns the figures of the setting out.
+func (s *SetOut) Figures(j *job.Job) []figure.Figure {
+	style := j.Style()
+	l := s.FrameLimits
+	print := func(v measure.Length) string { return v.Print(style) }
+	figures := []figure.Figure{
+		{Key: "tape.error", Means: "error of one tape reading, one standard deviation", Value: l.Tape, Origin: figure.Assumed,
+			Source: "NIST Handbook 44 allows a tape 1/16 in from 7 to 30 ft; marking and hooking are a judgement"},
+		{Key: "diagonals.allowed", Means: "difference of the diagonals that squareness allows", Value: l.Allowed, Rounding: measure.Down, Origin: figure.Computed,
+			Source: LimitsBasis, Formula: "allowed = 2 a e / D", From: []string{"frame.length", "frame.width", "frame.diagonal"},
+			Working: fmt.Sprintf("2 × %s × %s / %s", print(max(s.Frame.Length, s.Frame.Width)), print(l.Lateral), print(s.Frame.Diagonal()))},
+		{Key: "diagonals.do", Means: "difference of the diagonals to work to", Value: l.Do, Rounding: measure.Down, Origin: figure.Computed,
+			Source: LimitsBasis, Formula: "half of what is accepted, not under one tape reading", Working: print(l.Accept) + " / 2", From: []string{"diagonals.accept", "tape.error"}},
+		{Key: "diagonals.accept", Means: "difference of the diagonals up to which the frame is square for certain", Value: l.Accept, Rounding: measure.Down, Origin: figure.Computed,
+			Source: LimitsBasis, Formula: "accept = allowed − 1.96 √2 σ", Working: print(l.Allowed) + " − " + print(l.Guard), From: []string{"diagonals.allowed", "tape.error"}},
+		{Key: "diagonals.stop", Means: "difference of the diagonals beyond which the frame is out of square", Value: l.Stop, Rounding: measure.Down, Origin: figure.Computed,
+			Source: LimitsBasis, Formula: "stop = allowed + 1.96 √2 σ", Working: print(l.Allowed) + " + " + print(l.Guard), From: []string{"diagonals.allowed", "tape.error"}},
+		{Key: "racking.quarter", Means: "slide of the far side for the first row of the racking table", Value: s.Racking[0].Slide, Origin: figure.Computed,
+			Source: "law of cosines", Formula: "slide = (d1² − d2²) / (4 a)", Working: "diagonals " + print(s.Racking[0].Long) + " and " + print(s.Racking[0].Short),
+			From: []string{"frame.length", "frame.width"}},
+	}
+	figures = append(figures, s.triangleFigures()...)
+	figures = append(figures, s.boardFigures()...)
+	for _, check := range []struct {
+		name string
+		*Check
+	}{{"strings", s.Strings}, {"frame_measured", s.Sides}} {
+		figures = append(figures, checkFigures(check.name, check.Check, j)...)
+	}
+	return figures
+}
+
+func (s *SetOut) triangleFigures() []figure.Figure {
+	source := "3² + 4² = 5²; in metric multiples of 300, 400 and 500 mm"
+	from := []string{"frame.length", "frame.width"}
+	part := func(key, means string, v measure.Length) figure.Figure {
+		f := figure.Figure{Key: key, Means: means, Origin: figure.Computed, Source: source, From: from, Formula: "the largest whole multiple of 3, 4 and 5 that fits the frame"}
+		if v > 0 {
+			f.Value = v
+		}
+		return f
+	}
+	return []figure.Figure{
+		part("triangle.a", "leg of the largest 3-4-5 triangle along the length", s.Triangle.AlongLength),
+		part("triangle.b", "leg of the largest 3-4-5 triangle across", s.Triangle.AlongWidth),
+		part("triangle.c", "long side of the largest 3-4-5 triangle", s.Triangle.Across),
+	}
+}
+
+func (s *SetOut) boardFigures() []figure.Figure {
+	b := s.Boards
+	source := "trade practice: batter boards 4 ft (1200 mm) clear of the digging"
+	return []figure.Figure{
+		{Key: "batter.offset", Means: "batter boards from the frame's faces", Value: b.Offset, Rounding: measure.Up, Origin: figure.Computed, Source: source,
+			Formula: "clear distance + what the holes reach beyond the frame", From: []string{"hole.side", "pier." + s.Frame.Corners[0] + ".x"}},
+		{Key: "batter.clear", Means: "batter boards from the edge of the nearest hole", Value: b.Clear, Origin: figure.Assumed, Source: source},
+		{Key: "batter.boards", Means: "batter boards", Value: measure.Count(b.Boards), Origin: figure.Computed, Formula: "two at each corner"},
+		{Key: "batter.stakes", Means: "stakes for the batter boards", Value: measure.Count(b.Stakes), Origin: figure.Computed, Formula: "two for each board"},
+		{Key: "string.long", Means: "string from board to board along the length", Value: b.StringLong, Rounding: measure.Up, Origin: figure.Computed,
+			Formula: "length + 2 × offset", From: []string{"frame.length", "batter.offset"}},
+		{Key: "string.cross", Means: "string from board to board across", Value: b.StringCross, Rounding: measure.Up, Origin: figure.Computed,
+			Formula: "width + 2 × offset", From: []string{"frame.width", "batter.offset"}},
+		{Key: "string.total", Means: "string for all four lines with tails for the knots", Value: b.StringTotal, Rounding: measure.Up, Origin: figure.Computed,
+			Formula: "2 × (long + cross) + tails", From: []string{"string.long", "string.cross"}},
+	}
+}
+
+// checkFigures gives the same keys whether or not the six lengths were
+// measured, so that a page may always ask for them.
+func checkFigures(name string, c *Check, j *job.Job) []figure.Figure {
+	from := []string{"frame.length", "frame.width"}
+	verdict := figure.Figure{Key: name + ".verdict", Means: "what the six measured lengths are good for", Origin: figure.Measured,
+		Source: "test value of a least-squares adjustment with one condition: 1.96 and 3.29 are the 5 and 0.1 % points of the normal distribution"}
+	test := figure.Figure{Key: name + ".test_value", Means: "test value of the six measured lengths", Origin: figure.Measured, From: from, Formula: "|w| = √Σv² / σ"}
+	difference := figure.Figure{Key: name + ".difference", Means: "first measured diagonal less the second", Origin: figure.Measured}
+	if c != nil {
+		at := j.At(c.Path)
+		verdict.Value, verdict.At = measure.Word(c.Adjustment.Verdict), at
+		test.Value, test.At = measure.Ratio(c.Adjustment.TestValue), at
+		difference.Value, difference.At = c.Difference, at
+	}
+	return []figure.Figure{verdict, test, difference}
+}

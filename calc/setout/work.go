@@ -1,0 +1,136 @@
+package setout
+
+import (
+	"fmt"
+
+	"pierbook/calc/fault"
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// SetOut is all that the setting-out sheets show.
+type SetOut struct {
+	Frame, Piers Rectangle
+	FrameLimits  Limits
+	PierLimits   Limits
+	Triangle     Triangle
+	Boards       Boards
+	Racking      []Racked // of the frame
+	Strings      *Check   // nil until the strings were measured
+	Sides        *Check   // the frame measured after the beams, nil until then
+}
+
+// Check is one measuring of four sides and two diagonals.
+type Check struct {
+	Path       string // of the job key
+	Rectangle  Rectangle
+	Adjustment Adjustment
+	Holds      [3]Hold
+	Difference measure.Length // first diagonal (from the hook corner) less the second
+}
+
+// Work sets the frame out. It reports a fault for a measured set that lacks a
+// side or a diagonal, or that makes no figure.
+func Work(j *job.Job, f *frame.Frame) (*SetOut, fault.List) {
+	var faults fault.List
+	s := &SetOut{Frame: frameRectangle(f), Piers: pierRectangle(f)}
+	tape := TapeError(j.Units)
+	s.FrameLimits = DiagonalLimits(s.Frame, tape)
+	s.PierLimits = DiagonalLimits(s.Piers, tape)
+	s.Triangle = LargestTriangle(s.Frame, j.Units)
+	s.Boards = BatterBoards(s.Frame, digBeyondFrame(j, f), j.Units)
+	step, rows := measure.Inch/4, measure.Length(8)
+	if j.Units == measure.Metric {
+		step = 5 * measure.Millimetre
+	}
+	s.Racking = RackingTable(s.Frame, step, rows*step)
+	s.Strings = measuredCheck("measured.strings", j.Measured.Strings, s.Frame, tape, j, &faults)
+	s.Sides = measuredCheck("measured.frame", j.Measured.FrameSides, s.Frame, tape, j, &faults)
+	return s, faults
+}
+
+func frameRectangle(f *frame.Frame) Rectangle {
+	return Rectangle{Name: "frame", Title: "outside faces of the frame", Corners: cornerNames(f), Length: f.Length, Width: f.Width}
+}
+
+// pierRectangle is the rectangle of the corner piers' centres.
+func pierRectangle(f *frame.Frame) Rectangle {
+	c := f.Corners()
+	return Rectangle{Name: "piers", Title: "centres of the corner piers", Corners: cornerNames(f), Length: c[1].X - c[0].X, Width: c[3].Y - c[0].Y}
+}
+
+func cornerNames(f *frame.Frame) [4]string {
+	var names [4]string
+	for i, p := range f.Corners() {
+		names[i] = p.Name
+	}
+	return names
+}
+
+// digBeyondFrame returns how far the holes reach beyond the frame's faces.
+func digBeyondFrame(j *job.Job, f *frame.Frame) measure.Length {
+	half := (j.Block.Base + 2*j.Stone.Margin) / 2
+	beyond := -f.Length
+	for _, p := range f.Piers {
+		inside := min(p.X, p.Y, f.Length-p.X, f.Width-p.Y)
+		beyond = max(beyond, half-inside)
+	}
+	return beyond
+}
+
+func measuredCheck(path string, lengths map[string]measure.Length, r Rectangle, tape measure.Length, j *job.Job, faults *fault.List) *Check {
+	if len(lengths) == 0 {
+		return nil
+	}
+	six, missing := pickSix(lengths, r)
+	for _, name := range missing {
+		faults.Add(fault.Fault{At: j.At(path), Path: path,
+			Wrong:  fmt.Sprintf("the length %s is missing", name),
+			Remedy: "measure all four sides and both diagonals: " + allSix(r)})
+	}
+	if len(missing) > 0 {
+		return nil
+	}
+	adjustment, err := Adjust(six, tape)
+	if err != nil {
+		faults.Add(fault.Fault{At: j.At(path), Path: path, Wrong: err.Error(),
+			Remedy: "look for a length that is a foot or a digit off, and measure again"})
+		return nil
+	}
+	return &Check{Path: path, Rectangle: r, Adjustment: adjustment, Difference: six[4] - six[5],
+		Holds: adjustment.Holds(r, DiagonalLimits(r, tape).Tape)}
+}
+
+// pickSix finds the six lengths under either order of their corners.
+func pickSix(lengths map[string]measure.Length, r Rectangle) (six Six, missing []string) {
+	for i, e := range ends {
+		from, to := r.Corners[e[0]], r.Corners[e[1]]
+		length, ok := lengths[from+"-"+to]
+		if !ok {
+			length, ok = lengths[to+"-"+from]
+		}
+		if !ok {
+			missing = append(missing, SideName(r, i))
+		}
+		six[i] = length
+	}
+	return six, missing
+}
+
+// SideName returns the name of one of the six lengths of a rectangle, such as
+// A1-A5, in the order of [Six].
+func SideName(r Rectangle, i int) string {
+	return r.Corners[ends[i][0]] + "-" + r.Corners[ends[i][1]]
+}
+
+func allSix(r Rectangle) string {
+	text := ""
+	for i := range ends {
+		if i > 0 {
+			text += ", "
+		}
+		text += SideName(r, i)
+	}
+	return text
+}
