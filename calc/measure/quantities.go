@@ -11,8 +11,11 @@ type (
 	Mass float64
 	// Force is in newtons.
 	Force float64
-	// Stress is in pascals: stresses in timber, bearing pressures, area loads.
+	// Stress is in pascals: area loads and soil pressures, which print in psf
+	// or kPa. [Stress.InTimber] prints in psi or MPa.
 	Stress float64
+	// TimberStress is a Stress that prints as timber values do, in psi or MPa.
+	TimberStress float64
 	// LineLoad is in newtons per metre.
 	LineLoad float64
 	// Moment is in newton metres.
@@ -62,6 +65,9 @@ func (f Force) Mass() Mass { return Mass(float64(f) / StandardGravity) }
 // Over returns the pressure of f spread over a.
 func (f Force) Over(a Area) Stress { return Stress(float64(f) / float64(a)) }
 
+// InTimber returns s as a stress in timber, which prints in psi or MPa.
+func (s Stress) InTimber() TimberStress { return TimberStress(s) }
+
 // On returns the force of the pressure s on a.
 func (s Stress) On(a Area) Force { return Force(float64(s) * float64(a)) }
 
@@ -105,4 +111,6 @@ type Style struct {
 	System   System
 	Fraction Length   // finest mark of an imperial length, such as Sixteenth; metric lengths print to Millimetre
 	Rounding Rounding // for lengths only
+	Rod      Rod      // how rod readings print
+	Currency string   // what stands beside an amount of money: "$" or "EUR"
 }
