@@ -85,7 +85,9 @@ func TestTextsThatAreNotLengths(t *testing.T) {
 		{`5 6"`, `"5 6\"" is not a length`},
 		{`12 lb`, `"12 lb" is not a length`},
 		{`999999999999 m`, `"999999999999 m" is too long to be a length here`},
-		{`9999999999999999 mm`, `"9999999999999999 mm" is not a length`},
+		{`9999999999999999 mm`, `"9999999999999999 mm" is too long to be a length here`},
+		{`99999999999999999999 mm`, `"99999999999999999999 mm" is not a length`},
+		{`5³"`, `"5³\"" is not a length`},
 	} {
 		_, err := measure.ParseLength(row.text)
 		var fault *measure.ParseError

@@ -28,10 +28,10 @@ func (n number) times(unit uint64) (uint64, bool) {
 	return quotient, quotient <= math.MaxInt64
 }
 
-// Limits that keep every product of a number inside 64 bits: 15 digits reach
-// 1 000 km in nanometres, and a fraction of an inch finer than 1/1024 is a slip.
+// Limits that keep every product of a number inside 64 bits: 19 digits fill
+// a uint64, and a fraction of an inch finer than 1/1024 is a slip.
 const (
-	mostDigits      = 15
+	mostDigits      = 19
 	mostDenominator = 1024
 )
 
@@ -150,7 +150,7 @@ var vulgarFractions = map[rune]string{
 
 // plain brings the characters that people and word processors use for one
 // thing to one: primes and curly quotes, minus signs, no-break spaces, ready
-// made fractions, raised digits. Letters become lower case.
+// made fractions. Letters become lower case.
 func plain(text string) string {
 	var b strings.Builder
 	b.Grow(len(text) + 4)
@@ -185,10 +185,6 @@ func plainRune(r rune) rune {
 		return '-'
 	case '⁄', '∕':
 		return '/'
-	case '²':
-		return '2'
-	case '³':
-		return '3'
 	}
 	return r
 }

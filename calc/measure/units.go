@@ -43,6 +43,9 @@ var (
 	moneyKind = kind{"an amount of money", "write an amount without its currency, such as 7.20", nil, 1}
 )
 
+// unitMarks brings raised digits and other marks of a unit to plain ones.
+var unitMarks = strings.NewReplacer("^", "", "²", "2", "³", "3", "·", " ")
+
 // parse reads a number, or a mixed number or fraction, and its unit.
 func (k kind) parse(text string) (float64, error) {
 	s := scanner{rest: plain(text)}
@@ -55,7 +58,7 @@ func (k kind) parse(text string) (float64, error) {
 		return 0, k.wrong(text, "is not "+k.name)
 	}
 	s.blanks()
-	unit := strings.Join(strings.Fields(strings.NewReplacer("^", "", "·", " ").Replace(s.rest)), " ")
+	unit := strings.Join(strings.Fields(unitMarks.Replace(s.rest)), " ")
 	switch {
 	case unit == "" && k.bare != 0:
 		return sign * n.float() * k.bare, nil
