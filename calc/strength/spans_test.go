@@ -1,0 +1,138 @@
+package strength
+
+import (
+	"encoding/csv"
+	"fmt"
+	"math"
+	"os"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// publishedRows reads a file of published values by column heading.
+func publishedRows(t *testing.T, name string) []row {
+	t.Helper()
+	file, err := os.Open(name)
+	require.NoError(t, err)
+	defer file.Close()
+	lines, err := csv.NewReader(file).ReadAll()
+	require.NoError(t, err)
+	require.Greater(t, len(lines), 1, "no rows in %s", name)
+	var rows []row
+	for _, line := range lines[1:] {
+		r := row{}
+		for i, heading := range lines[0] {
+			r[heading] = line[i]
+		}
+		rows = append(rows, r)
+	}
+	return rows
+}
+
+// spansFile is the file that the test reads; set PUBLISHED_SPANS to run a longer one.
+func spansFile() string {
+	if name := os.Getenv("PUBLISHED_SPANS"); name != "" {
+		return name
+	}
+	return "../../testdata/published/spans.csv"
+}
+
+// TestPublishedSpans works every row of the published span tables by the set
+// that its note names, and wants one inch or two per cent, whichever is larger.
+// Sources stand in the rows.
+func TestPublishedSpans(t *testing.T) {
+	matched, exact, all := map[string]int{}, map[string]int{}, map[string]int{}
+	for i, r := range publishedRows(t, spansFile()) {
+		set, _, _ := strings.Cut(strings.TrimPrefix(r["note"], "set "), ";")
+		got, printed, err := spanOfRow(r, set)
+		require.NoError(t, err, "row %d: %v", i+2, r)
+		all[set]++
+		want := r.number("allowable_span_in")
+		if printed == want {
+			exact[set]++
+		}
+		if math.Abs(got-want) <= math.Max(1, 0.02*want) {
+			matched[set]++
+			continue
+		}
+		t.Errorf("row %d: %s %s %s %s %s-%s: %.2f in, printed %.0f in", i+2, r["table"], set, r["species"], r["grade"], r["plies"], r["size"], got, want)
+	}
+	for _, set := range []string{"J1", "J2", "J3", "B1", "B2", "B3", "B4"} {
+		t.Logf("%s: %d of %d within tolerance, %d to the printed inch", set, matched[set], all[set], exact[set])
+	}
+}
+
+// spanOfRow returns the span in inches and as the set rounds it.
+func spanOfRow(r row, set string) (span, printed float64, err error) {
+	conventions := map[string]Convention{"J1": FloorJoistTable, "J2": FloorJoistTable, "J3": OlderDeckJoistTable,
+		"B1": DeckBeamTable, "B2": OlderDeckBeamTable, "B3": GirderTable, "B4": PorchGirderTable}
+	convention, ok := conventions[set]
+	if !ok {
+		return 0, 0, fmt.Errorf("no set %q", set)
+	}
+	span = math.Inf(1)
+	for _, species := range strings.Split(r["species"], "|") {
+		m, err := memberOfRow(r, set, species)
+		if err != nil {
+			return 0, 0, err
+		}
+		least, _ := convention.Spans(m).Least()
+		span = math.Min(span, least.Inches())
+	}
+	if set == "J2" || set == "J3" {
+		span = math.Min(span, 216) // the tables stop at 18 ft
+	}
+	printed = math.Round(span)
+	if set == "B4" {
+		printed = math.Floor(span)
+	}
+	return span, printed, nil
+}
+
+func memberOfRow(r row, set, species string) (SimpleSpan, error) {
+	aliases := map[string]string{"redwood": "redwood_open_grain", "ponderosa_pine": "northern_species", "red_pine": "northern_species"}
+	if alias, ok := aliases[species]; ok {
+		species = alias
+	}
+	plies, err := strconv.Atoi(r["plies"])
+	if err != nil {
+		return SimpleSpan{}, err
+	}
+	section, ok := SectionOf(r["size"], plies)
+	if !ok {
+		return SimpleSpan{}, fmt.Errorf("no size %s", r["size"])
+	}
+	ref, err := LookUp(job.Timber{Species: species, Grade: r["grade"]}, section)
+	if err != nil {
+		return SimpleSpan{}, err
+	}
+	known, _ := FindSpecies(species)
+	live, duration := r.number("live_psf"), TenYears
+	if r["snow_psf"] != "" {
+		live, duration = r.number("snow_psf"), TwoMonths
+	}
+	wet := r["wet"] == "true"
+	m := SimpleSpan{Reference: ref, Section: section, Wet: wet, Incised: wet && known.IncisedIfTreated,
+		Repetitive: strings.HasPrefix(set, "J"), Duration: duration, LimitRatio: 360}
+	m.Total, m.Live = loadOfRow(r, set, live+r.number("dead_psf")), loadOfRow(r, set, live)
+	return m, nil
+}
+
+// loadOfRow turns a load on the area into the member's line load as the set does.
+func loadOfRow(r row, set string, psf float64) measure.LineLoad {
+	area := measure.Stress(psf) * measure.PoundPerSquareFt
+	supported := measure.Foot.Scale(r.number("supported_span_ft"))
+	switch set {
+	case "J1", "J2", "J3":
+		return measure.LineLoad(float64(area) * inches(r.number("spacing_in")).Metres())
+	case "B1", "B2":
+		return OverhangingJoistLoad(area, supported, supported/4)
+	}
+	return measure.LineLoad(float64(area) * supported.Metres() / 2)
+}
