@@ -23,6 +23,9 @@ type Frame struct {
 	BuildUp       BuildUp
 	Sections      Sections
 	Advice        []Advice // what a change of size would save or mend, said before anything is ordered
+	// WidestBay is the greatest distance between the centres of neighbouring
+	// joists: the span that the surface really has to bridge.
+	WidestBay measure.Length
 }
 
 // Sections are the cross-sections the frame is made of, none left to pick.
@@ -137,6 +140,12 @@ type Joist struct {
 	Centre   measure.Length // x
 	MarkSide string         // on which side of the mark the joist stands: "beyond" (towards growing x) or "before"
 	From, To measure.Length // y of its ends
+	// Overhang marks the short piece from the rim to an outer beam that stands
+	// in from the side, with joists between beams: bay 0 and the bay after the
+	// last. It is no cantilever until an engineer has detailed it.
+	Overhang bool
+	// BeyondBeams marks an end joist that stands wholly past the beams' ends.
+	BeyondBeams bool
 }
 
 // Long returns the length of the joist.
@@ -148,6 +157,9 @@ type Blocking struct {
 	Y        measure.Length // centre
 	From, To measure.Length // x
 }
+
+// Long returns the length of the block.
+func (b Blocking) Long() measure.Length { return b.To - b.From }
 
 // Surface is the floor in pieces.
 type Surface struct {
