@@ -1,0 +1,121 @@
+package crew
+
+import "pierbook/calc/measure"
+
+// Range is an estimate from a practised crew's hours to a first-timer's.
+type Range struct{ Least, Most measure.Hours }
+
+// Estimate is one step with its hours of work.
+type Estimate struct {
+	Step
+	Hours  Range         // of one person
+	Actual measure.Hours // as measured, 0 when not
+	Own    bool          // from the shop's own rate
+	Terms  []Term
+}
+
+// Term is one part of an estimate.
+type Term struct {
+	What   string
+	Amount float64
+	Each   Range
+	Source string
+	Memory bool
+}
+
+// Weekend is the plan over the days.
+type Weekend struct {
+	Steps []Estimate
+	Total Range // of one person
+	Days  []Day
+	Crew  int
+}
+
+// Day is one day's stretch of work, in hours from its start for the whole crew,
+// at the middle of each range.
+type Day struct {
+	Number int
+	Parts  []Part
+}
+
+// Part is a step, or what falls of it, on one day.
+type Part struct {
+	Step       string
+	Title      string
+	Start, End measure.Hours // of that day's work
+	Ends       bool          // the step ends here, with its hold point
+	Hold       string
+}
+
+// dayLong is a working day: 8 hours (common practice, no source).
+const dayLong measure.Hours = 8
+
+// Plan estimates every step and lays the steps over the days for so many
+// people. Own holds the shop's hours by step, taken as both ends of the range;
+// actual holds the hours written down on site.
+func Plan(w Work, people int, own, actual map[string]measure.Hours) Weekend {
+	plan := Weekend{Crew: max(people, 1)}
+	for _, step := range Steps() {
+		e := estimate(step, w, own[step.Name], actual[step.Name])
+		plan.Steps = append(plan.Steps, e)
+		plan.Total.Least += e.Hours.Least
+		plan.Total.Most += e.Hours.Most
+	}
+	plan.Days = days(plan.Steps, plan.Crew)
+	return plan
+}
+
+func estimate(step Step, w Work, own, actual measure.Hours) Estimate {
+	e := Estimate{Step: step, Actual: actual}
+	for _, r := range step.rates {
+		amount := r.amount(w)
+		if amount == 0 {
+			continue
+		}
+		e.Terms = append(e.Terms, Term{What: r.what, Amount: amount, Each: Range{measure.Hours(r.least), measure.Hours(r.most)}, Source: r.source, Memory: r.memory})
+		e.Hours.Least += measure.Hours(amount * r.least)
+		e.Hours.Most += measure.Hours(amount * r.most)
+	}
+	if own > 0 {
+		e.Hours, e.Own = Range{own, own}, true
+	}
+	return e
+}
+
+// days lays the middle of each range over days of eight hours. A step that may
+// not be left overnight is not begun when it cannot end the same day, unless it
+// needs more than a whole day.
+func days(steps []Estimate, crew int) []Day {
+	var plan []Day
+	day := Day{Number: 1}
+	var clock measure.Hours
+	next := func() {
+		plan = append(plan, day)
+		day, clock = Day{Number: day.Number + 1}, 0
+	}
+	for _, s := range steps {
+		left := (s.Hours.Least + s.Hours.Most) / 2 / measure.Hours(max(1, min(crew, s.People)))
+		if clock > 0 && !s.mayWait() && left <= dayLong && clock+left > dayLong {
+			next()
+		}
+		for left > 0 {
+			if dayLong-clock < 0.25 {
+				next()
+			}
+			take := min(left, dayLong-clock)
+			left -= take
+			if left < 0.05 {
+				take, left = take+left, 0
+			}
+			day.Parts = append(day.Parts, Part{Step: s.Name, Title: s.Title, Start: clock, End: clock + take, Ends: left == 0, Hold: s.Hold})
+			clock += take
+		}
+	}
+	if len(day.Parts) > 0 {
+		plan = append(plan, day)
+	}
+	return plan
+}
+
+// mayWait says whether the work may be left overnight.
+func (s Step) mayWait() bool { return len(s.Overnight) < 2 || s.Overnight[:2] != "no" }
