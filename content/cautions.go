@@ -1,0 +1,127 @@
+package content
+
+import (
+	"fmt"
+	"slices"
+)
+
+// caution is a warning with its source. Which ones a job calls for is decided
+// by its condition.
+type caution struct {
+	id, stage, word, source, read string
+	text                          []piece
+	condition                     condition
+}
+
+// The signal words, by outcome: DANGER will kill or maim, WARNING could,
+// CAUTION hurts less, NOTICE is for damage to things alone.
+//
+// Source: ANSI Z535.4, definitions as summarised by label makers.
+var signalWords = []string{"DANGER", "WARNING", "CAUTION", "NOTICE"}
+
+// readCautions reads the file of cautions; a later one takes the place of an
+// earlier one with its id.
+func (r *recorder) readCautions() {
+	for _, rec := range r.readRecords("id", "stage", "word", "text", "source", "read", "when") {
+		if !r.need(rec, "id", "stage", "word", "text", "source", "read") {
+			continue
+		}
+		r.oneOf(rec, "word", signalWords...)
+		r.oneOf(rec, "read", readLevels...)
+		c := caution{
+			id: rec.fields["id"].text, stage: rec.fields["stage"].text, word: rec.fields["word"].text,
+			source: rec.fields["source"].text, read: rec.fields["read"].text,
+			text: r.pieces(rec.fields["text"]), condition: r.conditionOf(rec),
+		}
+		same := func(other caution) bool { return other.id == c.id }
+		switch i := slices.IndexFunc(r.book.cautions, same); {
+		case i < 0:
+			r.book.cautions = append(r.book.cautions, c)
+		case r.page.layer > 0:
+			r.book.cautions[i] = c
+		default:
+			r.wrong(rec.fields["id"].all(), fmt.Sprintf("the caution %q stands here twice", c.id), "give each its own id")
+		}
+	}
+}
+
+func (r *recorder) oneCaution(b block) {
+	i := slices.IndexFunc(r.book.cautions, func(c caution) bool { return c.id == b.argument.text })
+	if i < 0 {
+		r.wrong(b.argument.all(), fmt.Sprintf("there is no caution %q", b.argument.text),
+			didYouMean(b.argument.text, r.book.cautionIDs(), "write the id of a caution in cautions.txt"))
+		return
+	}
+	r.caution(r.book.cautions[i])
+}
+
+func (r *recorder) cautionsOfStage(b block) {
+	found := false
+	for _, c := range r.book.cautions {
+		if c.stage == b.argument.text {
+			r.caution(c)
+			found = true
+		}
+	}
+	if !found {
+		r.wrong(b.argument.all(), fmt.Sprintf("no caution is of the stage %q", b.argument.text),
+			didYouMean(b.argument.text, r.book.stages(), "write the stage of a caution in cautions.txt"))
+	}
+}
+
+// alert is the triangle of a hazard; a NOTICE has none, since nobody is hurt.
+const alert = `<svg class="alert" viewBox="0 0 24 22" width="24" height="22" aria-hidden="true"><path class="triangle" d="M12 1.5 23 20.5 1 20.5 Z"/><path class="bang" d="M12 8 12 14"/><path class="bang" d="M12 16.6 12 17.6"/></svg>`
+
+// caution records one caution. The sheets at the back print the source with
+// it; on a step sheet it would stand between the reader and the work.
+func (r *recorder) caution(c caution) {
+	class := map[string]string{"DANGER": "danger", "WARNING": "warning", "CAUTION": "care", "NOTICE": "notice"}[c.word]
+	r.beginWhen(c.condition)
+	r.html(`<div class="caution `, class, `" role="note"><p class="word">`)
+	if c.word != "NOTICE" {
+		r.html(alert)
+	}
+	r.html(c.word, "</p><p>")
+	r.flush()
+	r.gather = append(r.gather, c.text...)
+	if c.read == "memory" {
+		r.add(memoryMark{})
+	}
+	r.html("</p>")
+	if r.page.kind == kindBack {
+		r.source(c.source, c.read)
+	}
+	r.html("</div>\n")
+	r.endWhen(c.condition)
+}
+
+// source records where a text comes from and how well that was read.
+func (r *recorder) source(source, read string) {
+	r.html(`<p class="source">`)
+	r.escaped(source)
+	switch read {
+	case "summary":
+		r.html(" (read in a summary)")
+	case "memory":
+		r.html(" (from memory, unconfirmed)")
+	}
+	r.html("</p>")
+}
+
+func (b *Book) cautionIDs() []string {
+	var ids []string
+	for _, c := range b.cautions {
+		ids = append(ids, c.id)
+	}
+	return ids
+}
+
+func (b *Book) stages() []string {
+	var stages []string
+	for _, c := range b.cautions {
+		if !slices.Contains(stages, c.stage) {
+			stages = append(stages, c.stage)
+		}
+	}
+	return stages
+}

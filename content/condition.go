@@ -1,0 +1,43 @@
+package content
+
+import (
+	"regexp"
+	"strings"
+
+	"pierbook/calc/fault"
+)
+
+// condition decides whether a part of a page is bound: {when KEY},
+// {unless KEY}, {when KEY is WORD}, {unless KEY is WORD}. The zero condition
+// is none at all.
+type condition struct {
+	key    string
+	word   string // the printed word asked for, or empty
+	unless bool
+	at     fault.Place
+}
+
+func (c condition) given() bool { return c.key != "" }
+
+// keyShape is the shape of a figure's key: dotted words.
+var keyShape = regexp.MustCompile(`^[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*$`)
+
+// isCondition says whether the text in a pair of braces is meant as one.
+func isCondition(inside string) bool {
+	return inside == "when" || inside == "unless" || strings.HasPrefix(inside, "when ") || strings.HasPrefix(inside, "unless ")
+}
+
+// readCondition reads the text in a pair of braces that isCondition.
+func readCondition(inside string, at fault.Place) (condition, bool) {
+	word, rest, _ := strings.Cut(inside, " ")
+	key, asked, compares := strings.Cut(strings.TrimSpace(rest), " is ")
+	c := condition{key: strings.TrimSpace(key), word: strings.TrimSpace(asked), unless: word == "unless", at: at}
+	return c, keyShape.MatchString(c.key) && (!compares || c.word != "")
+}
+
+// equalWords compares printed words as a reader would: capitals and the kind of
+// blank between words do not matter, nor underscores in their place.
+func equalWords(a, b string) bool {
+	same := strings.NewReplacer("_", " ", "\u00a0", " ")
+	return strings.EqualFold(same.Replace(a), same.Replace(b))
+}

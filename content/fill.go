@@ -1,0 +1,249 @@
+package content
+
+import (
+	"fmt"
+	"html"
+	"html/template"
+	"strconv"
+	"strings"
+
+	"pierbook/calc/fault"
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+)
+
+// filler writes the pieces of one sheet with a job's figures in the holes.
+type filler struct {
+	binder *binder
+	page   *page
+	out    []byte
+	leaf   Leaf
+	leaves []Leaf
+	words  bool // plain words are wanted, without marks and markup
+	count  map[string]int
+}
+
+// fillAll writes pieces in order.
+func (f *filler) fillAll(pieces []piece) {
+	for _, p := range pieces {
+		p.fill(f)
+	}
+}
+
+// markup returns what pieces become.
+func (f *filler) markup(pieces []piece) template.HTML {
+	from := len(f.out)
+	f.fillAll(pieces)
+	text := string(f.out[from:])
+	f.out = f.out[:from]
+	return template.HTML(text)
+}
+
+// plain returns pieces as plain words.
+func (f *filler) plain(pieces []piece) string {
+	f.words = true
+	text := f.markup(pieces)
+	f.words = false
+	return html.UnescapeString(string(text))
+}
+
+func (f *filler) write(parts ...string) {
+	for _, part := range parts {
+		f.out = append(f.out, part...)
+	}
+}
+
+// escape writes plain text.
+func (f *filler) escape(s string) { f.out = appendEscaped(f.out, s) }
+
+// appendEscaped appends s with the five signs of markup written as references.
+func appendEscaped(out []byte, s string) []byte {
+	from := 0
+	for i := range len(s) {
+		var reference string
+		switch s[i] {
+		case '&':
+			reference = "&amp;"
+		case '<':
+			reference = "&lt;"
+		case '>':
+			reference = "&gt;"
+		case '"':
+			reference = "&#34;"
+		case '\'':
+			reference = "&#39;"
+		default:
+			continue
+		}
+		out = append(append(out, s[from:i]...), reference...)
+		from = i + 1
+	}
+	return append(out, s[from:]...)
+}
+
+func (l literal) fill(f *filler) { f.out = append(f.out, l...) }
+
+func (p figureText) fill(f *filler) {
+	if fig, ok := f.figure(p.key, p.at); ok {
+		f.value(fig)
+	}
+}
+
+// value writes what a figure prints. Numbers are kept on one line and stand
+// out from the words.
+func (f *filler) value(fig figure.Figure) {
+	text := fig.Text(f.binder.style)
+	_, isWord := fig.Value.(measure.Word)
+	switch {
+	case f.words:
+		f.escape(text)
+		return
+	case fig.Value == nil:
+		f.blank(fig.Means)
+		return
+	case isWord:
+		f.escape(text)
+	default:
+		f.write(`<span class="n">`)
+		f.escape(text)
+		f.write("</span>")
+	}
+	if fig.Origin == figure.Assumed {
+		f.leaf.Assumed = true
+		f.write(assumedMark)
+	}
+	if fig.Memory {
+		memoryMark{}.fill(f)
+	}
+}
+
+const (
+	assumedMark    = `<sup class="mark" title="assumed, not given by the job">a</sup>`
+	fromMemoryMark = `<sup class="mark" title="from memory, unconfirmed">m</sup>`
+)
+
+// memoryMark is the mark of what is known from memory alone.
+type memoryMark struct{}
+
+func (memoryMark) fill(f *filler) {
+	if !f.words {
+		f.leaf.Memory = true
+		f.write(fromMemoryMark)
+	}
+}
+
+// blank writes a ruled blank for what label says.
+func (f *filler) blank(label string) {
+	f.write(blankStart)
+	f.escape(label)
+	f.write(blankEnd)
+}
+
+func (p figureName) fill(f *filler) {
+	if fig, ok := f.figure(p.key, p.at); ok {
+		f.escape(fig.Means)
+	}
+}
+
+func (p answer) fill(f *filler) {
+	fig, ok := f.binder.figures.Get(p.key)
+	if !ok || fig.Text(f.binder.style) == "" {
+		f.blank(p.label)
+		return
+	}
+	f.value(fig)
+}
+
+func (p sheetLink) fill(f *filler) {
+	number, known := f.binder.numbers[p.page]
+	switch {
+	case !known:
+		f.binder.wrong(p.at, fmt.Sprintf("there is no sheet %q", p.page), didYouMean(p.page, keys(f.binder.numbers), "write the name of a page"))
+	case f.words || number == 0:
+		f.write("sheet ", p.number(number))
+	default:
+		f.write(`<a href="#`, p.page, `">sheet `, p.number(number), "</a>")
+	}
+}
+
+// number is the sheet's number, or its name in words when it is not bound.
+func (p sheetLink) number(n int) string {
+	if n == 0 {
+		return "“" + strings.ReplaceAll(p.page, "-", " ") + "” (not bound for this job)"
+	}
+	return strconv.Itoa(n)
+}
+
+func (p when) fill(f *filler) {
+	if f.binder.holds(p.condition) {
+		f.fillAll(p.body)
+	}
+}
+
+func (p group) fill(f *filler) {
+	start := len(f.out)
+	f.fillAll(p.head)
+	begun := len(f.out)
+	f.fillAll(p.body)
+	if len(f.out) == begun {
+		f.out = f.out[:start]
+		return
+	}
+	f.fillAll(p.tail)
+}
+
+func (p leafBreak) fill(f *filler) {
+	f.endLeaf()
+	f.leaf.Back = p.back
+}
+
+// endLeaf puts what was written since the last break on the sheet's leaves.
+func (f *filler) endLeaf() {
+	if len(strings.TrimSpace(string(f.out))) > 0 {
+		f.leaf.HTML = template.HTML(f.out)
+		f.leaves = append(f.leaves, f.leaf)
+	}
+	f.out, f.leaf = f.out[:0], Leaf{}
+}
+
+func (contents) fill(f *filler) {
+	f.write(`<ol class="contents">`)
+	for _, s := range f.binder.sheets {
+		f.write(`<li value="`, strconv.Itoa(s.Number), `"><a href="#`, s.Name, `"><span class="number">`, strconv.Itoa(s.Number), `</span> <span class="title">`)
+		f.escape(s.Title)
+		f.write("</span></a></li>")
+	}
+	f.write("</ol>\n")
+}
+
+// fill asks the caller's maker for the block; a drawing gets its frame here.
+func (p call) fill(f *filler) {
+	maker, known := f.binder.blocks[p.block]
+	switch {
+	case !known:
+		f.binder.wrong(p.at, fmt.Sprintf("no %s can be brought in here", p.block), "take the block away")
+		return
+	case !maker.knows(p.argument):
+		f.binder.wrong(p.at, fmt.Sprintf("there is no %s %q", p.block, p.argument), didYouMean(p.argument, maker.Names, "write one of "+strings.Join(maker.Names, ", ")))
+		return
+	}
+	number := strconv.Itoa(f.binder.numbers[f.page.name]) + "." + strconv.Itoa(f.count[p.block]+1)
+	c := Call{Block: p.block, Argument: p.argument, Page: f.page.name, Number: number, Caption: f.markup(p.caption), Words: f.plain(p.caption)}
+	made := maker.Make(c)
+	if made == "" {
+		return
+	}
+	f.count[p.block]++
+	if p.block != "drawing" {
+		f.write(string(made))
+		return
+	}
+	f.write(`<figure class="drawing">`, scrollStart)
+	f.escape("drawing: " + c.Words)
+	f.write(`">`, string(made), `</div><figcaption><b>Figure `, number, `</b> `, string(c.Caption), "</figcaption></figure>\n")
+}
+
+// figure returns the figure with the key, or reports that there is none.
+func (f *filler) figure(key string, at fault.Place) (figure.Figure, bool) {
+	return f.binder.figure(key, at)
+}

@@ -1,0 +1,96 @@
+package content
+
+import (
+	"fmt"
+	"slices"
+)
+
+// question is something that only an authority, a licensed trade, a utility or
+// a neighbour can answer. The binder asks and records; it never answers.
+type question struct {
+	id        string
+	fields    map[string]span
+	condition condition
+}
+
+// readQuestions reads the file of questions for the authorities.
+func (r *recorder) readQuestions() {
+	for _, rec := range r.readRecords("id", "ask", "whom", "why", "default", "source", "read", "when") {
+		if !r.need(rec, "id", "ask", "whom", "why") {
+			continue
+		}
+		q := question{id: rec.fields["id"].text, fields: rec.fields, condition: r.conditionOf(rec)}
+		if _, usual := rec.fields["default"]; usual && r.need(rec, "source", "read") {
+			r.oneOf(rec, "read", readLevels...)
+		}
+		same := func(other question) bool { return other.id == q.id }
+		switch i := slices.IndexFunc(r.book.questions, same); {
+		case i < 0:
+			r.book.questions = append(r.book.questions, q)
+		case r.page.layer > 0:
+			r.book.questions[i] = q
+		default:
+			r.wrong(rec.fields["id"].all(), fmt.Sprintf("the question %q stands here twice", q.id), "give each its own id")
+		}
+	}
+}
+
+func (r *recorder) oneQuestion(b block) {
+	i := slices.IndexFunc(r.book.questions, func(q question) bool { return q.id == b.argument.text })
+	if i < 0 {
+		r.wrong(b.argument.all(), fmt.Sprintf("there is no question %q", b.argument.text),
+			didYouMean(b.argument.text, r.book.QuestionIDs(), "write the id of a question in questions.txt"))
+		return
+	}
+	r.question(r.book.questions[i])
+}
+
+func (r *recorder) allQuestions(block) {
+	for _, q := range r.book.questions {
+		r.question(q)
+	}
+}
+
+// question records one question with the blanks for its answer. What the job
+// file already answers stands in the figures asked.ID.answer, .by, .number and
+// .date.
+func (r *recorder) question(q question) {
+	r.beginWhen(q.condition)
+	r.html(`<div class="question"><p class="ask">`, tickBox)
+	r.plain(q.fields["ask"])
+	r.html(`</p><p class="whom"><b>Ask</b> `)
+	r.plain(q.fields["whom"])
+	r.html(`</p><p class="why">`)
+	r.plain(q.fields["why"])
+	if usual, given := q.fields["default"]; given {
+		r.html(`</p><p class="usual">`)
+		r.plain(usual)
+		if q.fields["read"].text == "memory" {
+			r.add(memoryMark{})
+		}
+		r.html("</p>")
+		r.source(q.fields["source"].text, q.fields["read"].text)
+	} else {
+		r.html("</p>")
+	}
+	r.html(`<dl class="answer">`)
+	for _, blank := range []struct{ word, label string }{
+		{"answer", "Answer"}, {"by", "Given by"}, {"number", "Permit or licence no."}, {"date", "Date"},
+	} {
+		r.html(`<div class="`, blank.word, `"><dt>`, blank.label, "</dt><dd>")
+		r.add(answer{key: "asked." + q.id + "." + blank.word, label: blank.label})
+		r.html("</dd></div>")
+	}
+	r.html("</dl></div>\n")
+	r.endWhen(q.condition)
+}
+
+// QuestionIDs returns the ids of all questions, which are the keys that a
+// job's answers go by.
+func (b *Book) QuestionIDs() []string {
+	var ids []string
+	for _, q := range b.questions {
+		ids = append(ids, q.id)
+	}
+	return ids
+}
