@@ -84,3 +84,21 @@ func (s *Sheet) Stones(b Box) {
 	}
 	s.Lines(Hatching, lines...)
 }
+
+// Earth draws the customary sign of undisturbed ground under the line through
+// the points: groups of three short slanting strokes.
+func (s *Sheet) Earth(points ...Point) {
+	const every, step, reach = 9.0, 1.3, 2.2
+	var strokes []Segment
+	for i := 0; i+1 < len(points); i++ {
+		a, b := points[i], points[i+1]
+		for x := math.Ceil(a.X/every) * every; x+2*step < b.X; x += every {
+			for k := range 3 {
+				at := x + float64(k)*step
+				top := Point{at, a.Y + (b.Y-a.Y)*(at-a.X)/(b.X-a.X)}
+				strokes = append(strokes, Segment{top, top.Plus(-reach, reach)})
+			}
+		}
+	}
+	s.Lines(Hatching, strokes...)
+}

@@ -87,3 +87,22 @@ func Wrap(words string, size, room float64, bold bool) []string {
 	}
 	return append(lines, line)
 }
+
+// WrapTo wraps like [Wrap] to at most so many lines; what does not fit ends in
+// an ellipsis.
+func WrapTo(words string, size, room float64, most int) []string {
+	lines := Wrap(words, size, room, false)
+	if len(lines) <= most {
+		return lines
+	}
+	lines = lines[:most]
+	last := lines[most-1] + " …"
+	if Width(last, size, false) > room {
+		last = Shorten(lines[most-1]+"…", size, room, false)
+		if !strings.HasSuffix(last, "…") {
+			last += "…"
+		}
+	}
+	lines[most-1] = last
+	return lines
+}

@@ -1,0 +1,27 @@
+package diagrams
+
+import (
+	"strconv"
+	"strings"
+)
+
+func number(n int) string { return strconv.Itoa(n) }
+
+// counted returns "1 pier" or "5 piers".
+func counted(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return number(n) + " " + many
+}
+
+// listed joins names in words: "A, B and C".
+func listed(names []string) string {
+	switch len(names) {
+	case 0:
+		return ""
+	case 1:
+		return names[0]
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}
