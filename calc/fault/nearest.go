@@ -1,66 +1,46 @@
 package fault
 
-import (
-	"cmp"
-	"slices"
-	"strings"
-)
+import "unicode/utf8"
 
-// Nearest returns the known names that word was most likely meant to be, the
-// nearest first and at most three: those that need no more changes than a third
-// of its letters, or else those that have it as a part.
-func Nearest(word string, known []string) []string {
-	type candidate struct {
-		name    string
-		changes int
+// Nearest returns the choice that name was probably meant to be: the first of
+// those with the fewest letters put in, left out, changed or swapped with their
+// neighbour, when that is at most a third of the letters. It returns "" when
+// none is near.
+func Nearest(name string, choices []string) string {
+	best, fewest := "", 0
+	if utf8.RuneCountInString(name) > 64 {
+		return ""
 	}
-	var near []candidate
-	limit := max(1, (len([]rune(word))+1)/3)
-	lower := strings.ToLower(word)
-	for _, name := range known {
-		changes := changesBetween(lower, strings.ToLower(name))
-		if changes > limit && len(word) > 2 && strings.Contains(strings.ToLower(name), lower) {
-			changes = limit
-		}
-		if changes <= limit {
-			near = append(near, candidate{name, changes})
+	for _, choice := range choices {
+		allowed := max(1, max(utf8.RuneCountInString(name), utf8.RuneCountInString(choice))/3)
+		changes := distance([]rune(name), []rune(choice))
+		if changes <= allowed && (best == "" || changes < fewest) {
+			best, fewest = choice, changes
 		}
 	}
-	slices.SortFunc(near, func(a, b candidate) int {
-		return cmp.Or(cmp.Compare(a.changes, b.changes), cmp.Compare(a.name, b.name))
-	})
-	var names []string
-	for _, c := range near[:min(3, len(near))] {
-		names = append(names, c.name)
-	}
-	return names
+	return best
 }
 
-// changesBetween counts the letters to put in, take out, replace or swap with
-// their neighbour to turn a into b.
-//
-// Source: optimal string alignment, after F. J. Damerau, Communications of the
-// ACM 7(3), 1964; memory.
-func changesBetween(a, b string) int {
-	from, to := []rune(a), []rune(b)
-	before, row := make([]int, len(to)+1), make([]int, len(to)+1)
-	for j := range row {
-		row[j] = j
+// distance is the optimal string alignment distance: the least number of
+// insertions, deletions, changes and swaps of neighbours, no part edited twice.
+func distance(a, b []rune) int {
+	before, last, row := make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)
+	for j := range last {
+		last[j] = j
 	}
-	var beforeThat []int
-	for i, c := range from {
-		beforeThat, before, row = before, row, make([]int, len(to)+1)
+	for i := range a {
 		row[0] = i + 1
-		for j, d := range to {
-			replace := before[j]
-			if c != d {
-				replace++
+		for j := range b {
+			change := last[j]
+			if a[i] != b[j] {
+				change++
 			}
-			row[j+1] = min(replace, before[j+1]+1, row[j]+1)
-			if i > 0 && j > 0 && c == to[j-1] && from[i-1] == d {
-				row[j+1] = min(row[j+1], beforeThat[j-1]+1)
+			row[j+1] = min(last[j+1]+1, row[j]+1, change)
+			if i > 0 && j > 0 && a[i] == b[j-1] && a[i-1] == b[j] {
+				row[j+1] = min(row[j+1], before[j-1]+1)
 			}
 		}
+		before, last, row = last, row, before
 	}
-	return row[len(to)]
+	return last[len(b)]
 }

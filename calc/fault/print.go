@@ -26,14 +26,14 @@ func (f Fault) print(w io.Writer) {
 			parts = append(parts, part)
 		}
 	}
-	fmt.Fprintln(w, strings.Join(parts, ": "))
+	fmt.Fprintln(w, visible(strings.Join(parts, ": ")))
 	if f.At.Known() && f.At.Text != "" {
 		number := fmt.Sprintf("%4d", f.At.Line)
 		fmt.Fprintf(w, "%s | %s\n", number, visible(f.At.Text))
 		fmt.Fprintf(w, "%s | %s%s\n", strings.Repeat(" ", len(number)), padding(f.At), strings.Repeat("^", max(1, f.At.Length)))
 	}
 	if f.Remedy != "" {
-		fmt.Fprintf(w, "  %s\n", f.Remedy)
+		fmt.Fprintf(w, "  %s\n", visible(f.Remedy))
 	}
 }
 
@@ -56,10 +56,12 @@ func padding(p Place) string {
 	return b.String()
 }
 
-// visible keeps control characters of a hostile file from reaching the terminal.
+// visible keeps control characters of a hostile file, and those that turn the
+// direction of writing, from reaching the terminal.
 func visible(s string) string {
 	return strings.Map(func(r rune) rune {
-		if r != '\t' && (r < ' ' || r == 0x7f || (r >= 0x80 && r < 0xa0)) {
+		if r != '\t' && (r < ' ' || r == 0x7f || (r >= 0x80 && r < 0xa0) ||
+			(r >= 0x202a && r <= 0x202e) || (r >= 0x2066 && r <= 0x2069)) {
 			return '\uFFFD'
 		}
 		return r
