@@ -10,11 +10,11 @@ import (
 // joists lays the joists: first where they stand along the length, then how far
 // each reaches across it.
 func (l *layout) joists() {
-	near := l.joistMarks()
-	if near == nil {
+	if !l.joistsFit() {
 		return
 	}
 	f := l.frame
+	near := joistMarks(f.Length, f.Sections.Joist.Width, l.job.Frame.Joists.Spacing)
 	for i := 1; i < len(near); i++ {
 		f.WidestBay = max(f.WidestBay, near[i]-near[i-1])
 	}
@@ -53,17 +53,8 @@ func (l *layout) joist(i int, near measure.Length, b bay, many bool) Joist {
 // last joist are the frame's ends. Every joist stands beyond its mark. The last
 // running joist is left out when less than its own thickness would be clear
 // between it and the end joist, for there is no room to nail between them.
-func (l *layout) joistMarks() []measure.Length {
-	thick, spacing := l.frame.Sections.Joist.Width, l.job.Frame.Joists.Spacing
-	last := l.frame.Length - thick
-	if spacing < 2*thick {
-		l.wrong("frame.joists.spacing", fmt.Sprintf("write %s or more", l.sayUp(2*thick)), "joists %s thick overlap or touch at %s", l.say(thick), l.say(spacing))
-		return nil
-	}
-	if last < 2*thick {
-		l.wrong("platform.length", fmt.Sprintf("write far more than %s", l.say(3*thick)), "%s has no room for two joists", l.say(l.frame.Length))
-		return nil
-	}
+func joistMarks(length, thick, spacing measure.Length) []measure.Length {
+	last := length - thick
 	near := make([]measure.Length, 1, int(last/spacing)+2)
 	for k := measure.Length(1); ; k++ {
 		mark := k*spacing - thick/2
@@ -73,6 +64,20 @@ func (l *layout) joistMarks() []measure.Length {
 		near = append(near, mark)
 	}
 	return append(near, last)
+}
+
+// joistsFit refuses joists that would touch one another.
+func (l *layout) joistsFit() bool {
+	thick, spacing := l.frame.Sections.Joist.Width, l.job.Frame.Joists.Spacing
+	switch {
+	case spacing < 2*thick:
+		l.wrong("frame.joists.spacing", fmt.Sprintf("write %s or more", l.sayUp(2*thick)), "joists %s thick overlap or touch at %s", l.say(thick), l.say(spacing))
+	case l.frame.Length < 3*thick:
+		l.wrong("platform.length", fmt.Sprintf("write far more than %s", l.say(3*thick)), "%s has no room for two joists", l.say(l.frame.Length))
+	default:
+		return true
+	}
+	return false
 }
 
 // bay is a strip across which joists reach in one piece.

@@ -1,0 +1,121 @@
+package frame
+
+import (
+	"fmt"
+
+	"pierbook/calc/measure"
+)
+
+// leastPanelWidth is the narrowest panel that carries a floor between joists
+// without support along its edges: IRC 2012 Table R503.2.1.1(1), note c, from a
+// reading of it in a forum, unconfirmed.
+const leastPanelWidth = 24 * measure.Inch
+
+// panels lays sheets across the joists, rows from y = 0, end joints over joists.
+func (l *layout) panels() {
+	wish := l.job.Platform.Surface
+	l.positive("platform.surface.face.length", wish.FaceLength)
+	l.positive("platform.surface.face.width", wish.FaceWidth)
+	if wish.FaceLength <= 0 || wish.FaceWidth <= 0 {
+		return
+	}
+	p := l.floorOf(l.frame.Length, l.frame.Width, l.frame.marks())
+	c, ok := p.best()
+	if !ok {
+		p.bays = 1
+		if c, ok = p.best(); !ok {
+			l.wrong("frame.joists.spacing", fmt.Sprintf("space the joists at %s or closer, so that a panel reaches from one to the next", l.sayDown(wish.FaceLength)),
+				"no panel %s long ends on joists %s apart", l.say(wish.FaceLength), l.say(l.frame.WidestBay))
+			return
+		}
+		l.advise("frame.joists.spacing", "Some panels cover one joist bay only; span ratings hold for panels over two or more spans (APA Form E30V, 2011, p. 32). Space the joists at %s or closer.", l.sayDown(wish.FaceLength.Part(1, leastBays)))
+	}
+	l.write(p, c)
+	l.adviseRows(p, c)
+}
+
+// floorOf returns a floor of that size on joists with these near faces.
+func (l *layout) floorOf(length, width measure.Length, near []measure.Length) *floor {
+	wish := l.job.Platform.Surface
+	rest := l.rimThickness()
+	if l.between() && l.job.Frame.Beams.Inset <= rest {
+		rest += l.frame.Sections.Beam.Across()
+	}
+	return &floor{
+		length: length, width: width, face: wish.FaceLength, faceWidth: wish.FaceWidth,
+		gap: wish.Gap, kerf: l.job.Yard.Kerf, near: near, thick: l.frame.Sections.Joist.Width,
+		bays: leastBays, mates: wish.Edge == "tongue_and_groove", edgeRest: rest,
+	}
+}
+
+// write turns a floor cut up into rows and panels, sheets numbered in the order
+// in which the work needs them.
+func (l *layout) write(p *floor, c cutUp) {
+	s := &l.frame.Surface
+	s.Sheets = c.sheets
+	number := make(map[int]int, c.sheets)
+	s.Panels = make([]Panel, 0, len(c.parts))
+	for _, part := range c.parts {
+		if part.number == 0 {
+			s.Rows = append(s.Rows, l.rowOf(p, part))
+		}
+		row := &s.Rows[part.row]
+		row.Panels++
+		sheet, used := number[part.sheet]
+		if !used {
+			sheet = len(number) + 1
+			number[part.sheet] = sheet
+		}
+		long := part.cut.to - part.cut.from
+		s.Panels = append(s.Panels, Panel{
+			Name: fmt.Sprintf("P%d.%d", row.Number, row.Panels), Row: row.Number, Number: row.Panels,
+			X: part.cut.from, Y: row.Y, Length: long, Width: row.Width,
+			Sheet: sheet, FromOffcut: used, CutLength: long < p.face, Ripped: part.ripped,
+		})
+	}
+}
+
+func (l *layout) rowOf(p *floor, first part) Row {
+	row := Row{Number: first.row + 1, Y: measure.Length(first.row) * (p.faceWidth + p.gap), Width: p.faceWidth}
+	if first.ripped {
+		row.Ripped, row.Width = true, p.width-row.Y
+		row.Comment = fmt.Sprintf("rip to %s", l.say(row.Width))
+		if row.Width < leastPanelWidth {
+			row.Comment += fmt.Sprintf(", narrower than %s", l.say(leastPanelWidth))
+		}
+	}
+	return row
+}
+
+// adviseRows says what the floor as cut up leaves to be wished.
+func (l *layout) adviseRows(p *floor, c cutUp) {
+	wish := l.job.Platform.Surface
+	if c.step < leastBays {
+		l.advise("platform.surface", "The end joints of neighbouring rows of panels cannot be kept two joists apart on this floor; they are %d apart.", c.step)
+	}
+	if p.length > p.face && c.cuts == len(c.parts) && !l.modular(p) {
+		spacing := l.job.Frame.Joists.Spacing
+		bays := int((p.face + p.gap + spacing - 1) / spacing)
+		l.advise("frame.joists.spacing", "No panel can be laid whole: at %s its end misses the joist. A spacing of %s brings the ends of whole panels onto joists.",
+			l.say(spacing), l.sayDown((p.face+p.gap).Part(1, bays)))
+	}
+	row := l.frame.Surface.Rows[len(l.frame.Surface.Rows)-1]
+	if !row.Ripped || row.Width >= leastPanelWidth || len(l.frame.Surface.Rows) == 1 {
+		return
+	}
+	saying := fmt.Sprintf("The last row of panels is only %s wide; a floor panel should not be narrower than %s (IRC 2012 Table R503.2.1.1(1) note c, unconfirmed).", l.say(row.Width), l.say(leastPanelWidth))
+	if both := (wish.FaceWidth + row.Width) / 2; both >= leastPanelWidth {
+		saying += fmt.Sprintf(" Rip the first row and the last to %s each, or change the width.", l.say(both))
+	}
+	l.advise("platform.width", "%s", saying)
+}
+
+// modular says whether a whole panel laid from the frame end ends on a joist.
+func (l *layout) modular(p *floor) bool {
+	for i := 1; i < len(p.near)-1; i++ {
+		if to, _ := p.end(0, i); to == p.face {
+			return true
+		}
+	}
+	return false
+}
