@@ -1,0 +1,121 @@
+package ground
+
+import (
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// BenchMark is the name under which the readings call the bench mark.
+const BenchMark = "bench_mark"
+
+// Book is the level book, reduced.
+type Book struct {
+	SetUps []SetUp
+	Runs   []Run         // one for each time the work starts again from the bench mark
+	Points []PointHeight // every point read but the bench mark, in the order first read
+	Checks Arithmetic
+
+	index map[string]int // point to its place in Points
+}
+
+// SetUp is one stand of the instrument.
+type SetUp struct {
+	Number     int            // from 1, as in the job file
+	Run        int            // index into Book.Runs
+	Depth      int            // set-ups from the bench mark to here, this one counted
+	From       string         // the point of the backsight
+	FromHeight measure.Length // its height before any share of the misclosure
+	Backsight  job.Sight
+	Instrument measure.Length // height of instrument = FromHeight + backsight
+	Shots      []Shot
+}
+
+// Shot is a point read from one set-up, its re-sights taken together.
+type Shot struct {
+	Point      string
+	Sights     []job.Sight    // one or more readings, in the order taken
+	Numbers    []int          // of those sights in the set-up, from 1; the backsight is 1
+	Reading    measure.Length // their mean
+	Height     measure.Length // instrument − reading, before any share of the misclosure
+	Correction measure.Length // share of the misclosure, −misclosure × set-ups so far ÷ all set-ups
+	Foresight  bool           // the next set-up starts from it, or the run ends on it
+}
+
+// Reduced returns the height with its share of the misclosure.
+func (s Shot) Reduced() measure.Length { return s.Height + s.Correction }
+
+// Run is a chain of set-ups that starts at the bench mark.
+type Run struct {
+	SetUps     []int          // indices into Book.SetUps
+	Closed     bool           // the bench mark was read again at the end
+	Count      int            // set-ups from the bench mark to the closing sight; all of them when not closed
+	Closing    ShotAt         // the shot that closes it, when Closed
+	Misclosure measure.Length // found − known height of the bench mark at the closing sight
+	Allowed    measure.Length // job's allowance for one set-up × √Count
+	Reshots    []Reshot       // the bench mark read on the way
+}
+
+// Within says whether the misclosure is inside its limit.
+func (r Run) Within() bool { return r.Misclosure.Abs() <= r.Allowed }
+
+// Reshot is the bench mark read again before the end of a run.
+type Reshot struct {
+	At         ShotAt
+	Difference measure.Length // found − known
+	Allowed    measure.Length // allowance for one set-up × √set-ups so far
+}
+
+// PointHeight is the height of a point from all sights on it.
+type PointHeight struct {
+	Name   string
+	Height measure.Length // mean over all sights, each with its share of the misclosure
+	Sights int
+	Spread measure.Length // highest less lowest, 0 when read once
+	From   []ShotAt       // the shots it was worked out from
+}
+
+// ShotAt says where a shot stands in the book.
+type ShotAt struct{ SetUp, Shot int }
+
+// Shot returns the shot at a place in the book.
+func (b *Book) Shot(at ShotAt) Shot { return b.SetUps[at.SetUp].Shots[at.Shot] }
+
+// Point returns the height of a point and whether it was read.
+func (b *Book) Point(name string) (PointHeight, bool) {
+	i, ok := b.index[name]
+	if !ok {
+		return PointHeight{}, false
+	}
+	return b.Points[i], true
+}
+
+// Closed says whether every run ends on the bench mark.
+func (b *Book) Closed() bool {
+	for _, run := range b.Runs {
+		if !run.Closed {
+			return false
+		}
+	}
+	return len(b.Runs) > 0
+}
+
+// Worst returns the closed run whose misclosure takes the greatest part of its
+// limit, and whether any run closes.
+func (b *Book) Worst() (Run, bool) {
+	var worst Run
+	found := false
+	for _, run := range b.Runs {
+		if run.Closed && (!found || used(run) > used(worst)) {
+			worst, found = run, true
+		}
+	}
+	return worst, found
+}
+
+// used returns the part of its limit that a run's misclosure takes.
+func used(r Run) float64 {
+	if r.Allowed == 0 {
+		return float64(r.Misclosure.Abs())
+	}
+	return float64(r.Misclosure.Abs()) / float64(r.Allowed)
+}

@@ -1,0 +1,154 @@
+package ground
+
+import (
+	"slices"
+
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// ClashKind says what fights with what.
+type ClashKind string
+
+// The kinds of clash.
+const (
+	TwoPiers   ClashKind = "two piers"      // the highest ground against the lowest
+	OnePier    ClashKind = "one pier"       // a pier whose own limits contradict each other
+	TooLow     ClashKind = "floor too low"  // the floor given is below the lowest possible
+	TooHigh    ClashKind = "floor too high" // the floor given is above the highest possible
+	RoundingUp ClashKind = "rounding up"    // a floor is possible, but not one rounded up
+)
+
+// Clash is why the heights cannot be met. It is a failing check of the job, not
+// a fault: what does not depend on the heights still binds.
+type Clash struct {
+	Kind   ClashKind
+	High   Demand         // the pier that keeps the floor up
+	Low    Demand         // the pier that keeps it down; the same pier when it contradicts itself
+	Wanted measure.Length // the floor that was tried
+	Amount measure.Length // by how much they miss each other
+	Ways   []Way          // each of them alone would free the heights
+}
+
+// Way is a single change that would free the heights.
+type Way struct {
+	Path  string         // key of the job to change
+	Means string         // what it is, in words
+	From  measure.Length // as it is
+	To    measure.Length // as it would have to be, at the least
+}
+
+// contradiction looks for a pier that cannot be met whatever the floor.
+func (t terms) contradiction(places []place, inside []Spot) *Clash {
+	worst, lacks := -1, measure.Length(0)
+	for i, p := range places {
+		if l := t.bounds(p).Lacks(); l > lacks {
+			worst, lacks = i, l
+		}
+	}
+	if worst < 0 {
+		return nil
+	}
+	b := t.bounds(places[worst])
+	seat, limit := b.LowestSeat()
+	top, topLimit := b.HighestSeat()
+	if b.DigLeast > b.DigMost {
+		limit, topLimit = b.DigMostBy, b.DigLeastBy
+	}
+	c := &Clash{Kind: OnePier, Amount: lacks,
+		High: Demand{Name: b.Name, Limit: limit, Floor: t.BuildUp + seat + t.Shortest},
+		Low:  Demand{Name: b.Name, Limit: topLimit, Floor: t.BuildUp + top + t.Longest}}
+	c.Wanted = c.High.Floor
+	c.Ways = t.ways(c, places, inside)
+	return c
+}
+
+// clash names what stands in the way of the floor tried.
+func (t terms) clash(f *Floor, ceiling Demand, places []place, inside []Spot) *Clash {
+	c := &Clash{High: f.Governs, Low: ceiling, Wanted: f.Height}
+	switch {
+	case f.Lowest > f.Highest:
+		c.Kind, c.Amount = TwoPiers, f.Lowest-f.Highest
+	case f.Given && f.Height < f.Lowest:
+		c.Kind, c.Amount = TooLow, f.Lowest-f.Height
+	case f.Given:
+		c.Kind, c.Amount = TooHigh, f.Height-f.Highest
+	default:
+		c.Kind, c.Amount = RoundingUp, f.Height-f.Highest
+	}
+	c.Ways = t.ways(c, places, inside)
+	return c
+}
+
+// ways tries every length of the job that could free the heights, one at a
+// time, and keeps those that do. Freed is put to the test on the whole site, so
+// that a way which only uncovers the next limit is not offered.
+func (t terms) ways(c *Clash, places []place, inside []Spot) []Way {
+	var ways []Way
+	offer := func(path, means string, from measure.Length, by measure.Length, change func(*terms, measure.Length)) {
+		to := from + by
+		if to < 0 {
+			return
+		}
+		changed := t
+		change(&changed, to)
+		if changed.meets(places, inside) {
+			ways = append(ways, Way{Path: path, Means: means, From: from, To: to})
+		}
+	}
+	a := c.Amount
+	if t.Given != nil {
+		offer("platform.floor.height", "height of the floor", *t.Given, c.towards(),
+			func(t *terms, to measure.Length) { t.Given = &to })
+	} else {
+		offer("platform.floor.round_up", "rounding of the floor", t.RoundUp, -t.RoundUp,
+			func(t *terms, to measure.Length) { t.RoundUp = to })
+	}
+	// Rounding up can take a freed floor past its ceiling again, hence what it may add.
+	for _, by := range []measure.Length{a, a + t.RoundUp} {
+		if len(ways) > 0 && by != a {
+			break
+		}
+		offer("frame.posts.longest", "longest post", t.Longest, by, func(t *terms, to measure.Length) { t.Longest = to })
+		offer("frame.posts.shortest", "shortest post", t.Shortest, -by, func(t *terms, to measure.Length) { t.Shortest = to })
+		offer("dig.deepest", "deepest dig", t.DigDeepest, by, func(t *terms, to measure.Length) { t.DigDeepest = to })
+		offer("dig.least", "least dig", t.DigLeast, -by, func(t *terms, to measure.Length) { t.DigLeast = to })
+		offer("stone.most", "most stone", t.StoneMost, by, func(t *terms, to measure.Length) { t.StoneMost = to })
+		offer("stone.least", "least stone", t.StoneLeast, -by, func(t *terms, to measure.Length) { t.StoneLeast = to })
+		offer("stone.above_ground", "seat above the ground", t.AboveGround, -by, func(t *terms, to measure.Length) { t.AboveGround = to })
+		offer("stone.embed", "stone below the ground", t.Embed, -by, func(t *terms, to measure.Length) { t.Embed = to })
+		offer("frame.clear", "clearance under the beams", t.Clear, -by, func(t *terms, to measure.Length) { t.Clear = to })
+		ways = append(ways, t.thinnerBed(c, by, places, inside)...)
+	}
+	return ways
+}
+
+// towards returns how far a given floor would have to move.
+func (c *Clash) towards() measure.Length {
+	switch c.Kind {
+	case TooLow:
+		return c.Amount
+	case TooHigh:
+		return -c.Amount
+	}
+	return 0
+}
+
+// thinnerBed offers a thinner bed at the one pier that keeps the floor up.
+func (t terms) thinnerBed(c *Clash, by measure.Length, places []place, inside []Spot) []Way {
+	i := slices.IndexFunc(places, func(p place) bool { return p.name == c.High.Name })
+	if i < 0 {
+		return nil
+	}
+	from := t.bounds(places[i]).StoneLeast
+	to := from - by
+	if to < 0 {
+		return nil
+	}
+	changed := slices.Clone(places)
+	changed[i].exception = job.Exception{Bed: &to, Deepest: places[i].exception.Deepest}
+	if !t.meets(changed, inside) {
+		return nil
+	}
+	return []Way{{Path: "piers." + c.High.Name + ".bed", Means: "bed under " + c.High.Name, From: from, To: to}}
+}

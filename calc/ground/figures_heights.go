@@ -1,0 +1,142 @@
+package ground
+
+import (
+	"fmt"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+)
+
+// floor adds the height of the floor and what governs it.
+func (l *ledger) floor(g *Ground) {
+	if g.Floor == nil {
+		l.noFloor(g)
+		return
+	}
+	f := g.Floor
+	demand := g.demandKeys(f.Governs)
+	switch {
+	case f.Given:
+		l.given("floor.height", "top of the floor", "platform.floor.height", f.Height)
+	default:
+		l.add(figure.Figure{Key: "floor.height", Means: "top of the floor", Value: f.Height,
+			Formula: "floor = build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance), rounded up",
+			Working: l.floorWorking(g), From: append([]string{"floor.lowest"}, demand...)})
+	}
+	l.add(figure.Figure{Key: "floor.lowest", Means: "lowest floor the ground allows", Value: f.Lowest, Rounding: measure.Up,
+		Formula: "build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance)",
+		Working: fmt.Sprintf("%s, by %s at %s", l.print(f.Lowest), f.Governs.Limit, f.Governs.Name), From: demand})
+	l.add(figure.Figure{Key: "floor.highest", Means: "highest floor the ground allows", Value: f.Highest, Rounding: measure.Down,
+		Formula: "build-up + the least over the piers of (highest seat + longest post)", Working: l.print(f.Highest), From: []string{"build_up", "post.longest"}})
+	l.word("floor.governed_by", "the pier that keeps the floor from being lower", f.Governs.Name, []string{"floor.lowest"})
+	l.word("floor.limit", "the limit that keeps the floor from being lower", string(f.Governs.Limit), []string{"floor.lowest"})
+	l.word("floor.runner_up", "the pier that comes next", f.RunnerUp.Name, []string{"floor.lowest"})
+	low := g.lowestGround()
+	l.add(figure.Figure{Key: "floor.above_lowest_ground", Means: "floor over the lowest ground under it", Value: f.Height - low,
+		Formula: "floor − lowest ground", Working: l.sum(f.Height-low, plus(f.Height), minus(low)), From: []string{"floor.height", "ground.low"}})
+	l.add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
+		Formula: "build-up", Working: l.print(g.terms.BuildUp), From: []string{"build_up"}})
+	l.add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: f.PostTops, Formula: "post tops = floor − build-up",
+		Working: l.sum(f.PostTops, plus(f.Height), minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
+}
+
+func (l *ledger) noFloor(g *Ground) {
+	if g.terms.Given != nil {
+		l.given("floor.height", "top of the floor", "platform.floor.height", *g.terms.Given)
+	} else {
+		l.blank("floor.height", "top of the floor")
+	}
+	l.blank("floor.lowest", "lowest floor the ground allows", "floor.highest", "highest floor the ground allows",
+		"floor.governed_by", "the pier that keeps the floor from being lower",
+		"floor.limit", "the limit that keeps the floor from being lower", "floor.runner_up", "the pier that comes next",
+		"floor.above_lowest_ground", "floor over the lowest ground under it")
+	l.add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
+		Formula: "build-up", Working: l.print(g.terms.BuildUp), From: []string{"build_up"}})
+	l.blank("post_tops.height", "tops of all posts")
+}
+
+func (l *ledger) word(key, means, value string, from []string) {
+	f := figure.Figure{Key: key, Means: means, Formula: "taken from the comparison of all piers", Working: value, From: from}
+	if value != "" {
+		f.Value = measure.Word(value)
+	}
+	l.add(f)
+}
+
+// floorWorking prints how the governing place makes the floor.
+func (l *ledger) floorWorking(g *Ground) string {
+	f, t := g.Floor, g.terms
+	var working string
+	if f.Governs.Limit == BeamClearance {
+		working = l.sum(f.Lowest, plus(t.BuildUp), plus(f.Lowest-t.BuildUp-t.Clear), plus(t.Clear))
+	} else {
+		working = l.sum(f.Lowest, plus(t.BuildUp), plus(f.Lowest-t.BuildUp-t.Shortest), plus(t.Shortest))
+	}
+	working = "at " + f.Governs.Name + ": " + working
+	if f.Height != f.Lowest {
+		working += ", rounded up to " + l.print(f.Height)
+	}
+	return working
+}
+
+// demandKeys returns the keys of what makes a place's lowest floor.
+func (g *Ground) demandKeys(d Demand) []string {
+	keys := []string{"build_up"}
+	if _, pier := g.Pier(d.Name); pier {
+		keys = append(keys, groundKey(d.Name))
+	} else {
+		keys = append(keys, "spot."+d.Name+".ground")
+	}
+	switch d.Limit {
+	case BeamClearance:
+		return append(keys, "frame.clear")
+	case SeatAboveGround:
+		return append(keys, "post.shortest", "stone.above_ground")
+	case DeepestDig:
+		return append(keys, "post.shortest", "dig.deepest", "stone.least", "block.seat_height")
+	}
+	return append(keys, "post.shortest", "stone.least", "block.seat_height", "ground.probes."+d.Name)
+}
+
+// lowestGround returns the lowest ground at a pier or at a spot under the frame.
+func (g *Ground) lowestGround() measure.Length {
+	_, low, _ := g.extremes()
+	height := low.Level.Height
+	for _, s := range g.insideSpots() {
+		height = min(height, s.Height)
+	}
+	return height
+}
+
+// posts adds what all posts have in common.
+func (l *ledger) posts(g *Ground) {
+	if g.Floor == nil {
+		l.blank("post.longest_cut", "longest post to cut", "post.shortest_cut", "shortest post to cut", "post.total", "length of all posts", "hole.deepest", "deepest hole")
+		return
+	}
+	longest, shortest, deepest := g.Piers[0], g.Piers[0], g.Piers[0]
+	var total measure.Length
+	var keys []string
+	for _, p := range g.Piers {
+		total += p.Hole.Post
+		keys = append(keys, "pier."+p.Name+".post")
+		if p.Hole.Post > longest.Hole.Post {
+			longest = p
+		}
+		if p.Hole.Post < shortest.Hole.Post {
+			shortest = p
+		}
+		if p.Hole.Dig > deepest.Hole.Dig {
+			deepest = p
+		}
+	}
+	extreme := func(key, means string, p Pier, value measure.Length, of string) {
+		l.add(figure.Figure{Key: key, Means: means + ", " + p.Name, Value: value, Formula: "taken from all piers",
+			Working: fmt.Sprintf("%s at %s", l.print(value), p.Name), From: []string{"pier." + p.Name + "." + of}})
+	}
+	extreme("post.longest_cut", "longest post to cut", longest, longest.Hole.Post, "post")
+	extreme("post.shortest_cut", "shortest post to cut", shortest, shortest.Hole.Post, "post")
+	l.add(figure.Figure{Key: "post.total", Means: "length of all posts", Value: total, Rounding: measure.Up, Formula: "Σ posts",
+		Working: fmt.Sprintf("%s, %s in all", counted(len(g.Piers), "post"), l.print(total)), From: keys})
+	extreme("hole.deepest", "deepest hole", deepest, deepest.Hole.Dig, "dig")
+}

@@ -1,0 +1,81 @@
+package ground
+
+import (
+	"fmt"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+)
+
+// pier adds the ground, the hole, the stone, the seat and the post of one pier.
+func (l *ledger) pier(g *Ground, i int) {
+	p := g.Piers[i]
+	l.level(g, p)
+	key := func(what string) string { return "pier." + p.Name + "." + what }
+	if p.Hole == nil {
+		l.blank(key("dig"), "depth of the hole at "+p.Name,
+			key("dig_least"), "least depth that still serves at "+p.Name, key("dig_most"), "most depth before you stop at "+p.Name,
+			key("stone"), "compacted stone at "+p.Name, key("stone_loose"), "stone as tipped at "+p.Name, key("layers"), "layers of stone at "+p.Name,
+			key("seat"), "height of the seat at "+p.Name, key("post"), "length of the post at "+p.Name)
+		return
+	}
+	h, row := *p.Hole, g.Stone.Piers[i]
+	l.add(figure.Figure{Key: key("dig"), Means: "depth of the hole at " + p.Name, Value: h.Dig,
+		Formula: "dig = the greatest of least dig, firm depth, and least stone + what lowers the seat to the post", Working: l.digWorking(h),
+		From: append([]string{groundKey(p.Name), "post_tops.height"}, l.digKeys(h)...)})
+	l.add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: h.Least, Rounding: measure.Up,
+		Formula: "as the dig, whatever firm depth was expected", Working: l.print(h.Least), From: []string{key("dig"), "dig.least"}})
+	l.add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: h.Most, Rounding: measure.Down,
+		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.print(h.Most), l.mostBy(h)),
+		From: []string{groundKey(p.Name), "dig.deepest", "stone.most"}})
+	l.add(figure.Figure{Key: key("stone"), Means: "compacted stone at " + p.Name, Value: h.Stone,
+		Formula: "stone = the greater of least stone and dig − deepest cover", Working: l.stoneWorking(h),
+		From: []string{key("dig"), "stone.least", "block.seat_height", "stone.above_ground"}})
+	l.add(figure.Figure{Key: key("stone_loose"), Means: "stone as tipped at " + p.Name, Value: row.Loose, Formula: "stone × loose factor",
+		Working: fmt.Sprintf("%s × %s = %s", l.print(h.Stone), l.print(l.job.Stone.Loose), l.print(row.Loose)), From: []string{key("stone"), "stone.loose_factor"}})
+	l.add(figure.Figure{Key: key("layers"), Means: "layers of stone at " + p.Name, Value: measure.Count(row.Layers), Formula: "stone as tipped ÷ thickest layer, up to a whole number",
+		Working: fmt.Sprintf("%s in layers of %s, %s at most", l.print(row.Loose), l.print(row.Layer), l.print(g.Stone.LayerAtMost)), From: []string{key("stone_loose"), "stone.layer_at_most"}})
+	l.add(figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: h.Seat, Formula: "seat = ground − dig + stone + seat height",
+		Working: l.sum(h.Seat, plus(h.Ground), minus(h.Dig), plus(h.Stone), plus(h.SeatHeight)),
+		From:    []string{groundKey(p.Name), key("dig"), key("stone"), "block.seat_height"}})
+	l.add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: h.Post, Formula: "post = floor − build-up − seat",
+		Working: l.sum(h.Post, plus(g.Floor.Height), minus(g.terms.BuildUp), minus(h.Seat)), From: []string{"floor.height", "build_up", key("seat")}})
+}
+
+// digWorking says which of the rules made the dig.
+func (l *ledger) digWorking(h Hole) string {
+	if h.Dig == h.DigLeast {
+		return fmt.Sprintf("%s, by %s", l.print(h.Dig), h.DigLeastBy)
+	}
+	low := h.Dig - h.StoneLeast
+	if low == h.CoverLeast {
+		return "stone and what covers it: " + l.sum(h.Dig, plus(h.StoneLeast), plus(low))
+	}
+	return "to let the shortest post fit: " + l.sum(h.Dig, plus(h.StoneLeast), plus(low))
+}
+
+func (l *ledger) digKeys(h Hole) []string {
+	switch {
+	case h.Dig != h.DigLeast:
+		return []string{"stone.least", "stone.embed", "post.shortest", "block.seat_height"}
+	case h.DigLeastBy == FrostDepth:
+		return []string{"site.frost_depth"}
+	case h.DigLeastBy == FirmGround:
+		return []string{"ground.probes." + h.Name}
+	}
+	return []string{"dig.least"}
+}
+
+func (l *ledger) mostBy(h Hole) Limit {
+	if h.Most == h.DigMost {
+		return h.DigMostBy
+	}
+	return StoneMost
+}
+
+func (l *ledger) stoneWorking(h Hole) string {
+	if h.Stone == h.StoneLeast {
+		return l.print(h.Stone) + ", the least"
+	}
+	return "fills the hole up to the block: " + l.sum(h.Stone, plus(h.Dig), minus(h.Cover()))
+}

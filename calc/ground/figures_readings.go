@@ -1,0 +1,93 @@
+package ground
+
+import (
+	"fmt"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+func sightKey(setUp, number int) string { return fmt.Sprintf("sight.%d.%d", setUp, number) }
+func instrumentKey(setUp int) string    { return fmt.Sprintf("setup.%d.height", setUp) }
+
+// readings adds the bench mark, every sight, the height of each set-up and the
+// closing of the book.
+func (l *ledger) readings(g *Ground) {
+	bench := l.job.Ground.BenchMark
+	l.given("bench_mark.where", "where the bench mark is", "ground.bench_mark.where", measure.Word(bench.Where))
+	l.given("bench_mark.height", "height of the bench mark", "ground.bench_mark.height", bench.Height)
+	if g.Book == nil {
+		l.blank("ground.setups", "set-ups of the instrument",
+			"ground.misclosure", "misclosure on the bench mark, found less known",
+			"ground.misclosure_allowed", "misclosure allowed")
+		return
+	}
+	for _, s := range g.Book.SetUps {
+		l.setUp(g.Book, s)
+	}
+	l.closing(g.Book)
+}
+
+// given adds a figure that stands in the job, or is its default.
+func (l *ledger) given(key, means, path string, value measure.Quantity) {
+	f := figure.Figure{Key: key, Means: means, Value: value, Origin: figure.Given, At: l.job.At(path)}
+	if e, ok := l.job.Entry(path); ok {
+		f.Origin, f.Source, f.Memory = e.Origin, e.Source, e.Memory
+	}
+	if word, isWord := value.(measure.Word); isWord && word == "" {
+		f.Value = nil
+	}
+	l.add(f)
+}
+
+func (l *ledger) setUp(b *Book, s SetUp) {
+	l.sight(s.Number, 1, s.Backsight, "backsight on")
+	from := []string{sightKey(s.Number, 1)}
+	if s.From == BenchMark {
+		from = append(from, "bench_mark.height")
+	} else if p, ok := b.Point(s.From); ok {
+		for _, at := range p.From {
+			if shot := b.Shot(at); shot.Foresight && shot.Height == s.FromHeight {
+				from = append(from, instrumentKey(b.SetUps[at.SetUp].Number), sightKey(b.SetUps[at.SetUp].Number, shot.Numbers[0]))
+			}
+		}
+	}
+	l.add(figure.Figure{Key: instrumentKey(s.Number), Means: fmt.Sprintf("height of the instrument in set-up %d", s.Number),
+		Value: s.Instrument, Formula: "instrument = height of " + pointName(s.From) + " + backsight",
+		Working: l.sum(s.Instrument, plus(s.FromHeight), plus(measure.Reading(s.Backsight.Reading))), From: from})
+	for _, shot := range s.Shots {
+		for i, sight := range shot.Sights {
+			l.sight(s.Number, shot.Numbers[i], sight, "reading on")
+		}
+	}
+}
+
+func (l *ledger) sight(setUp, number int, s job.Sight, what string) {
+	l.add(figure.Figure{Key: sightKey(setUp, number), Means: fmt.Sprintf("%s %s, set-up %d", what, pointName(s.Point), setUp),
+		Value: measure.Reading(s.Reading), Origin: figure.Measured, At: s.At})
+}
+
+// closing adds the misclosure of the run that comes nearest to its limit.
+func (l *ledger) closing(b *Book) {
+	l.add(figure.Figure{Key: "ground.setups", Means: "set-ups of the instrument", Value: measure.Count(len(b.SetUps)),
+		Formula: "counted", Working: counted(len(b.SetUps), "set-up")})
+	run, closed := b.Worst()
+	if !closed {
+		l.blank("ground.misclosure", "misclosure on the bench mark, found less known",
+			"ground.misclosure_allowed", "misclosure allowed")
+		return
+	}
+	last := b.SetUps[run.Closing.SetUp]
+	shot := b.Shot(run.Closing)
+	known := l.job.Ground.BenchMark.Height
+	l.add(figure.Figure{Key: "ground.misclosure", Means: "misclosure on the bench mark, found less known", Value: run.Misclosure,
+		Formula: "misclosure = instrument − closing reading − height of the bench mark",
+		Working: l.sum(run.Misclosure, plus(last.Instrument), minus(measure.Reading(shot.Reading)), minus(known)),
+		From:    []string{instrumentKey(last.Number), sightKey(last.Number, shot.Numbers[0]), "bench_mark.height"}})
+	l.add(figure.Figure{Key: "ground.misclosure_allowed", Means: "misclosure allowed", Value: run.Allowed, Rounding: measure.Down,
+		Formula: "allowed = allowance for one set-up × √set-ups",
+		Working: fmt.Sprintf("%s × √%d = %s", l.print(l.job.Ground.CloseTo), run.Count, l.print(run.Allowed)),
+		Source:  "levelling practice: 5 mm × √set-ups in university course slides; twice √2 times the error of one reading, derived",
+		From:    []string{"ground.close_to", "ground.setups"}})
+}

@@ -1,0 +1,112 @@
+package ground
+
+import (
+	"slices"
+
+	"pierbook/calc/measure"
+)
+
+// Floor is the height chosen for the top of the surface.
+type Floor struct {
+	Height   measure.Length // F
+	PostTops measure.Length // F − t
+	Given    bool           // the job gives the height; else it is the lowest, rounded up
+	Lowest   measure.Length // lowest floor the ground allows, exact
+	Highest  measure.Length // highest floor the ground allows, exact
+	Governs  Demand         // the place that keeps the floor from being lower
+	RunnerUp Demand         // the next place that would
+}
+
+// Demand is the lowest floor that one place allows.
+type Demand struct {
+	Name  string // of the pier, or of the spot under the frame
+	Limit Limit
+	Floor measure.Length
+}
+
+// floor chooses the height of the floor.
+//
+//	lowest  = t + max over piers of max(lowest seat + shortest, g + clear), and of g + clear at spots inside the frame
+//	highest = t + min over piers of (highest seat + longest)
+//
+// The lowest is rounded up to the job's step. When no height will do, it returns
+// what clashes instead.
+func (t terms) floor(places []place, inside []Spot) (*Floor, *Clash) {
+	if clash := t.contradiction(places, inside); clash != nil {
+		return nil, clash
+	}
+	demands := t.demands(places, inside)
+	f := &Floor{Governs: demands[0], Lowest: demands[0].Floor}
+	if len(demands) > 1 {
+		f.RunnerUp = demands[1]
+	}
+	ceiling := t.ceiling(places)
+	f.Highest = ceiling.Floor
+	f.Height = f.Lowest.RoundUpTo(t.RoundUp)
+	if t.Given != nil {
+		f.Height, f.Given = *t.Given, true
+	}
+	if f.Height < f.Lowest || f.Height > f.Highest {
+		return nil, t.clash(f, ceiling, places, inside)
+	}
+	f.PostTops = f.Height - t.BuildUp
+	return f, nil
+}
+
+// demands returns the lowest floor each place allows, the highest first; places
+// that ask for the same keep their order.
+func (t terms) demands(places []place, inside []Spot) []Demand {
+	list := make([]Demand, 0, len(places)+len(inside))
+	for _, p := range places {
+		seat, limit := t.bounds(p).LowestSeat()
+		d := Demand{Name: p.name, Limit: limit, Floor: t.BuildUp + seat + t.Shortest}
+		if clear := t.BuildUp + p.ground + t.Clear; clear > d.Floor {
+			d.Floor, d.Limit = clear, BeamClearance
+		}
+		list = append(list, d)
+	}
+	for _, s := range inside {
+		list = append(list, Demand{Name: s.Name, Limit: BeamClearance, Floor: t.BuildUp + s.Height + t.Clear})
+	}
+	slices.SortStableFunc(list, func(a, b Demand) int {
+		switch {
+		case a.Floor > b.Floor:
+			return -1
+		case a.Floor < b.Floor:
+			return 1
+		}
+		return 0
+	})
+	return list
+}
+
+// ceiling returns the pier that allows the least height of floor.
+func (t terms) ceiling(places []place) Demand {
+	var least Demand
+	for i, p := range places {
+		seat, limit := t.bounds(p).HighestSeat()
+		if floor := t.BuildUp + seat + t.Longest; i == 0 || floor < least.Floor {
+			least = Demand{Name: p.name, Limit: limit, Floor: floor}
+		}
+	}
+	return least
+}
+
+// meets says whether some floor, after rounding, serves every place.
+func (t terms) meets(places []place, inside []Spot) bool {
+	for _, p := range places {
+		if t.bounds(p).Lacks() > 0 {
+			return false
+		}
+	}
+	height := t.demands(places, inside)[0].Floor
+	if t.Given != nil {
+		if *t.Given < height {
+			return false
+		}
+		height = *t.Given
+	} else {
+		height = height.RoundUpTo(t.RoundUp)
+	}
+	return height <= t.ceiling(places).Floor
+}

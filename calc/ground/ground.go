@@ -1,0 +1,162 @@
+package ground
+
+import (
+	"pierbook/calc/fault"
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Progress says how far the job has come, by what its file holds.
+type Progress string
+
+// The four stages. Their words are printed on every sheet.
+const (
+	Planned   Progress = "planned"
+	Surveyed  Progress = "surveyed"
+	SeatsRead Progress = "seats read"
+	AsBuilt   Progress = "as built"
+)
+
+// Ground is what the readings say. Before there are any, Book, Surface, Floor,
+// Clash, Stone and Spoil are nil and so are the Level and Hole of each pier.
+// Heights that cannot be met leave Floor, Stone, Spoil and the holes nil and say
+// why in Clash.
+type Ground struct {
+	Progress Progress
+	Book     *Book
+	Surface  *Surface
+	Spots    []Spot // the positioned spots that were read, in the order read
+	Piers    []Pier // in the order of the frame
+	Floor    *Floor
+	Clash    *Clash
+	Stone    *Stone
+	Spoil    *Spoil
+
+	terms terms
+}
+
+// Pier is one pier with what is known of it.
+type Pier struct {
+	Name  string
+	X, Y  measure.Length
+	Level *Level
+	Hole  *Hole
+}
+
+// Level is the height of the ground at a pier.
+type Level struct {
+	Height measure.Length
+	Read   bool           // else it is estimated from the surface
+	Error  measure.Length // standard error of an estimate, 0 when read
+	Rough  bool           // too few readings to say how good the estimate is
+	Beyond bool           // more than half a bay outside the readings: read it before anything is cut
+	Sights int
+	Spread measure.Length // of the sights, 0 when there is one
+}
+
+// Spot is a positioned spot with its height.
+type Spot struct {
+	Name   string
+	X, Y   measure.Length
+	Height measure.Length
+	Inside bool // within the frame's outside faces
+}
+
+// Pier returns the pier with the name and whether there is one.
+func (g *Ground) Pier(name string) (Pier, bool) {
+	for _, p := range g.Piers {
+		if p.Name == name {
+			return p, true
+		}
+	}
+	return Pier{}, false
+}
+
+// Work turns the readings of a job into heights for the piers of its frame.
+//
+// It reports a fault for a reading, probe or exception at a place that is
+// neither a pier nor a spot, for a set-up that starts from a place without a
+// height, for a book that misses the bench mark by more than its limit, and for
+// fewer than three readings that do not lie in a line. A job without readings
+// is no fault: it is planned.
+func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
+	faults := unknownNames(j, f)
+	g := &Ground{Progress: progress(j), terms: termsOf(j, f)}
+	for _, p := range f.Piers {
+		g.Piers = append(g.Piers, Pier{Name: p.Name, X: p.X, Y: p.Y})
+	}
+	if !anySights(j) || !faults.Empty() {
+		return g, faults
+	}
+	book, bad := reduce(j)
+	faults.Join(bad)
+	if !bad.Empty() {
+		return g, faults
+	}
+	g.Book = book
+	g.Spots = spots(j, f, book)
+	faults.Join(g.level(j, f))
+	if !faults.Empty() {
+		return g, faults
+	}
+	g.heights(j)
+	return g, faults
+}
+
+// heights chooses the floor and works out the holes, the stone and the spoil.
+func (g *Ground) heights(j *job.Job) {
+	places := g.places(j)
+	floor, clash := g.terms.floor(places, g.insideSpots())
+	if clash != nil {
+		g.Clash = clash
+		return
+	}
+	g.Floor = floor
+	for i, p := range places {
+		hole := g.terms.bounds(p).hole(floor.PostTops, g.terms.Shortest, g.terms.Longest)
+		g.Piers[i].Hole = &hole
+	}
+	g.Stone = stoneOf(j, g.Piers)
+	g.Spoil = spoilOf(j, g.Piers)
+}
+
+// progress reads the stage off what the job holds.
+func progress(j *job.Job) Progress {
+	switch {
+	case len(j.Measured.Finished) > 0:
+		return AsBuilt
+	case len(j.Measured.Seats) > 0:
+		return SeatsRead
+	case anySights(j):
+		return Surveyed
+	}
+	return Planned
+}
+
+func anySights(j *job.Job) bool {
+	for _, sights := range j.Ground.SetUps {
+		if len(sights) > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// spots returns the positioned spots that were read, in the order read.
+func spots(j *job.Job, f *frame.Frame, book *Book) []Spot {
+	var list []Spot
+	for _, p := range book.Points {
+		spot, ok := j.Ground.Spots[p.Name]
+		if !ok || spot.TurningPoint {
+			continue
+		}
+		inside := spot.X >= 0 && spot.X <= f.Length && spot.Y >= 0 && spot.Y <= f.Width
+		list = append(list, Spot{Name: p.Name, X: spot.X, Y: spot.Y, Height: p.Height, Inside: inside})
+	}
+	return list
+}
+
+// Closing is the name under which seats and the finished floor book the bench
+// mark read again at the end.
+const Closing = "close"
