@@ -58,7 +58,12 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	if !p.drawn() {
 		return blankSheet(p, "No frame to draw yet")
 	}
-	v := p.lay(room{left: 34, right: overallRoom, near: 38, far: overallRoom}, 165)
+	free := room{left: 34, right: overallRoom, near: 38, far: overallRoom}
+	v := p.lay(free, 165)
+	if kit.RunningRoom(p.alongMarks(v, style), 0, pageWidth) < 10 {
+		free.near = 30
+		v = p.lay(free, 165)
+	}
 	s := newSheet(p, v.height)
 	p.drawJoists(s, v)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
@@ -122,15 +127,21 @@ func moved(t kit.Text, to kit.Point) kit.Text {
 
 // drawRunning draws the running dimensions of the piers of line A and of the beam lines.
 func (p Plan) drawRunning(s *kit.Sheet, v gridView, style measure.Style) {
-	var along, across []kit.Mark
-	for _, pier := range p.onLine(0) {
-		along = append(along, kit.Mark{At: v.X(pier.X), Edge: v.nearY(), Words: pier.X.Print(style)})
-	}
+	var across []kit.Mark
 	for _, line := range p.Lines {
 		across = append(across, kit.Mark{At: v.Y(line.Y), Edge: v.frame.Left, Words: line.Y.Print(style)})
 	}
-	s.RunningAcross(v.X(0), along, v.nearY()+v.out*kit.FirstDimension, v.LinesGoLeft)
+	s.RunningAcross(v.X(0), p.alongMarks(v, style), v.nearY()+v.out*kit.FirstDimension, v.LinesGoLeft)
 	s.RunningUpright(v.Y(0), across, v.frame.Left-kit.FirstDimension, false)
+}
+
+// alongMarks are the running marks of the piers of line A.
+func (p Plan) alongMarks(v gridView, style measure.Style) []kit.Mark {
+	var list []kit.Mark
+	for _, pier := range p.onLine(0) {
+		list = append(list, kit.Mark{At: v.X(pier.X), Edge: v.nearY(), Words: pier.X.Print(style)})
+	}
+	return list
 }
 
 func (p Plan) drawOverall(s *kit.Sheet, v gridView, style measure.Style) {
@@ -145,7 +156,7 @@ func (p Plan) drawOverall(s *kit.Sheet, v gridView, style measure.Style) {
 func (p Plan) drawHook(s *kit.Sheet, v gridView) {
 	at := v.At(0, 0)
 	s.Circle(kit.Outline, kit.Black, at, 1)
-	foot := at.Plus(-16, v.out*17)
+	foot := at.Plus(-15, v.out*12)
 	s.Pull(kit.Thin, foot, at.Plus(-1.2, v.out*1.3))
 	lines := append([]string{"0 hook here"}, kit.WrapTo(p.Corner, kit.Small, 31, 3)...)
 	start := kit.Point{X: 1.5, Y: foot.Y + 2.8}

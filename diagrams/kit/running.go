@@ -1,6 +1,9 @@
 package kit
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // Mark is one place of a running dimension: where it stands along the line,
 // where its extension line starts, and the figure.
@@ -15,10 +18,10 @@ const turnedPitch = Small*lineRoom + 0.35
 // RunningRoom returns how much room the figures of a level running dimension
 // take beyond its line.
 func RunningRoom(marks []Mark, left, right float64) float64 {
-	if levelFits(marks, left, right) {
+	if _, level := levelPlaces(marks, left, right); level {
 		return 3.5 + Pitch(Small)
 	}
-	return 4.5 + widest(marks)
+	return 4.8 + widest(marks)
 }
 
 // RunningAcross draws running dimensions along a level line at y: every figure
@@ -29,34 +32,54 @@ func (s *Sheet) RunningAcross(origin float64, marks []Mark, y float64, below boo
 	if len(marks) == 0 {
 		return
 	}
+	s.RunningOn(origin, marks, y, below)
+	s.Circle(Thin, White, Point{origin, y}, 1)
+}
+
+// RunningOn draws running dimensions that began on a strip above: without an
+// origin at their left end.
+func (s *Sheet) RunningOn(left float64, marks []Mark, y float64, below bool) {
+	if len(marks) == 0 {
+		return
+	}
 	way := -1.0
 	if below {
 		way = 1
 	}
-	s.Across(Thin, origin, marks[len(marks)-1].At, y)
-	s.Circle(Thin, White, Point{origin, y}, 1)
-	level := levelFits(marks, s.size.Left, s.size.Right)
+	s.Across(Thin, left, marks[len(marks)-1].At, y)
+	for _, m := range marks {
+		s.extendUpright(m.At, m.Edge, y)
+		if math.Abs(m.At-left) > arrowLength {
+			s.Arrow(Point{left, y}, Point{m.At, y})
+		}
+	}
+	if places, level := levelPlaces(marks, s.size.Left, s.size.Right); level {
+		for i, m := range marks {
+			s.Write(Text{Words: m.Words, At: Point{places[i], y + way*(2.8+Pitch(Small)/2)}})
+		}
+		return
+	}
+	s.turnedFigures(marks, y, way)
+}
+
+// turnedFigures writes the figures so that they read upwards, at the ends of
+// their extension lines or moved apart with a jog.
+func (s *Sheet) turnedFigures(marks []Mark, y, way float64) {
+	const half = turnedPitch / 2
+	for i, x := range Spread(ats(marks), turnedPitch, s.size.Left+half, s.size.Right-half) {
+		m := marks[i]
+		s.Line(Thin, Point{m.At, y + way*extensionPast}, Point{x, y + way*(extensionPast+1.5)})
+		long := Width(m.Words, Small, false)
+		s.Write(Text{Words: m.Words, At: Point{x, y + way*(extensionPast+2+long/2)}, Turned: true})
+	}
+}
+
+func ats(marks []Mark) []float64 {
 	places := make([]float64, len(marks))
 	for i, m := range marks {
 		places[i] = m.At
 	}
-	if !level {
-		half := turnedPitch / 2
-		places = Spread(places, turnedPitch, s.size.Left+half, s.size.Right-half)
-	}
-	for i, m := range marks {
-		s.extendUpright(m.At, m.Edge, y)
-		if math.Abs(m.At-origin) > arrowLength {
-			s.Arrow(Point{origin, y}, Point{m.At, y})
-		}
-		if level {
-			s.Write(Text{Words: m.Words, At: Point{m.At, y + way*(2.8+Pitch(Small)/2)}})
-			continue
-		}
-		s.Line(Thin, Point{m.At, y + way*extensionPast}, Point{places[i], y + way*(extensionPast+1.5)})
-		long := Width(m.Words, Small, false)
-		s.Write(Text{Words: m.Words, At: Point{places[i], y + way*(extensionPast+2+long/2)}, Turned: true})
-	}
+	return places
 }
 
 // RunningUpright draws running dimensions along a vertical line at x, figures
@@ -71,14 +94,7 @@ func (s *Sheet) RunningUpright(origin float64, marks []Mark, x float64, rightwar
 	}
 	s.Upright(Thin, x, origin, marks[len(marks)-1].At)
 	s.Circle(Thin, White, Point{x, origin}, 1)
-	places := make([]float64, len(marks))
-	for i, m := range marks {
-		places[i] = m.At
-	}
-	half := Pitch(Small) / 2
-	if rising(places) {
-		places = Spread(places, Pitch(Small)+0.3, s.size.Top+half, s.size.Bottom-half)
-	}
+	places := s.uprightPlaces(ats(marks))
 	for i, m := range marks {
 		s.extendLevel(m.At, m.Edge, x)
 		if math.Abs(m.At-origin) > arrowLength {
@@ -89,26 +105,32 @@ func (s *Sheet) RunningUpright(origin float64, marks []Mark, x float64, rightwar
 	}
 }
 
-func rising(places []float64) bool {
-	for i := 1; i < len(places); i++ {
-		if places[i] < places[i-1] {
-			return false
-		}
+// uprightPlaces moves the places of level figures apart, whichever way they run.
+func (s *Sheet) uprightPlaces(places []float64) []float64 {
+	half, gap := Pitch(Small)/2, Pitch(Small)+0.3
+	if places[0] <= places[len(places)-1] {
+		return Spread(places, gap, s.size.Top+half, s.size.Bottom-half)
 	}
-	return true
+	slices.Reverse(places)
+	places = Spread(places, gap, s.size.Top+half, s.size.Bottom-half)
+	slices.Reverse(places)
+	return places
 }
 
-// levelFits says whether all figures stand level beside one another.
-func levelFits(marks []Mark, left, right float64) bool {
+// levelPlaces returns where the figures stand when all are level beside one
+// another, pushed in from the edges, and whether they fit so.
+func levelPlaces(marks []Mark, left, right float64) ([]float64, bool) {
+	places := make([]float64, len(marks))
 	last := left
-	for _, m := range marks {
+	for i, m := range marks {
 		half := Width(m.Words, Small, false) / 2
-		if m.At-half < last || m.At+half > right {
-			return false
+		places[i] = math.Min(math.Max(m.At, left+half), right-half-0.2)
+		if places[i]-half < last {
+			return nil, false
 		}
-		last = m.At + half + 1.5
+		last = places[i] + half + 1.5
 	}
-	return true
+	return places, true
 }
 
 func widest(marks []Mark) float64 {
