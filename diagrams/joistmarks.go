@@ -1,6 +1,8 @@
 package diagrams
 
 import (
+	"math"
+
 	"pierbook/calc/measure"
 	"pierbook/diagrams/kit"
 )
@@ -93,7 +95,7 @@ func (m JoistMarks) rows() []strip {
 
 // perRow returns how many joists stand on one strip.
 func (m JoistMarks) perRow() int {
-	most := int((stripRight - stripLeft) / stripPitch)
+	most := int(math.Floor((stripRight - stripLeft) / stripPitch))
 	count := (len(m.Joists) + most - 1) / most
 	return (len(m.Joists) + count - 1) / count
 }
