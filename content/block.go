@@ -172,14 +172,14 @@ func (r *recorder) made(b block) {
 	r.add(call{block: b.name, argument: b.argument.text, caption: b.caption, at: b.argument.all()})
 }
 
-// didYouMean returns a remedy that names the known words near to the one
+// didYouMean returns a remedy that names the known word nearest to the one
 // written, or else the other remedy.
 func didYouMean(word string, known []string, otherwise string) string {
 	near := fault.Nearest(word, known)
-	if len(near) == 0 {
+	if near == "" {
 		return otherwise
 	}
-	return "did you mean " + strings.Join(near, " or ") + "?"
+	return "did you mean " + near + "?"
 }
 
 func keys[V any](m map[string]V) []string {

@@ -85,7 +85,7 @@ func heads(texts ...string) string {
 }
 
 func (r *recorder) targets(b block) {
-	r.grouped(scrollStart+`targets"><table class="targets">`+heads("Target", "Wanted", "Work to", "May stand", "Stop beyond"), func() {
+	r.grouped(scrollStart+`targets"><table class="targets">`+heads("Target", "Wanted", "Do", "Accept", "Stop"), func() {
 		r.each(b, func(parts []span) { r.row(parts, "what", "wanted", "do", "accept", "stop") })
 	}, "</tbody></table></div>\n")
 }
@@ -115,7 +115,7 @@ func (r *recorder) blanks(b block) {
 	for _, line := range b.lines {
 		columns = max(columns, len(line.parts))
 	}
-	names := []string{"Write down", "Reading", "Expected", "Within", "Stop beyond"}
+	names := []string{"Write down", "Reading", "Expected", "Accept", "Stop"}
 	classes := []string{"what", "reading", "wanted", "accept", "stop"}
 	r.grouped(scrollStart+`readings to write down"><table class="blanks">`+heads(names[:columns]...), func() {
 		r.each(b, func(parts []span) {
