@@ -1,9 +1,17 @@
 // Package frame lays the platform out in plan: beam lines, piers, splices,
-// rims, joists and the pieces of the surface.
+// rims, joists and the pieces of the surface, from the sizes in the job and the
+// lengths that the yard sells.
 //
-// Positions are over the frame corner next to pier A1: x along the beams from
-// the end the tape hooks on, y across them from line A's side. Equal spacings
-// are worked from the origin, never added up.
+// Positions are exact lengths over the frame corner next to pier A1: x along the
+// beams from the end the tape hooks on, y across them from line A's side. Equal
+// spacings are worked from the origin, never added up.
+//
+// The rules are those of the trade (no source, unless one is named beside the
+// rule): beams join over inner piers only, joists are marked on their near faces
+// from one end, end joints of panels and boards lie over joists and are staggered.
+// Bearing follows IRC 2018 R502.6, panels APA Form E30V (2011). Whether the
+// members are strong enough is no matter of this package; overhangs and whatever
+// its advice calls unusual are an engineer's, and the code official's to accept.
 package frame
 
 import (

@@ -25,6 +25,9 @@ func Lay(j *job.Job) (*Frame, fault.List) {
 	}
 	l := layout{job: j, frame: f, faults: faults}
 	l.surface()
+	if !l.faults.Empty() {
+		return l.result()
+	}
 	l.blocking()
 	l.savings()
 	return l.result()

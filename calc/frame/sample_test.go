@@ -1,8 +1,6 @@
 package frame_test
 
 import (
-	"testing"
-
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc/frame"
@@ -64,14 +62,3 @@ func lay(t require.TestingT, j *job.Job) *frame.Frame {
 	require.NotNil(t, f)
 	return f
 }
-
-func marks(f *frame.Frame) []string {
-	style := Style{System: Imperial, Fraction: Sixteenth}
-	var printed []string
-	for _, j := range f.Joists {
-		printed = append(printed, j.Near.Print(style))
-	}
-	return printed
-}
-
-var _ testing.TB

@@ -14,6 +14,8 @@ func (l *layout) surface() {
 		l.panels()
 	case "boards":
 		l.boards()
+	default:
+		l.wrong("platform.surface.kind", "write panels or boards", "%q is no surface that can be laid", l.job.Platform.Surface.Kind)
 	}
 }
 

@@ -1,0 +1,191 @@
+package frame_test
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	. "pierbook/calc/measure"
+)
+
+// One row by hand, the second of the shed: its first joint is at joist 5, 64 in
+// from the end, two joists before the joint of the first row at 96. The first
+// panel is cut to 64 − 1/16 = 63 15/16, so that the gap of 1/8 lies over the
+// joist's middle; the next begins at 64 1/16 and, laid whole, ends at 160 1/16;
+// the joist there covers 159 1/4 to 160 3/4, so that end has 13/16 and the next
+// one, from 160 3/16, 9/16 on it. 192 − 160 3/16 = 31 13/16 is left, and comes with
+// the first from one sheet: 63 15/16 + 1/8 kerf + 31 13/16 = 95 7/8.
+func TestSecondRowOfTheShed(t *testing.T) {
+	f := lay(t, shed())
+	var row []frame.Panel
+	for _, p := range f.Surface.Panels {
+		if p.Row == 2 {
+			row = append(row, p)
+		}
+	}
+	require.Len(t, row, 3)
+	assert.Equal(t, []Length{0, 64*in + in/16, 160*in + 3*in/16}, []Length{row[0].X, row[1].X, row[2].X})
+	assert.Equal(t, []Length{63*in + 15*in/16, 96 * in, 31*in + 13*in/16}, []Length{row[0].Length, row[1].Length, row[2].Length})
+	assert.Equal(t, row[0].Sheet, row[2].Sheet)
+	assert.True(t, row[2].FromOffcut)
+}
+
+// Three rows of 47 1/2 in with two gaps make 142 3/4 in, 11 ft 10 3/4 in.
+func TestRippedRowIsSaidBeforeAnythingIsOrdered(t *testing.T) {
+	f := lay(t, shed())
+	last := f.Surface.Rows[len(f.Surface.Rows)-1]
+	assert.True(t, last.Ripped)
+	assert.Equal(t, 9*in/8, last.Width)
+	assert.Contains(t, sayings(f), `A width of 11′ 10 3/4″ would save a ripped row and a sheet.`)
+	j := shed()
+	j.Platform.Width = 142*in + 3*in/4
+	saved := lay(t, j)
+	assert.Len(t, saved.Surface.Rows, 3)
+	assert.Equal(t, f.Surface.Sheets-1, saved.Surface.Sheets)
+	assert.NotContains(t, sayings(saved), "ripped row")
+}
+
+func sayings(f *frame.Frame) string {
+	all := ""
+	for _, a := range f.Advice {
+		all += a.Saying + "\n"
+	}
+	return strings.ReplaceAll(all, "\u00a0", " ")
+}
+
+// Panels and the gaps between them cover the floor exactly: along a row panel,
+// gap, panel; across it row, gap, row. Every end joint has both ends on one
+// joist, and no piece is longer or wider than a sheet.
+func TestPanelsCoverTheFloorAndJoinOnJoists(t *testing.T) {
+	forAnyFrame(t, func(t *rapid.T, j *job.Job, f *frame.Frame) {
+		wish := j.Platform.Surface
+		y := Length(0)
+		panels := f.Surface.Panels
+		for i, row := range f.Surface.Rows {
+			require.Equal(t, y, row.Y)
+			x := Length(0)
+			for k, p := range panels[:row.Panels] {
+				require.Equal(t, [4]Length{x, row.Y, row.Width, min(p.Length, wish.FaceLength)}, [4]Length{p.X, p.Y, p.Width, p.Length})
+				if k > 0 {
+					require.True(t, heldByOneJoist(f, x-wish.Gap, x), "%s begins at %v", p.Name, x)
+				}
+				x += p.Length + wish.Gap
+			}
+			require.Equal(t, f.Length, x-wish.Gap)
+			panels = panels[row.Panels:]
+			y += row.Width + wish.Gap
+			require.Equal(t, row.Width < wish.FaceWidth, row.Ripped)
+			require.True(t, !row.Ripped || i == len(f.Surface.Rows)-1)
+		}
+		require.Empty(t, panels)
+		if wish.Kind == "panels" {
+			require.LessOrEqual(t, f.Width-(y-wish.Gap), wish.Gap)
+			require.GreaterOrEqual(t, f.Width, y-wish.Gap)
+		}
+	})
+}
+
+func heldByOneJoist(f *frame.Frame, end, next Length) bool {
+	for _, joist := range f.Joists {
+		if joist.Near+in/2 <= end && next+in/2 <= joist.Near+f.Sections.Joist.Width {
+			return true
+		}
+	}
+	return false
+}
+
+// What is cut from one sheet fits on it: lengths and kerfs along it, strips of
+// the ripped row side by side.
+func TestPiecesOfASheetFitOnIt(t *testing.T) {
+	forAnyFrame(t, func(t *rapid.T, j *job.Job, f *frame.Frame) {
+		area, sheets := map[int]Area{}, map[int]bool{}
+		long := map[int]Length{}
+		for _, p := range f.Surface.Panels {
+			require.Equal(t, p.FromOffcut, sheets[p.Sheet])
+			sheets[p.Sheet] = true
+			area[p.Sheet] += p.Length.Times(p.Width)
+			if !p.Ripped {
+				if long[p.Sheet] > 0 {
+					long[p.Sheet] += j.Yard.Kerf
+				}
+				long[p.Sheet] += p.Length
+			}
+		}
+		require.Len(t, sheets, f.Surface.Sheets)
+		whole := j.Platform.Surface.FaceLength.Times(j.Platform.Surface.FaceWidth)
+		for sheet := range sheets {
+			require.LessOrEqual(t, float64(area[sheet]), float64(whole)+1e-9)
+			require.LessOrEqual(t, long[sheet], j.Platform.Surface.FaceLength)
+		}
+	})
+}
+
+// End joints of neighbouring rows stay two joists apart, or the frame says so.
+func TestRowsAreStaggered(t *testing.T) {
+	forAnyFrame(t, func(t *rapid.T, j *job.Job, f *frame.Frame) {
+		least := leastStep(f)
+		if least < 2*j.Frame.Joists.Spacing-in {
+			require.Contains(t, sayings(f), "cannot be kept two joists apart")
+		}
+	})
+}
+
+// leastStep returns the least distance between end joints of neighbouring rows.
+func leastStep(f *frame.Frame) Length {
+	least := f.Length
+	for _, p := range f.Surface.Panels {
+		for _, q := range f.Surface.Panels {
+			if q.Row == p.Row+1 && p.Number > 1 && q.Number > 1 {
+				least = min(least, (p.X - q.X).Abs())
+			}
+		}
+	}
+	return least
+}
+
+// The rule for a last board too narrow: the first and the last share it. Nothing
+// is narrower than half a board, and boards and gaps fill the width.
+func TestNoBoardIsNarrowerThanHalf(t *testing.T) {
+	forAnyFrame(t, func(t *rapid.T, j *job.Job, f *frame.Frame) {
+		wish, y := j.Platform.Surface, Length(0)
+		for i, b := range f.Surface.Boards {
+			require.Equal(t, y, b.Y)
+			require.LessOrEqual(t, b.Width, wish.BoardWidth)
+			require.GreaterOrEqual(t, b.Width, wish.BoardWidth/2)
+			require.True(t, i == 0 || i == len(f.Surface.Boards)-1 || !b.Ripped)
+			y += b.Width + wish.Gap
+		}
+		if wish.Kind == "boards" {
+			require.LessOrEqual(t, (f.Width - (y - wish.Gap)).Abs(), wish.Gap)
+		}
+	})
+}
+
+// By hand: boards of 120 mm with 5 mm gaps on 3530 mm. 28 boards take 3495 mm,
+// which leaves 30 mm for the 29th: under half. It and the first share
+// 120 + 30 = 150 mm, 75 mm each.
+func TestNarrowBoardIsShared(t *testing.T) {
+	j := summerhouse()
+	j.Platform.Width = 3530 * mm
+	boards := lay(t, j).Surface.Boards
+	require.Len(t, boards, 29)
+	assert.Equal(t, []Length{75 * mm, 120 * mm, 75 * mm}, []Length{boards[0].Width, boards[1].Width, boards[28].Width})
+}
+
+// Square edges want blocks: one in each of the twelve bays under each of the
+// long joints that no rim holds. The joint at 142 3/4 in lies over the rim, from
+// 142 1/2 to 144 in, but holds only 1/4 in of it, so it is blocked too.
+func TestSquareEdgesAreBlocked(t *testing.T) {
+	j := shed()
+	j.Platform.Surface.Edge = "square"
+	f := lay(t, j)
+	require.Len(t, f.Blocking, 3*12)
+	assert.Equal(t, 14*in+in/2, f.Blocking[1].Long())
+	assert.Equal(t, 61*in/4-3*in/2, f.Blocking[0].Long())
+	assert.Empty(t, lay(t, shed()).Blocking)
+}
