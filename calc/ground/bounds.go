@@ -41,14 +41,18 @@ func termsOf(j *job.Job, f *frame.Frame) terms {
 type place struct {
 	name      string
 	ground    measure.Length
-	probe     *job.Probe
+	buildUp   measure.Length  // top of post to top of surface on its line
+	probe     *job.Probe      // what the bar found
+	dug       *job.Probe      // the hole as dug
+	seat      *measure.Length // the seat as set
 	exception job.Exception
 }
 
-func (g *Ground) places(j *job.Job) []place {
+// planned returns the piers as they stood before anything was measured on them.
+func (g *Ground) planned(j *job.Job) []place {
 	list := make([]place, len(g.Piers))
 	for i, p := range g.Piers {
-		list[i] = place{name: p.Name, ground: p.Level.Height, exception: j.Piers[p.Name]}
+		list[i] = place{name: p.Name, ground: p.Level.Height, buildUp: g.terms.BuildUp, exception: j.Piers[p.Name]}
 		if probe, probed := j.Ground.Probes[p.Name]; probed {
 			list[i].probe = &probe
 		}
@@ -81,6 +85,8 @@ const (
 	LeastDig        Limit = "least dig"
 	FirmGround      Limit = "firm ground"
 	FrostDepth      Limit = "frost depth"
+	HoleAsDug       Limit = "hole as dug"
+	SeatAsSet       Limit = "seat as set"
 )
 
 // Bounds are what one pier allows. The seat depends only on how deep the top of
@@ -116,10 +122,26 @@ func (t terms) bounds(p place) Bounds {
 	if p.exception.Deepest != nil {
 		b.DigMost = *p.exception.Deepest
 	}
-	if p.probe != nil {
+	switch {
+	case p.dug != nil:
+		b.dug(*p.dug)
+	case p.probe != nil:
 		b.found(*p.probe)
 	}
 	return b
+}
+
+// dug holds the least dig to the hole as it stands: what was dug too deep is
+// filled with stone, not with soil. Rock and water end the digging.
+func (b *Bounds) dug(hole job.Probe) {
+	b.reach(hole.Depth, HoleAsDug)
+	b.DigMost = max(b.DigMost, hole.Depth)
+	switch hole.Found {
+	case "rock":
+		b.DigMost, b.DigMostBy = hole.Depth, Rock
+	case "water":
+		b.DigMost, b.DigMostBy = hole.Depth, Water
+	}
 }
 
 // found narrows the dig by what the bar met.
@@ -131,12 +153,19 @@ func (b *Bounds) found(probe job.Probe) {
 		}
 		return
 	case "rock":
+		b.reach(probe.Depth, Rock)
 		if probe.Depth < b.DigMost {
 			b.DigMost, b.DigMostBy = probe.Depth, Rock
 		}
+	default:
+		b.reach(probe.Depth, FirmGround)
 	}
-	if probe.Depth > b.DigLeast {
-		b.DigLeast, b.DigLeastBy = probe.Depth, FirmGround
+}
+
+// reach deepens the least dig to what the bar or the spade met.
+func (b *Bounds) reach(depth measure.Length, by Limit) {
+	if depth > b.DigLeast {
+		b.DigLeast, b.DigLeastBy = depth, by
 	}
 }
 

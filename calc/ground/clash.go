@@ -42,22 +42,22 @@ type Way struct {
 func (t terms) contradiction(places []place, inside []Spot) *Clash {
 	worst, lacks := -1, measure.Length(0)
 	for i, p := range places {
-		if l := t.bounds(p).Lacks(); l > lacks {
+		if l := t.bounds(p).Lacks(); l > lacks && p.seat == nil {
 			worst, lacks = i, l
 		}
 	}
 	if worst < 0 {
 		return nil
 	}
-	b := t.bounds(places[worst])
+	b, buildUp := t.bounds(places[worst]), places[worst].buildUp
 	seat, limit := b.LowestSeat()
 	top, topLimit := b.HighestSeat()
 	if b.DigLeast > b.DigMost {
 		limit, topLimit = b.DigMostBy, b.DigLeastBy
 	}
 	c := &Clash{Kind: OnePier, Amount: lacks,
-		High: Demand{Name: b.Name, Limit: limit, Floor: t.BuildUp + seat + t.Shortest},
-		Low:  Demand{Name: b.Name, Limit: topLimit, Floor: t.BuildUp + top + t.Longest}}
+		High: Demand{Name: b.Name, Limit: limit, Floor: buildUp + seat + t.Shortest},
+		Low:  Demand{Name: b.Name, Limit: topLimit, Floor: buildUp + top + t.Longest}}
 	c.Wanted = c.High.Floor
 	c.Ways = t.ways(c, places, inside)
 	return c

@@ -46,11 +46,26 @@ func (t terms) floor(places []place, inside []Spot) (*Floor, *Clash) {
 	if t.Given != nil {
 		f.Height, f.Given = *t.Given, true
 	}
-	if f.Height < f.Lowest || f.Height > f.Highest {
+	if !t.serves(f.Height, places, inside) {
 		return nil, t.clash(f, ceiling, places, inside)
 	}
 	f.PostTops = f.Height - t.BuildUp
 	return f, nil
+}
+
+// serves says whether a floor serves every place that is not settled yet. A
+// post that a set seat makes too short or too long is mended at that pier.
+func (t terms) serves(floor measure.Length, places []place, inside []Spot) bool {
+	open := unsettled(places)
+	if len(open) == 0 {
+		return true
+	}
+	return floor >= t.demands(open, inside)[0].Floor && floor <= t.ceiling(open).Floor
+}
+
+// unsettled returns the piers whose seats are not set yet.
+func unsettled(places []place) []place {
+	return slices.DeleteFunc(slices.Clone(places), func(p place) bool { return p.seat != nil })
 }
 
 // demands returns the lowest floor each place allows, the highest first; places
@@ -59,8 +74,11 @@ func (t terms) demands(places []place, inside []Spot) []Demand {
 	list := make([]Demand, 0, len(places)+len(inside))
 	for _, p := range places {
 		seat, limit := t.bounds(p).LowestSeat()
-		d := Demand{Name: p.name, Limit: limit, Floor: t.BuildUp + seat + t.Shortest}
-		if clear := t.BuildUp + p.ground + t.Clear; clear > d.Floor {
+		if p.seat != nil {
+			seat, limit = *p.seat, SeatAsSet
+		}
+		d := Demand{Name: p.name, Limit: limit, Floor: p.buildUp + seat + t.Shortest}
+		if clear := p.buildUp + p.ground + t.Clear; clear > d.Floor {
 			d.Floor, d.Limit = clear, BeamClearance
 		}
 		list = append(list, d)
@@ -85,7 +103,10 @@ func (t terms) ceiling(places []place) Demand {
 	var least Demand
 	for i, p := range places {
 		seat, limit := t.bounds(p).HighestSeat()
-		if floor := t.BuildUp + seat + t.Longest; i == 0 || floor < least.Floor {
+		if p.seat != nil {
+			seat, limit = *p.seat, SeatAsSet
+		}
+		if floor := p.buildUp + seat + t.Longest; i == 0 || floor < least.Floor {
 			least = Demand{Name: p.name, Limit: limit, Floor: floor}
 		}
 	}
@@ -94,19 +115,14 @@ func (t terms) ceiling(places []place) Demand {
 
 // meets says whether some floor, after rounding, serves every place.
 func (t terms) meets(places []place, inside []Spot) bool {
-	for _, p := range places {
+	for _, p := range unsettled(places) {
 		if t.bounds(p).Lacks() > 0 {
 			return false
 		}
 	}
-	height := t.demands(places, inside)[0].Floor
+	height := t.demands(places, inside)[0].Floor.RoundUpTo(t.RoundUp)
 	if t.Given != nil {
-		if *t.Given < height {
-			return false
-		}
 		height = *t.Given
-	} else {
-		height = height.RoundUpTo(t.RoundUp)
 	}
-	return height <= t.ceiling(places).Floor
+	return t.serves(height, places, inside)
 }

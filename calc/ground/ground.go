@@ -32,6 +32,10 @@ type Ground struct {
 	Clash    *Clash
 	Stone    *Stone
 	Spoil    *Spoil
+	Seats    *Seats         // nil until a seat is read
+	Lines    []LinePosts    // post tops by beam line, nil without a floor
+	Posts    []Post         // in the order of the piers, nil without a floor
+	AsBuilt  *FinishedFloor // nil until the finished floor is read
 
 	terms terms
 }
@@ -41,7 +45,10 @@ type Pier struct {
 	Name  string
 	X, Y  measure.Length
 	Level *Level
-	Hole  *Hole
+	Hole  *Hole // as it is to be built, with all that was measured
+	// Planned is the hole as it was before anything was measured on it; nil
+	// when no floor was possible then.
+	Planned *Hole
 }
 
 // Level is the height of the ground at a pier.
@@ -100,25 +107,53 @@ func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 	if !faults.Empty() {
 		return g, faults
 	}
-	g.heights(j)
+	seats, bad := readSeats(j, f)
+	g.Seats = seats
+	faults.Join(bad)
+	faults.Join(g.heights(j, f))
 	return g, faults
 }
 
-// heights chooses the floor and works out the holes, the stone and the spoil.
-func (g *Ground) heights(j *job.Job) {
-	places := g.places(j)
+// heights chooses the floor and works out the holes, the stone, the spoil and
+// the posts; then how level the floor came out.
+func (g *Ground) heights(j *job.Job, f *frame.Frame) fault.List {
+	var faults fault.List
+	g.plan(j)
+	places := g.used(j, f)
 	floor, clash := g.terms.floor(places, g.insideSpots())
+	if locked, bad := g.locked(j, floor); bad {
+		faults.Add(locked)
+		return faults
+	}
 	if clash != nil {
 		g.Clash = clash
-		return
+		return faults
 	}
 	g.Floor = floor
 	for i, p := range places {
-		hole := g.terms.bounds(p).hole(floor.PostTops, g.terms.Shortest, g.terms.Longest)
+		hole := g.terms.bounds(p).hole(floor.Height-p.buildUp, g.terms.Shortest, g.terms.Longest)
 		g.Piers[i].Hole = &hole
 	}
+	g.setSeats(j, f)
+	g.Lines = g.lines(j, f)
+	g.Posts = g.posts(j)
 	g.Stone = stoneOf(j, g.Piers)
 	g.Spoil = spoilOf(j, g.Piers)
+	g.AsBuilt, faults = readFinished(j, f, floor.Height)
+	return faults
+}
+
+// plan works out the holes as they stood before anything was measured on them.
+func (g *Ground) plan(j *job.Job) {
+	places := g.planned(j)
+	floor, clash := g.terms.floor(places, g.insideSpots())
+	if clash != nil {
+		return
+	}
+	for i, p := range places {
+		hole := g.terms.bounds(p).hole(floor.PostTops, g.terms.Shortest, g.terms.Longest)
+		g.Piers[i].Planned = &hole
+	}
 }
 
 // progress reads the stage off what the job holds.
@@ -126,12 +161,22 @@ func progress(j *job.Job) Progress {
 	switch {
 	case len(j.Measured.Finished) > 0:
 		return AsBuilt
-	case len(j.Measured.Seats) > 0:
+	case anySeat(j):
 		return SeatsRead
 	case anySights(j):
 		return Surveyed
 	}
 	return Planned
+}
+
+// anySeat says whether a seat was read, and not only the bench mark.
+func anySeat(j *job.Job) bool {
+	for name := range j.Measured.Seats {
+		if name != BenchMark && name != Closing {
+			return true
+		}
+	}
+	return false
 }
 
 func anySights(j *job.Job) bool {

@@ -30,8 +30,9 @@ func unknownNames(j *job.Job, f *frame.Frame) fault.List {
 		}
 	}
 	check := func(path string, names []string) {
+		readings := path == "measured.seats" || path == "measured.finished"
 		for _, name := range names {
-			if !piers[name] && name != BenchMark && name != Closing {
+			if bench := name == BenchMark || name == Closing; !piers[name] && !(bench && readings) {
 				at := path + "." + name
 				faults.Add(fault.Fault{At: j.At(at), Path: at,
 					Wrong: fmt.Sprintf("%q is not a pier of the frame", name), Remedy: piersInWords(f)})
@@ -43,7 +44,23 @@ func unknownNames(j *job.Job, f *frame.Frame) fault.List {
 	check("measured.holes", sortedKeys(j.Measured.Holes))
 	check("measured.seats", sortedKeys(j.Measured.Seats))
 	check("measured.posts_cut", sortedKeys(j.Measured.PostsCut))
+	check("measured.finished", sortedKeys(j.Measured.Finished))
+	for _, line := range sortedKeys(j.Measured.Timber.Beams) {
+		if !slices.ContainsFunc(f.Lines, func(l frame.Line) bool { return l.Name == line }) {
+			at := "measured.timber.beams." + line
+			faults.Add(fault.Fault{At: j.At(at), Path: at,
+				Wrong: fmt.Sprintf("%q is not a beam line", line), Remedy: "the beam lines are " + linesInWords(f)})
+		}
+	}
 	return faults
+}
+
+func linesInWords(f *frame.Frame) string {
+	names := make([]string, len(f.Lines))
+	for i, line := range f.Lines {
+		names[i] = line.Name
+	}
+	return strings.Join(names, ", ")
 }
 
 // orSpot says what names would do, the nearest first.

@@ -1,0 +1,132 @@
+package ground
+
+import (
+	"cmp"
+	"slices"
+
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// shimAtMost is the most that a shim makes up under a beam; more than that is
+// cut anew. Common practice, no source.
+const shimAtMost = measure.Inch / 8
+
+// PostState says what is to be done about a post.
+type PostState string
+
+// The states of a post.
+const (
+	Estimate PostState = "estimate" // the seat is not read: do not cut yet
+	ToCut    PostState = "cut"      // the seat is read
+	Serves   PostState = "serves"   // cut, and within a sixteenth of what is wanted
+	Shim     PostState = "shim"     // cut, and short by no more than a shim makes up
+	Trim     PostState = "trim"     // cut, and long: cut it again to length
+	Exchange PostState = "exchange" // cut short; the post of another pier serves here
+	CutAnew  PostState = "cut anew" // cut short, and no other post serves
+	Unfit    PostState = "unfit"    // the seat asks for a post outside its limits
+)
+
+// Post is one post of the second issue.
+type Post struct {
+	Name   string
+	Wanted measure.Length  // by the seat as read, else by the plan
+	Cut    *measure.Length // as cut for this pier, nil when it is not
+	State  PostState
+	Shim   measure.Length // what a shim has to make up
+	From   string         // pier whose cut post serves here, empty for its own
+	Ways   []WayOut       // of a post that is short or unfit, in the order to think of them
+}
+
+// WayOut is one thing that can be done about a post, with what it brings along.
+type WayOut struct {
+	Kind     string         // "another pier", "lower floor", "new post", "raise the seat", "lower the seat"
+	Pier     string         // the other pier, for "another pier"
+	By       measure.Length // what is taken off that post there, the step of the floor, or the move of the seat
+	Length   measure.Length // of the new post
+	Trims    []string       // piers whose cut posts would have to be cut again
+	TooShort []string       // piers whose posts would come out under the shortest
+	Blocked  string         // why it cannot be done, empty when it can
+}
+
+// posts sets what is cut against what is wanted. A cut post is never asked for
+// again: it stays where it serves, or goes to the pier where least is taken off.
+func (g *Ground) posts(j *job.Job) []Post {
+	list := make([]Post, len(g.Piers))
+	for i, p := range g.Piers {
+		post := Post{Name: p.Name, Wanted: p.Hole.Post, State: Estimate}
+		if g.Seats.height(p.Name) != nil {
+			post.State = ToCut
+		}
+		if cut, done := j.Measured.PostsCut[p.Name]; done {
+			post.Cut = &cut
+			post.State, post.Shim = compared(cut, post.Wanted)
+		} else if post.State == ToCut && (post.Wanted < g.terms.Shortest || post.Wanted > g.terms.Longest) {
+			post.State = Unfit
+		}
+		list[i] = post
+	}
+	g.reuse(list)
+	for i := range list {
+		list[i].Ways = g.waysOut(list, i)
+	}
+	return list
+}
+
+// compared says what a cut post is good for at its own pier.
+func compared(cut, wanted measure.Length) (PostState, measure.Length) {
+	short := wanted - cut
+	switch {
+	case short.Abs() <= measure.Sixteenth:
+		return Serves, 0
+	case short < 0:
+		return Trim, 0
+	case short <= shimAtMost:
+		return Shim, short
+	}
+	return CutAnew, 0
+}
+
+// reuse sends each post that was cut short to the pier that still has none, where
+// the seat is read, and where least has to be taken off it.
+func (g *Ground) reuse(list []Post) {
+	var short []int
+	for i, p := range list {
+		if p.State == CutAnew {
+			short = append(short, i)
+		}
+	}
+	slices.SortStableFunc(short, func(a, b int) int { return cmp.Compare(*list[b].Cut, *list[a].Cut) })
+	for _, from := range short {
+		if to := fits(list, *list[from].Cut); to >= 0 {
+			list[to].State, list[to].From = Exchange, list[from].Name
+		}
+	}
+}
+
+// fits returns the pier that wants a post of at most the given length, the
+// nearest to it, or −1.
+func fits(list []Post, length measure.Length) int {
+	best := -1
+	for i, p := range list {
+		if p.State != ToCut || p.Wanted > length+measure.Sixteenth {
+			continue
+		}
+		if best < 0 || p.Wanted > list[best].Wanted {
+			best = i
+		}
+	}
+	return best
+}
+
+// ToCut returns what is still to be cut: nothing for posts that serve or are
+// made to serve, a new post for those cut short.
+func (g *Ground) ToCut() []Post {
+	var list []Post
+	for _, p := range g.Posts {
+		if p.State == ToCut || p.State == CutAnew || p.State == Estimate {
+			list = append(list, p)
+		}
+	}
+	return list
+}

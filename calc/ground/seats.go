@@ -1,0 +1,107 @@
+package ground
+
+import (
+	"fmt"
+
+	"pierbook/calc/fault"
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Seats are the rod readings in the seats of the blocks, all from one set-up.
+type Seats struct {
+	BenchMark  measure.Length  // the day's reading on the bench mark
+	Instrument measure.Length  // height of the bench mark + that reading
+	Close      *measure.Length // the bench mark read again at the end, nil when it was not
+	Misses     measure.Length  // what the second reading says, found − known
+	Read       []SeatRead      // in the order of the piers
+}
+
+// SeatRead is one seat.
+type SeatRead struct {
+	Name    string
+	Reading measure.Length
+	Height  measure.Length // instrument − reading
+	Planned measure.Length // as the last plan had it
+}
+
+// Over returns how far the seat came out above its plan.
+func (s SeatRead) Over() measure.Length { return s.Height - s.Planned }
+
+// readSeats works out the heights of the seats.
+//
+//	seat = height of the bench mark + its reading − reading in the seat
+//
+// No misclosure is shared out, so that the heights are those that the sheet
+// gives on paper. It reports a fault when the bench mark was not read that day
+// and when the second reading of it misses by more than one set-up may.
+func readSeats(j *job.Job, f *frame.Frame) (*Seats, fault.List) {
+	readings := j.Measured.Seats
+	bench, close, faults := dayOf(j, readings, "measured.seats")
+	if len(readings) == 0 || !faults.Empty() {
+		return nil, faults
+	}
+	s := &Seats{BenchMark: bench, Instrument: j.Ground.BenchMark.Height + bench, Close: close}
+	if close != nil {
+		s.Misses = bench - *close
+	}
+	for _, p := range f.Piers {
+		if reading, read := readings[p.Name]; read {
+			s.Read = append(s.Read, SeatRead{Name: p.Name, Reading: reading, Height: s.Instrument - reading})
+		}
+	}
+	return s, faults
+}
+
+// dayOf returns the readings on the bench mark among the readings of one day.
+func dayOf(j *job.Job, readings map[string]measure.Length, path string) (bench measure.Length, close *measure.Length, faults fault.List) {
+	if len(readings) == 0 {
+		return 0, nil, faults
+	}
+	bench, read := readings[BenchMark]
+	if !read {
+		faults.Add(fault.Fault{At: j.At(path), Path: path, Wrong: "the bench mark was not read that day",
+			Remedy: "give its reading with the others, as bench_mark: the heights hang on it"})
+	}
+	if again, twice := readings[Closing]; twice {
+		close = &again
+		if allowed := j.Ground.CloseTo; read && (again-bench).Abs() > allowed {
+			at := path + "." + Closing
+			faults.Add(fault.Fault{At: j.At(at), Path: at,
+				Wrong: fmt.Sprintf("the bench mark reads %s at the start and %s at the end; one set-up may differ by %s",
+					measure.Reading(bench).Print(j.Style()), measure.Reading(again).Print(j.Style()), allowed.Print(j.Style())),
+				Remedy: "the instrument moved: read all of them again"})
+		}
+	}
+	return bench, close, faults
+}
+
+// height returns the height of a seat that was read.
+func (s *Seats) height(pier string) *measure.Length {
+	if s == nil {
+		return nil
+	}
+	for _, read := range s.Read {
+		if read.Name == pier {
+			return &read.Height
+		}
+	}
+	return nil
+}
+
+// locked reports that the floor may not be worked out anew once a seat is read
+// or a post cut, and gives the line that holds it where it is.
+func (g *Ground) locked(j *job.Job, floor *Floor) (fault.Fault, bool) {
+	if !j.Platform.Floor.Lowest || (g.Seats == nil || len(g.Seats.Read) == 0) && len(j.Measured.PostsCut) == 0 {
+		return fault.Fault{}, false
+	}
+	const path = "platform.floor.height"
+	f := fault.Fault{At: j.At(path), Path: path,
+		Wrong:  `"lowest" would move the floor under seats that are read or posts that are cut`,
+		Remedy: "give the height of the floor that the last binder printed"}
+	if floor != nil {
+		f.Remedy = fmt.Sprintf("write height: %s in its place, the floor of the last binder", floor.Height)
+	}
+	return f, true
+}

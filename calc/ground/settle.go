@@ -1,0 +1,77 @@
+package ground
+
+import (
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// used returns the piers as they are to be built now: holes as dug, seats as
+// set, build-up by the beams that were delivered.
+func (g *Ground) used(j *job.Job, f *frame.Frame) []place {
+	list := g.planned(j)
+	for i, p := range f.Piers {
+		list[i].buildUp = lineBuildUp(j, f, p.Line)
+		list[i].seat = g.Seats.height(p.Name)
+		if hole, dug := j.Measured.Holes[p.Name]; dug {
+			list[i].dug = &hole
+		}
+	}
+	return list
+}
+
+// lineBuildUp returns the build-up on one beam line, with its beam's measured
+// depth and the joists' where they are known.
+func lineBuildUp(j *job.Job, f *frame.Frame, line int) measure.Length {
+	b := f.BuildUp
+	if depth, known := j.Measured.Timber.Beams[f.Lines[line].Name]; known {
+		b.Beam = depth
+	}
+	if j.Measured.Timber.Joists != nil && b.Joist != 0 {
+		b.Joist = *j.Measured.Timber.Joists
+	}
+	return b.Total()
+}
+
+// LinePosts is what the posts of one beam line have in common.
+type LinePosts struct {
+	Name    string
+	BuildUp measure.Length // with measured depths
+	Top     measure.Length // height of the tops of its posts
+	Printed measure.Length // the number that post = printed + reading in the seat − the day's bench-mark reading starts from
+}
+
+// lines returns the post tops of each beam line. Printed is the top over the
+// bench mark, since with instrument = bench mark + its reading
+//
+//	post = top − (instrument − reading) = (top − bench mark) + reading − bench-mark reading
+func (g *Ground) lines(j *job.Job, f *frame.Frame) []LinePosts {
+	var list []LinePosts
+	for i, line := range f.Lines {
+		buildUp := lineBuildUp(j, f, i)
+		top := g.Floor.Height - buildUp
+		list = append(list, LinePosts{Name: line.Name, BuildUp: buildUp, Top: top, Printed: top - j.Ground.BenchMark.Height})
+	}
+	return list
+}
+
+// setSeats puts the seats that were read in the place of the planned ones.
+func (g *Ground) setSeats(j *job.Job, f *frame.Frame) {
+	if g.Seats == nil {
+		return
+	}
+	for i := range g.Seats.Read {
+		read := &g.Seats.Read[i]
+		for k := range g.Piers {
+			p := &g.Piers[k]
+			if p.Name != read.Name {
+				continue
+			}
+			if p.Planned != nil {
+				read.Planned = p.Planned.Seat
+			}
+			p.Hole.Seat = read.Height
+			p.Hole.Post = g.Floor.Height - lineBuildUp(j, f, f.Piers[k].Line) - read.Height
+		}
+	}
+}
