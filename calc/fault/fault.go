@@ -51,6 +51,9 @@ func (l *List) Join(other List) { l.faults = append(l.faults, other.faults...) }
 // Empty says whether nothing is wrong.
 func (l List) Empty() bool { return len(l.faults) == 0 }
 
+// Len returns how many faults were put on the list.
+func (l List) Len() int { return len(l.faults) }
+
 // Sorted returns the faults by file, line, column and text, each once.
 func (l List) Sorted() []Fault {
 	sorted := slices.Clone(l.faults)

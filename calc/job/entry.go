@@ -32,16 +32,17 @@ func (j *Job) Entry(path string) (Entry, bool) {
 // path has no entry of its own, it is the place of the nearest map around it
 // that the file does hold, and in the end the file itself.
 func (j *Job) At(path string) fault.Place {
+	if j.places == nil {
+		return fault.Place{}
+	}
 	for {
 		if e, ok := j.Entry(path); ok && e.At.Known() {
 			return e.At
 		}
-		dot := lastDot(path)
-		if dot < 0 {
-			e, _ := j.Entry("")
-			return e.At
+		if at, ok := j.places[path]; ok && (at.Known() || path == "") {
+			return at
 		}
-		path = path[:dot]
+		path = path[:max(0, lastDot(path))]
 	}
 }
 

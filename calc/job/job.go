@@ -34,14 +34,17 @@ type Job struct {
 	ClientPage ClientPage
 	Pages      string // folder with the shop's own pages, or empty
 
-	entries []Entry        // every key with its value and origin, in the order of the table of keys
-	index   map[string]int // path to entry
+	entries []Entry                // every key with its value and origin, in the order of the table of keys
+	index   map[string]int         // path to entry
+	places  map[string]fault.Place // tables that the files hold, by path; "" is the file
 }
 
 // Style returns how the job's quantities are printed.
 func (j *Job) Style() measure.Style {
-	return measure.Style{System: j.Units, Fraction: j.Fraction}
+	return measure.Style{System: j.Units, Fraction: j.Fraction, Rod: rods[j.Ground.Instrument.Reads], Currency: j.Yard.Currency}
 }
+
+var rods = map[string]measure.Rod{"feet_inches": measure.FeetInchesRod, "tenths": measure.TenthsRod, "millimetres": measure.MillimetreRod}
 
 // Platform is what is to be built.
 type Platform struct {
@@ -150,7 +153,7 @@ type DesignValues struct {
 // Section is one member's cross-section as it stands in the frame.
 type Section struct {
 	Pick   bool           // let the program choose; Width and Depth are then 0
-	Size   string         // nominal size such as "2x6", or "45×145" when given by width and depth
+	Size   string         // nominal size such as "2x6", or "45x145 mm" when given by width and depth: see SizeName
 	Width  measure.Length // horizontal, of one ply
 	Depth  measure.Length // vertical
 	Plies  int            // 1 unless built up

@@ -1,0 +1,3 @@
+package job
+
+func (j *Job) check(r *reader) {}

@@ -1,0 +1,45 @@
+package job
+
+import (
+	"pierbook/calc/measure"
+)
+
+// Parts are the parts that the yard's price list may name.
+func Parts() []string {
+	return []string{"panel", "board", "block", "cap", "hanger", "tie", "strap", "brace", "nails", "screws", "stone", "cloth", "coating", "adhesive", "anchor", "delivery"}
+}
+
+func yardKeys() []Key {
+	return []Key{
+		{Path: "yard.currency", Kind: Text, Default: either("$", "", "the currency of imperial price lists here"), Means: "sign or letters of the currency", put: func(j *Job, v value) { j.Yard.Currency = v.text }},
+		{Path: "yard.kerf", Kind: Distance, AtMost: measure.Inch, Default: either(`1/8"`, "3 mm", practice), Means: "width of a saw cut", put: func(j *Job, v value) { j.Yard.Kerf = v.length }},
+		{Path: "yard.end_trim", Kind: Distance, AtMost: measure.Foot, Default: same("0", practice), Means: "cut off a stick's end before anything else", put: func(j *Job, v value) { j.Yard.EndTrim = v.length }},
+		{Path: "yard.stock.*", Stars: []string{"size"}, Kind: Stock, Means: "stock lengths of this size, with the price of a stick", put: func(j *Job, v value) { j.Yard.Stock = with(j.Yard.Stock, v.names[0], v.stock) }},
+		{Path: "yard.on_hand.*", Stars: []string{"size"}, Kind: Lengths, Means: "sticks and offcuts on hand", put: func(j *Job, v value) { j.Yard.OnHand = with(j.Yard.OnHand, v.names[0], v.lengths) }},
+		{Path: "yard.prices.*", Stars: []string{"part"}, Kind: Money, Means: "price of one", put: func(j *Job, v value) { j.Yard.Prices = with(j.Yard.Prices, v.names[0], measure.Money(v.number)) }},
+		{Path: "yard.payload", Kind: Mass, Default: either("1500 lb", "680 kg", "the low end of half-ton pick-ups, a weak source: the placard on the vehicle decides"), Means: "load the vehicle may carry", put: func(j *Job, v value) { j.Yard.Payload = measure.Mass(v.number) }},
+		{Path: "yard.cloth.width", Kind: Length, AtLeast: leastStep, AtMost: longestSide, Default: either(`3'`, "1 m", practice), Means: "width of a roll of ground cloth", put: func(j *Job, v value) { j.Yard.Roll.Width = v.length }},
+		{Path: "yard.cloth.length", Kind: Length, AtLeast: leastStep, Default: either(`50'`, "15 m", practice), Means: "length of a roll of ground cloth", put: func(j *Job, v value) { j.Yard.Roll.Length = v.length }},
+		{Path: "yard.cloth.lap", Kind: Distance, AtMost: measure.Metre, Default: either(`6"`, "150 mm", practice), Means: "lap of two widths of cloth", put: func(j *Job, v value) { j.Yard.Roll.Lap = v.length }},
+	}
+}
+
+func crewKeys() []Key {
+	answer := func(j *Job, v value, change func(*Answer)) {
+		a := j.Asked[v.names[0]]
+		change(&a)
+		j.Asked = with(j.Asked, v.names[0], a)
+	}
+	question := []string{"question"}
+	return []Key{
+		{Path: "crew.people", Kind: Count, Least: 1, Most: 20, Default: same("2", "a builder and a helper"), Means: "people at work", put: func(j *Job, v value) { j.Crew.People = v.count }},
+		{Path: "crew.starts", Kind: Date, Means: "first day of the work", put: func(j *Job, v value) { j.Crew.Starts = v.text }},
+		{Path: "crew.rates.*", Stars: []string{"step"}, Kind: Hours, Means: "the shop's own hours for a step", put: func(j *Job, v value) { j.Crew.Rates = with(j.Crew.Rates, v.names[0], measure.Hours(v.number)) }},
+		{Path: "asked.*.answer", Stars: question, Kind: Text, Means: "what the authority answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Answer = v.text }) }},
+		{Path: "asked.*.by", Stars: question, Kind: Text, Means: "who answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.By = v.text }) }},
+		{Path: "asked.*.number", Stars: question, Kind: Text, Means: "number of the ticket or permit", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Number = v.text }) }},
+		{Path: "asked.*.date", Stars: question, Kind: Date, Means: "date of the answer", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Date = v.text }) }},
+		{Path: "client_page.money", Kind: YesNo, Default: same("no", "shown only when the job says so"), Means: "whether the client's page shows money", put: func(j *Job, v value) { j.ClientPage.Money = v.yes }},
+		{Path: "client_page.address", Kind: YesNo, Default: same("no", "shown only when the job says so"), Means: "whether the client's page shows the address", put: func(j *Job, v value) { j.ClientPage.Address = v.yes }},
+	}
+}

@@ -1,0 +1,146 @@
+package job
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"pierbook/calc/measure"
+)
+
+// The values that are not single texts. Each reader reports what is wrong and
+// says whether the value can be used.
+
+func readLengths(r *reader, path string, n *node, v *value) bool {
+	for i, item := range n.items {
+		itemPath := fmt.Sprintf("%s.%d", path, i+1)
+		if item.shape != scalarShape {
+			r.wrong(itemPath, item.at, "here stands "+item.shape.String(), "write a length, such as 31\"")
+			continue
+		}
+		one := value{bare: v.bare}
+		if err := Length.read(&one, item.text); err != nil {
+			r.slip(itemPath, item.at, err)
+			continue
+		}
+		v.lengths = append(v.lengths, one.length)
+	}
+	return true
+}
+
+// readStock takes a list of lengths, or a map from length to price.
+func readStock(r *reader, path string, n *node, v *value) bool {
+	if n.shape == listShape {
+		readLengths(r, path, n, v)
+		for _, length := range v.lengths {
+			v.stock = append(v.stock, StockLength{Length: length})
+		}
+	}
+	for _, p := range n.pairs {
+		one := value{bare: v.bare}
+		if err := Length.read(&one, p.key); err != nil {
+			r.slip(path, p.at, err)
+			continue
+		}
+		price := value{}
+		if p.value.shape != scalarShape {
+			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write the price of one stick, such as 7.20")
+			continue
+		}
+		if err := Money.read(&price, p.value.text); err != nil {
+			r.slip(path, p.value.at, err)
+			continue
+		}
+		amount := measure.Money(price.number)
+		v.stock = append(v.stock, StockLength{Length: one.length, Price: &amount})
+	}
+	slices.SortStableFunc(v.stock, func(a, b StockLength) int { return cmp.Compare(a.Length, b.Length) })
+	for i := 1; i < len(v.stock); i++ {
+		if v.stock[i].Length == v.stock[i-1].Length {
+			r.wrong(path, n.at, fmt.Sprintf("the length %s stands twice", v.stock[i].Length), "keep one of the two")
+			return false
+		}
+	}
+	return true
+}
+
+// readSpot takes {x: …, y: …}, or the words turning_point.
+func readSpot(r *reader, path string, n *node, v *value) bool {
+	found := 0
+	for _, p := range n.pairs {
+		one := value{bare: v.bare}
+		into := map[string]*measure.Length{"x": &v.spot.X, "y": &v.spot.Y}[p.key]
+		switch {
+		case into == nil:
+			r.wrong(path, p.at, fmt.Sprintf("%q is not a key of a spot", p.key), "write x and y, from the frame corner beside A1")
+			continue
+		case p.value.shape != scalarShape:
+			r.wrong(path+"."+p.key, p.value.at, "here stands "+p.value.shape.String(), "write a length")
+			continue
+		}
+		if err := Height.read(&one, p.value.text); err != nil {
+			r.slip(path+"."+p.key, p.value.at, err)
+			continue
+		}
+		*into = one.length
+		found++
+	}
+	if found < 2 && len(n.pairs) < 2 {
+		r.wrong(path, n.at, "the spot needs an x and a y", "write {x: 3' 6\", y: -3'}, or turning_point")
+		return false
+	}
+	return found == 2
+}
+
+// readSights takes one list for each set-up, in the order taken. A set-up is a
+// list of single pairs, or a map in that order.
+func readSights(r *reader, path string, n *node, v *value) bool {
+	for i, item := range n.items {
+		itemPath := fmt.Sprintf("%s.%d", path, i+1)
+		var sights []Sight
+		before := r.faults.Len()
+		switch item.shape {
+		case tableShape:
+			sights = r.sightsOf(itemPath, item, v.bare)
+		case listShape:
+			for _, pairs := range item.items {
+				if pairs.shape != tableShape {
+					r.wrong(itemPath, pairs.at, fmt.Sprintf("%q is not a sight", pairs.text), "write the point, a colon, a blank and the reading: A1: 4' 9\"")
+					continue
+				}
+				sights = append(sights, r.sightsOf(itemPath, pairs, v.bare)...)
+			}
+		default:
+			r.wrong(itemPath, item.at, fmt.Sprintf("%q is not a set-up", item.text), "write a list of sights: [bench_mark: 4' 2\", A1: 4' 9\"]")
+			continue
+		}
+		if len(sights) < 2 && r.faults.Len() == before {
+			r.wrong(itemPath, item.at, "a set-up needs a sight to a known point and at least one more", "write the sights of one set-up in one list")
+		}
+		v.setUps = append(v.setUps, sights)
+	}
+	if len(n.items) == 0 {
+		r.wrong(path, n.at, "the list of set-ups is empty", "write the readings, or leave the key out until they are taken")
+	}
+	return true
+}
+
+func (r *reader) sightsOf(path string, n *node, bare measure.Length) []Sight {
+	var sights []Sight
+	for _, p := range n.pairs {
+		if !r.name(path, p, "point") {
+			continue
+		}
+		if p.value.shape != scalarShape {
+			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write a rod reading, such as 4' 9\"")
+			continue
+		}
+		one := value{bare: bare}
+		if err := Reading.read(&one, p.value.text); err != nil {
+			r.slip(path+"."+p.key, p.value.at, err)
+			continue
+		}
+		sights = append(sights, Sight{Point: p.key, Reading: one.length, At: p.value.at})
+	}
+	return sights
+}
