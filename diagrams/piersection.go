@@ -26,7 +26,7 @@ type PierSection struct {
 
 // About returns the record of the drawing.
 func (p PierSection) About() About {
-	about := About{Name: "pier-section-" + p.Pier, Title: "Pier " + p.Pier + " in section"}
+	about := About{Name: kit.ID("pier-section-" + p.Pier), Title: "Pier " + p.Pier + " in section"}
 	about.Shows = "One pier cut through the middle: hole, tamped stone, block, post, cap and beam, with the depth of the hole, the stone, how deep the block stands in the ground, the seat and the post."
 	if !p.Known {
 		about.Shows += " Depths and post are left blank."

@@ -48,7 +48,7 @@ type SectionPier struct {
 
 // About returns the record of the drawing.
 func (c Section) About() About {
-	about := About{Name: "section-" + c.Line, Title: "Section along beam line " + c.Line}
+	about := About{Name: kit.ID("section-" + c.Line), Title: "Section along beam line " + c.Line}
 	about.Shows = "The ground as it is along line " + c.Line + ", the holes, the stone, the blocks, the posts and the beam with " +
 		counted(len(c.Piers), "pier", "piers") + ", and below each pier its ground, dig, stone, seat and post."
 	if !c.known() {

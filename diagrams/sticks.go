@@ -42,7 +42,7 @@ func (k Stick) Offcut() measure.Length {
 
 // About returns the record of the drawing.
 func (k Sticks) About() About {
-	about := About{Name: "sticks-" + k.Section, Title: "Cuts in " + k.Section}
+	about := About{Name: kit.ID("sticks-" + k.Section), Title: "Cuts in " + k.Section}
 	if k.Part > 1 {
 		about.Name += "-" + number(k.Part)
 		about.Title += ", part " + number(k.Part)

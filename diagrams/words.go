@@ -1,8 +1,11 @@
 package diagrams
 
 import (
+	"slices"
 	"strconv"
 	"strings"
+
+	"pierbook/calc/measure"
 )
 
 func number(n int) string { return strconv.Itoa(n) }
@@ -24,4 +27,11 @@ func listed(names []string) string {
 		return names[0]
 	}
 	return strings.Join(names[:len(names)-1], ", ") + " and " + names[len(names)-1]
+}
+
+// sortedLengths returns the lengths by rising size, each once.
+func sortedLengths(list []measure.Length) []measure.Length {
+	list = slices.Clone(list)
+	slices.Sort(list)
+	return slices.Compact(list)
 }

@@ -73,7 +73,7 @@ type Sheet struct {
 // name of the drawing, one in a page; the title names it and the description
 // says in words what it shows, for those who cannot see it.
 func New(id, title, description string, width, height float64) *Sheet {
-	s := &Sheet{id: plainID(id), title: title, description: description, size: Box{0, 0, width, height}}
+	s := &Sheet{id: ID(id), title: title, description: description, size: Box{0, 0, width, height}}
 	s.record.Sheet = s.size
 	s.record.Ink = Box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
 	s.shapes, s.words = svg.New(&s.shapeLayer), svg.New(&s.wordLayer)
@@ -81,8 +81,8 @@ func New(id, title, description string, width, height float64) *Sheet {
 	return s
 }
 
-// plainID keeps letters, digits and hyphens.
-func plainID(id string) string {
+// ID returns the name as it stands in ids: letters, digits and hyphens alone.
+func ID(id string) string {
 	return strings.Map(func(r rune) rune {
 		switch {
 		case r >= 'a' && r <= 'z', r >= 'A' && r <= 'Z', r >= '0' && r <= '9', r == '-':
@@ -127,7 +127,7 @@ func (s *Sheet) SVG() ([]byte, error) {
 // WithID returns the drawing with its id exchanged, for a page that shows the
 // same drawing twice: ids stand only in the name and the description.
 func WithID(drawing []byte, old, id string) []byte {
-	old, id = plainID(old), plainID(id)
+	old, id = ID(old), ID(id)
 	for _, part := range []string{"-title", "-desc"} {
 		drawing = bytes.ReplaceAll(drawing, []byte(`id="`+old+part+`"`), []byte(`id="`+id+part+`"`))
 	}

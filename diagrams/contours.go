@@ -1,0 +1,203 @@
+package diagrams
+
+import (
+	"math"
+
+	"pierbook/calc/measure"
+	"pierbook/diagrams/kit"
+)
+
+// Contours is the ground before work as a plan: lines of equal height over the
+// bench mark, and where readings stand.
+type Contours struct {
+	Grid
+	Field    Field
+	Interval measure.Length // between contours
+	Spots    []GroundSpot
+}
+
+// Field is the ground in heights over the bench mark on an even net of places,
+// which may reach beyond the frame.
+type Field struct {
+	X0, Y0, X1, Y1 measure.Length     // the outer corners of the net
+	Heights        [][]measure.Length // rows by rising y, each by rising x
+}
+
+// GroundSpot is a place with a height.
+type GroundSpot struct {
+	Name   string
+	X, Y   measure.Length
+	Height measure.Length
+	Read   bool // read with the rod; estimated otherwise
+}
+
+// About returns the record of the drawing.
+func (c Contours) About() About {
+	read := 0
+	for _, spot := range c.Spots {
+		if spot.Read {
+			read++
+		}
+	}
+	return About{
+		Name:  "contours",
+		Title: "The ground before work",
+		Shows: "Contours of the ground with the frame over it, " + counted(read, "place that was read", "places that were read") + " as black dots and " +
+			counted(len(c.Spots)-read, "estimated place", "estimated places") + " as rings, with their heights over the bench mark.",
+	}
+}
+
+func (c Contours) sheet(style measure.Style) *kit.Sheet {
+	f := c.Field
+	if !c.drawn() || len(f.Heights) < 2 || len(f.Heights[0]) < 2 || f.X1 <= f.X0 || f.Y1 <= f.Y0 {
+		return blankSheet(c, "The ground has not been read yet")
+	}
+	const margin = 9.0
+	scale := kit.Fit(f.X1-f.X0, f.Y1-f.Y0, pageWidth-2*margin, 115)
+	v := gridView{Grid: c.Grid, out: -1}
+	left := (pageWidth - scale.Long(f.X1-f.X0)) / 2
+	scale.Origin = kit.Point{X: left - scale.Long(f.X0), Y: margin - scale.Long(f.Y0)}
+	if c.LinesGoLeft {
+		scale.Upward, v.out = true, 1
+		scale.Origin.Y = margin + scale.Long(f.Y1)
+	}
+	v.Scale = scale
+	v.frame = v.box(0, 0, c.Length, c.Width)
+	s := newSheet(c, scale.Long(f.Y1-f.Y0)+2*margin+8)
+	s.Rectangle(kit.Thin, kit.Open, v.box(f.X0, f.Y0, f.X1, f.Y1))
+	lines := c.drawContours(s, v)
+	s.Rectangle(kit.Outline, kit.Open, v.frame)
+	c.drawSpots(s, v, style)
+	for _, line := range lines {
+		nameContour(s, line, style)
+	}
+	scaleNote(s, v.Name()+"; contours every "+c.Interval.Print(style)+", heights over the bench mark; dot = read, ring = estimated")
+	return s
+}
+
+// contour is one level with its pieces on the sheet.
+type contour struct {
+	level  measure.Length
+	pieces []kit.Segment
+}
+
+// drawContours draws every level between the lowest and the highest height, every
+// fifth one heavier.
+func (c Contours) drawContours(s *kit.Sheet, v gridView) []contour {
+	low, high := c.Field.extremes()
+	step := c.Interval
+	for step <= 0 || (high-low)/step > 40 {
+		step = max(2*step, measure.Inch/2)
+	}
+	var list []contour
+	for level := low.RoundUpTo(step); level <= high; level += step {
+		line := contour{level: level, pieces: c.Field.cut(v, level)}
+		pen := kit.Thin
+		if level%(5*step) == 0 {
+			pen = kit.Cut
+		}
+		s.Lines(pen, line.pieces...)
+		list = append(list, line)
+	}
+	return list
+}
+
+// extremes returns the lowest and the highest height of the net.
+func (f Field) extremes() (low, high measure.Length) {
+	low, high = f.Heights[0][0], f.Heights[0][0]
+	for _, row := range f.Heights {
+		for _, h := range row {
+			low, high = min(low, h), max(high, h)
+		}
+	}
+	return low, high
+}
+
+// cut returns where the ground stands at the level. Each cell of the net is cut
+// as four triangles about its middle, so that no cell is ambiguous.
+func (f Field) cut(v gridView, level measure.Length) []kit.Segment {
+	var list []kit.Segment
+	rows, columns := len(f.Heights), len(f.Heights[0])
+	corner := func(r, k int) spatial {
+		at := v.At(f.X0+(f.X1-f.X0).Part(k, columns-1), f.Y0+(f.Y1-f.Y0).Part(r, rows-1))
+		return spatial{at, float64(f.Heights[r][k] - level)}
+	}
+	for r := range rows - 1 {
+		for k := range columns - 1 {
+			ring := [4]spatial{corner(r, k), corner(r, k+1), corner(r+1, k+1), corner(r+1, k)}
+			middle := spatial{
+				kit.Point{X: (ring[0].at.X + ring[2].at.X) / 2, Y: (ring[0].at.Y + ring[2].at.Y) / 2},
+				(ring[0].over + ring[1].over + ring[2].over + ring[3].over) / 4,
+			}
+			for i := range ring {
+				if g, ok := cutTriangle(ring[i], ring[(i+1)%4], middle); ok {
+					list = append(list, g)
+				}
+			}
+		}
+	}
+	return list
+}
+
+// spatial is a place on the sheet and how far the ground there is over a level.
+type spatial struct {
+	at   kit.Point
+	over float64
+}
+
+// cutTriangle returns the line at which a sloping triangle passes the level.
+func cutTriangle(a, b, c spatial) (kit.Segment, bool) {
+	var ends []kit.Point
+	for _, side := range [3][2]spatial{{a, b}, {b, c}, {c, a}} {
+		from, to := side[0], side[1]
+		if (from.over < 0) == (to.over < 0) {
+			continue
+		}
+		ends = append(ends, along(from.at, to.at, from.over/(from.over-to.over)))
+	}
+	if len(ends) != 2 || math.Hypot(ends[0].X-ends[1].X, ends[0].Y-ends[1].Y) < 0.01 {
+		return kit.Segment{}, false
+	}
+	return kit.Segment{From: ends[0], To: ends[1]}, true
+}
+
+// nameContour writes the height on the line where there is room, nearest to the
+// middle of its pieces first.
+func nameContour(s *kit.Sheet, line contour, style measure.Style) {
+	n := len(line.pieces)
+	for i := range n {
+		g := line.pieces[(n/2+i*7)%n]
+		if s.WriteFirst(kit.Text{Words: line.level.Print(style), At: along(g.From, g.To, 0.5)}) {
+			return
+		}
+	}
+}
+
+// drawSpots marks the places, names those there is room for, and reserves the
+// marks so that no name covers another place.
+func (c Contours) drawSpots(s *kit.Sheet, v gridView, style measure.Style) {
+	const radius = 1.3
+	for _, spot := range c.Spots {
+		fill := kit.White
+		if spot.Read {
+			fill = kit.Black
+		}
+		at := v.At(spot.X, spot.Y)
+		s.Circle(kit.Thin, fill, at, radius)
+		s.Reserve(kit.Around(at, 2*radius, 2*radius))
+	}
+	for _, spot := range c.Spots {
+		name := kit.Text{Words: spot.Name, Bold: true}
+		at := v.At(spot.X, spot.Y)
+		wide := kit.Width(spot.Name, kit.Small, true)/2 + radius + 0.6
+		high := kit.Pitch(kit.Small)/2 + radius + 0.1
+		s.WriteFirst(moved(name, at.Plus(0, -high)), moved(name, at.Plus(wide, 0)), moved(name, at.Plus(-wide, 0)), moved(name, at.Plus(0, high)))
+	}
+	for _, spot := range c.Spots {
+		t := kit.Text{Words: spot.Height.Print(style)}
+		at := v.At(spot.X, spot.Y)
+		wide := kit.Width(t.Words, kit.Small, false)/2 + radius + 0.6
+		high := kit.Pitch(kit.Small)/2 + radius + 0.1
+		s.WriteFirst(moved(t, at.Plus(0, high)), moved(t, at.Plus(0, -high)), moved(t, at.Plus(wide, 0)), moved(t, at.Plus(-wide, 0)))
+	}
+}
