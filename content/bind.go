@@ -106,7 +106,7 @@ func (b *Book) bind(figures *figure.Registry, style measure.Style, blocks Blocks
 
 // fill fills one sheet.
 func (b *binder) fill(s *Sheet, p *page) {
-	f := filler{binder: b, page: p, count: map[string]int{}}
+	f := filler{binder: b, page: p}
 	s.People, s.Time, s.Tools, s.Overnight = f.markup(p.people), f.markup(p.time), f.markup(p.tools), f.markup(p.overnight)
 	s.Needs, s.Feeds = b.references(p.needs, &f), b.references(p.feeds, &f)
 	marks := f.leaf // facts are printed with the last leaf, and so is the key to their marks

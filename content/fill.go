@@ -20,7 +20,8 @@ type filler struct {
 	leaf   Leaf
 	leaves []Leaf
 	words  bool // plain words are wanted, without marks and markup
-	count  map[string]int
+
+	tables, drawings int // so far on this sheet, for their numbers
 }
 
 // fillAll writes pieces in order.
@@ -53,33 +54,17 @@ func (f *filler) write(parts ...string) {
 	}
 }
 
-// escape writes plain text.
-func (f *filler) escape(s string) { f.out = appendEscaped(f.out, s) }
-
-// appendEscaped appends s with the five signs of markup written as references.
-func appendEscaped(out []byte, s string) []byte {
-	from := 0
-	for i := range len(s) {
-		var reference string
-		switch s[i] {
-		case '&':
-			reference = "&amp;"
-		case '<':
-			reference = "&lt;"
-		case '>':
-			reference = "&gt;"
-		case '"':
-			reference = "&#34;"
-		case '\'':
-			reference = "&#39;"
-		default:
-			continue
-		}
-		out = append(append(out, s[from:i]...), reference...)
-		from = i + 1
+// text writes plain text, which in words alone is not broken.
+func (f *filler) text(s string) {
+	if f.words {
+		f.out = AppendAttribute(f.out, s)
+	} else {
+		f.out = AppendText(f.out, s)
 	}
-	return append(out, s[from:]...)
 }
+
+// attribute writes plain text between the quotes of an attribute.
+func (f *filler) attribute(s string) { f.out = AppendAttribute(f.out, s) }
 
 func (l literal) fill(f *filler) { f.out = append(f.out, l...) }
 
@@ -96,16 +81,16 @@ func (f *filler) value(fig figure.Figure) {
 	_, isWord := fig.Value.(measure.Word)
 	switch {
 	case f.words:
-		f.escape(text)
+		f.text(text)
 		return
 	case fig.Value == nil:
 		f.blank(fig.Means)
 		return
 	case isWord:
-		f.escape(text)
+		f.text(text)
 	default:
 		f.write(`<span class="n">`)
-		f.escape(text)
+		f.attribute(text)
 		f.write("</span>")
 	}
 	if fig.Origin == figure.Assumed {
@@ -135,13 +120,13 @@ func (memoryMark) fill(f *filler) {
 // blank writes a ruled blank for what label says.
 func (f *filler) blank(label string) {
 	f.write(blankStart)
-	f.escape(label)
+	f.attribute(label)
 	f.write(blankEnd)
 }
 
 func (p figureName) fill(f *filler) {
 	if fig, ok := f.figure(p.key, p.at); ok {
-		f.escape(fig.Means)
+		f.text(fig.Means)
 	}
 }
 
@@ -210,7 +195,7 @@ func (contents) fill(f *filler) {
 	f.write(`<ol class="contents">`)
 	for _, s := range f.binder.sheets {
 		f.write(`<li value="`, strconv.Itoa(s.Number), `"><a href="#`, s.Name, `"><span class="number">`, strconv.Itoa(s.Number), `</span> <span class="title">`)
-		f.escape(s.Title)
+		f.text(s.Title)
 		f.write("</span></a></li>")
 	}
 	f.write("</ol>\n")
@@ -227,19 +212,25 @@ func (p call) fill(f *filler) {
 		f.binder.wrong(p.at, fmt.Sprintf("there is no %s %q", p.block, p.argument), didYouMean(p.argument, maker.Names, "write one of "+strings.Join(maker.Names, ", ")))
 		return
 	}
-	number := strconv.Itoa(f.binder.numbers[f.page.name]) + "." + strconv.Itoa(f.count[p.block]+1)
+	counted := &f.tables
+	if p.block == "drawing" {
+		counted = &f.drawings
+	}
+	number := strconv.Itoa(f.binder.numbers[f.page.name]) + "." + strconv.Itoa(*counted+1)
 	c := Call{Block: p.block, Argument: p.argument, Page: f.page.name, Number: number, Caption: f.markup(p.caption), Words: f.plain(p.caption)}
 	made := maker.Make(c)
 	if made == "" {
 		return
 	}
-	f.count[p.block]++
+	if p.block != "form" {
+		*counted++
+	}
 	if p.block != "drawing" {
 		f.write(string(made))
 		return
 	}
 	f.write(`<figure class="drawing">`, scrollStart)
-	f.escape("drawing: " + c.Words)
+	f.attribute("drawing: " + c.Words)
 	f.write(`">`, string(made), `</div><figcaption><b>Figure `, number, `</b> `, string(c.Caption), "</figcaption></figure>\n")
 }
 

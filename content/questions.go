@@ -77,7 +77,7 @@ func (r *recorder) question(q question) {
 	for _, blank := range []struct{ word, label string }{
 		{"answer", "Answer"}, {"by", "Given by"}, {"number", "Permit or licence no."}, {"date", "Date"},
 	} {
-		r.html(`<div class="`, blank.word, `"><dt>`, blank.label, "</dt><dd>")
+		r.html("<div><dt>", blank.label, "</dt><dd>")
 		r.add(answer{key: "asked." + q.id + "." + blank.word, label: blank.label})
 		r.html("</dd></div>")
 	}

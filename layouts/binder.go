@@ -169,7 +169,7 @@ func cssString(s string) string {
 		if c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '0' && c <= '9' || c == ' ' {
 			b.WriteRune(c)
 		} else {
-			fmt.Fprintf(&b, "\\%06x", c)
+			fmt.Fprintf(&b, "\\%06x ", c) // the blank ends the number
 		}
 	}
 	b.WriteByte('"')

@@ -51,7 +51,7 @@ func (f Form) For(c content.Call) template.HTML {
 	m.number("most", f.Most)
 	for _, word := range [][2]string{{"result", f.Result}, {"plus", f.Plus}, {"minus", f.Minus}, {"points", f.points()}} {
 		m.markup(" data-", word[0], `="`)
-		m.text(word[1])
+		m.attribute(word[1])
 		m.markup(`"`)
 	}
 	m.markup(`><p class="label">`, string(c.Caption), `</p><p class="worked"><b>`)

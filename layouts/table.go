@@ -88,7 +88,7 @@ func (t Table) For(c content.Call) template.HTML {
 	}
 	var m writer
 	m.markup(`<div class="scroll" role="region" tabindex="0" aria-label="table `, c.Number, ": ")
-	m.text(c.Words)
+	m.attribute(c.Words)
 	m.markup(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
 	// The caption is not repeated where a table runs on; on paper this row is.
 	m.markup(fmt.Sprintf(`<tr class="repeat" aria-hidden="true"><td colspan="%d"><b>Table %s</b> `, max(1, len(t.Head)), c.Number))
@@ -168,7 +168,7 @@ func (m *writer) cell(column Column, cell Cell) {
 	switch cell.Kind {
 	case Blank:
 		m.markup(`<span class="blank" role="img" aria-label="blank: `)
-		m.text(cell.Text)
+		m.attribute(cell.Text)
 		m.markup(`"></span>`)
 	case Tick:
 		m.markup(`<span class="tick" aria-hidden="true"></span>`)
@@ -214,4 +214,5 @@ func (m *writer) markup(parts ...string) {
 	}
 }
 
-func (m *writer) text(s string) { m.out = append(m.out, template.HTMLEscapeString(s)...) }
+func (m *writer) text(s string)      { m.out = content.AppendText(m.out, s) }
+func (m *writer) attribute(s string) { m.out = content.AppendAttribute(m.out, s) }

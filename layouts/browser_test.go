@@ -1,0 +1,73 @@
+package layouts
+
+import (
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"pierbook/internal/browser"
+)
+
+// TestPrintsOnBothPapers prints the fixture as a person would and measures the
+// paper.
+func TestPrintsOnBothPapers(t *testing.T) {
+	b := browser.Require(t)
+	for _, paper := range []browser.Paper{browser.Letter, browser.A4} {
+		for _, name := range []string{"Kiln field workshop", hostile, strings.Repeat("Longword", 12)} {
+			t.Run(string(paper)+" "+name[:10], func(t *testing.T) {
+				pdf := b.Print(t, fixtureHTML(t, name), paper)
+				pdf.CheckPaper(t)
+				pdf.CheckRuler(t, "LEFTEND", "RIGHTEND", 288)
+				width := map[browser.Paper]float64{browser.Letter: 612, browser.A4: 595}[paper]
+				assert.InDelta(t, width, pdf.Pages[0].Width, 1)
+				checkSheetStarts(t, pdf)
+				assert.GreaterOrEqual(t, len(pdf.Pages), 11)
+				assert.LessOrEqual(t, len(pdf.Pages), 20)
+			})
+		}
+	}
+}
+
+// checkSheetStarts wants every leaf to begin a page of its own with its number
+// at the head, and the warning on each.
+func checkSheetStarts(t *testing.T, pdf browser.PDF) {
+	var heads []string
+	for _, page := range pdf.Pages {
+		if _, after, found := strings.Cut(page.Text(), "Sheet "); found {
+			heads = append(heads, strings.Join(strings.Fields(after)[:3], " "))
+			assert.Contains(t, page.Text(), "NOT FOR CONSTRUCTION")
+		}
+	}
+	require.Equal(t, []string{"1 of 6", "2 of 6", "3 of 6", "3 of 6,", "4 of 6", "5 of 6", "6 of 6"}, heads)
+}
+
+// TestTurnedSheetIsTurned wants the wide sheet on upright paper with its
+// writing turned, so that it goes into the same folder.
+func TestTurnedSheetIsTurned(t *testing.T) {
+	pdf := browser.Require(t).Print(t, fixtureHTML(t, "Kiln"), browser.A4)
+	for _, page := range pdf.Pages {
+		assert.Less(t, page.Width, page.Height)
+	}
+	words, _ := pdf.Find("Foresight")
+	require.NotEmpty(t, words)
+	assert.Less(t, words[0].XMax-words[0].XMin, words[0].YMax-words[0].YMin, "the word runs up the page")
+}
+
+// TestPhone opens the files on narrow screens.
+func TestPhone(t *testing.T) {
+	b := browser.Require(t)
+	for _, width := range []int{320, 390} {
+		for _, name := range []string{"Kiln field workshop", hostile, strings.Repeat("Longword", 12)} {
+			screen := b.Show(t, fixtureHTML(t, name), width)
+			assert.LessOrEqual(t, screen.Width, width, "%s sticks out: %v", name, screen.StickingOut)
+			assert.Empty(t, screen.Small, "targets for a thumb")
+			assert.Empty(t, screen.Twice, "ids")
+			assert.Empty(t, screen.Nowhere, "links")
+			assert.Greater(t, screen.Ticks, 10)
+			// printed number 12 in, plus 2 ft, less 1 ft
+			assert.Equal(t, []string{"post = 24 in"}, screen.Sums)
+		}
+	}
+}
