@@ -73,7 +73,7 @@ func boardWidths(platform, width, gap measure.Length) []measure.Length {
 // piece over two bays or more and joints of neighbours two joists apart where
 // the lengths allow it.
 func (l *layout) boardJoints() (odd, even option, r run, ok bool) {
-	stock, _ := l.stock(boardSection(l.job))
+	stock := l.boardStock()
 	stops := l.innerJoists()
 	r = run{to: l.frame.Length, stops: stops, stock: stock}
 	if from, to, stuck := r.stuck(); stuck {
@@ -113,9 +113,13 @@ func twoBays(options []option) []option {
 	return kept
 }
 
-// boardSection is the section of a board, laid flat. The yard lists boards
-// under "board".
-func boardSection(j *job.Job) job.Section {
-	s := j.Platform.Surface
-	return job.Section{Size: "board", Width: s.BoardWidth, Depth: s.Thickness, Plies: 1}
+// boardStock returns the lengths of board that can be used. The yard lists them
+// under "boards" or under the board's size.
+func (l *layout) boardStock() []measure.Length {
+	wish := l.job.Platform.Surface
+	if stock, known := l.stock(job.Section{Size: job.SizeName(wish.Thickness, wish.BoardWidth)}); known {
+		return stock
+	}
+	stock, _ := l.stock(job.Section{Size: "boards"})
+	return stock
 }

@@ -18,7 +18,7 @@ func (l *ledger) beams() {
 		}
 	}
 	l.given("beam.section", "frame.beams.size", "section of a beam's ply", l.section(f.Sections.Beam))
-	l.given("beam.plies", "frame.beams.size", "plies side by side in a beam", measure.Count(f.Sections.Beam.Plies))
+	l.given("beam.plies", "frame.beams.plies", "plies side by side in a beam", measure.Count(f.Sections.Beam.Plies))
 	l.computed("beam.length", "length of a beam", line.End-line.Start, "length − 2 × set back",
 		fmt.Sprintf("%s − 2 × %s", l.say(f.Length), l.say(line.Start)), "frame.length", "frame.set_back")
 	l.computed("beam.pieces", "pieces that the beams are made of", measure.Count(pieces),

@@ -15,9 +15,11 @@ import (
 	"pierbook/calc/job"
 )
 
-func registry(t *testing.T, j *job.Job) *figure.Registry {
+func registry(t *testing.T, j *job.Job) *figure.Registry { return registryOf(lay(t, j), j) }
+
+func registryOf(f *frame.Frame, j *job.Job) *figure.Registry {
 	var r figure.Registry
-	r.Add(lay(t, j).Figures(j)...)
+	r.Add(f.Figures(j)...)
 	return &r
 }
 

@@ -11,21 +11,19 @@ import (
 	. "pierbook/calc/measure"
 )
 
-// forAnyFrame checks a fact on every random job that can be laid out, and that
-// most of them can.
+// forAnyFrame checks a fact on random jobs that can be laid out. Refused ones do
+// not count; too many of them fail the test.
 func forAnyFrame(t *testing.T, check func(t *rapid.T, j *job.Job, f *frame.Frame)) {
-	laid, tried := 0, 0
+	t.Helper()
 	rapid.Check(t, func(t *rapid.T) {
 		j := anyJob(t)
 		f, faults := frame.Lay(j)
-		tried++
 		require.Equal(t, faults.Empty(), f != nil, "a frame or a fault, never both or neither")
-		if f != nil {
-			laid++
-			check(t, j, f)
+		if f == nil {
+			t.SkipNow()
 		}
+		check(t, j, f)
 	})
-	require.Greater(t, laid*4, tried, "the random jobs are mostly of no use")
 }
 
 // The floor is shared out to the piers without rest: the lengths along a line
@@ -114,7 +112,7 @@ func TestRimsAndBoardsAreJoinedAtJoists(t *testing.T) {
 			joined(rim.Pieces, longestStock(j, f.Sections.Rim))
 		}
 		for _, b := range f.Surface.Boards {
-			joined(b.Pieces, longestStock(j, job.Section{Size: "board"}))
+			joined(b.Pieces, longestStock(j, job.Section{Size: "boards"}))
 		}
 	})
 }

@@ -15,17 +15,17 @@ func anyJob(t *rapid.T) *job.Job {
 	if rapid.Bool().Draw(t, "metric") {
 		return anyMetric(t)
 	}
+	return anyImperial(t)
+}
+
+func anyImperial(t *rapid.T) *job.Job {
 	j := shed()
-	j.Platform.Length = Length(rapid.IntRange(6*64*12, 40*64*12).Draw(t, "length")) * SixtyFourth
-	j.Platform.Width = Length(rapid.IntRange(4*64*12, 20*64*12).Draw(t, "width")) * SixtyFourth
-	j.Frame.Beams.Lines = rapid.IntRange(2, 6).Draw(t, "lines")
+	j.Platform.Length = anyLength(t, "length", 6*ft, 40*ft, SixtyFourth)
+	j.Platform.Width = anyLength(t, "width", 5*ft, 20*ft, SixtyFourth)
 	j.Frame.Beams.Width, j.Frame.Beams.Plies = 3*in/2, rapid.IntRange(2, 3).Draw(t, "plies")
-	j.Frame.Beams.Inset = Length(rapid.IntRange(0, 24).Draw(t, "inset")) * in
 	j.Frame.Joists.Spacing = rapid.SampledFrom([]Length{12 * in, 16 * in, 96 * in / 5, 24 * in, 18 * in}).Draw(t, "spacing")
-	j.Frame.Joists.Sit = rapid.SampledFrom([]string{"on_beams", "between_beams"}).Draw(t, "sit")
-	j.Frame.Piers.PerLine = rapid.IntRange(2, 12).Draw(t, "piers")
-	j.Frame.Piers.First = maybe(t, "first", 36*in)
-	j.Frame.Piers.Last = maybe(t, "last", 36*in)
+	outlines(t, j)
+	j.Frame.Piers.PerLine = rapid.IntRange(int(j.Platform.Length/(8*ft))+2, int(j.Platform.Length/(2*ft))+1).Draw(t, "piers")
 	j.Platform.Surface.Edge = rapid.SampledFrom([]string{"tongue_and_groove", "square"}).Draw(t, "edge")
 	j.Platform.Surface.FaceLength = rapid.SampledFrom([]Length{96 * in, 767 * in / 8}).Draw(t, "face")
 	j.Yard.Stock["4x6"] = lengths(rapid.SampledFrom([][]Length{{8}, {8, 12}, {8, 10, 12, 16}, {20}}).Draw(t, "stock")...)
@@ -33,18 +33,30 @@ func anyJob(t *rapid.T) *job.Job {
 	return j
 }
 
+// outlines draws how beams and joists stand to the sides.
+func outlines(t *rapid.T, j *job.Job) {
+	j.Frame.Joists.Sit = rapid.SampledFrom([]string{"on_beams", "between_beams"}).Draw(t, "sit")
+	most := min(2*ft, j.Platform.Width/6)
+	insets := []Length{0, j.Frame.Rims.Width, anyLength(t, "inset", j.Frame.Rims.Width, most, Sixteenth)}
+	j.Frame.Beams.Inset = rapid.SampledFrom(insets).Draw(t, "which inset")
+	j.Frame.Beams.Lines = rapid.IntRange(2, max(2, int(j.Platform.Width/(30*in)))).Draw(t, "lines")
+	j.Frame.Piers.First = maybe(t, "first", 18*in)
+	j.Frame.Piers.Last = maybe(t, "last", 18*in)
+}
+
+func anyLength(t *rapid.T, name string, least, most, step Length) Length {
+	return least + step*Length(rapid.IntRange(0, int((most-least)/step)).Draw(t, name))
+}
+
 func anyMetric(t *rapid.T) *job.Job {
 	j := summerhouse()
-	j.Platform.Length = Length(rapid.IntRange(1800, 12000).Draw(t, "length")) * mm
-	j.Platform.Width = Length(rapid.IntRange(1200, 6000).Draw(t, "width")) * mm
-	j.Frame.Beams.Lines = rapid.IntRange(2, 6).Draw(t, "lines")
-	j.Frame.Beams.Inset = Length(rapid.IntRange(0, 600).Draw(t, "inset")) * mm
-	j.Frame.Joists.Spacing = Length(rapid.IntRange(300, 600).Draw(t, "spacing")) * mm
-	j.Frame.Joists.Sit = rapid.SampledFrom([]string{"on_beams", "between_beams"}).Draw(t, "sit")
-	j.Frame.Piers.Spacing = Length(rapid.IntRange(600, 3000).Draw(t, "piers")) * mm
-	j.Frame.Piers.First = maybe(t, "first", 600*mm)
-	j.Platform.Surface.BoardWidth = Length(rapid.IntRange(70, 200).Draw(t, "board")) * mm
-	j.Platform.Surface.Gap = Length(rapid.IntRange(0, 10).Draw(t, "gap")) * mm
+	j.Platform.Length = anyLength(t, "length", 1800*mm, 12*Metre, mm)
+	j.Platform.Width = anyLength(t, "width", 1500*mm, 6*Metre, mm)
+	j.Frame.Joists.Spacing = anyLength(t, "spacing", 300*mm, 600*mm, mm)
+	outlines(t, j)
+	j.Frame.Piers.Spacing = anyLength(t, "piers", 600*mm, 2400*mm, mm)
+	j.Platform.Surface.BoardWidth = anyLength(t, "board", 70*mm, 200*mm, mm)
+	j.Platform.Surface.Gap = anyLength(t, "gap", 0, 10*mm, mm)
 	return j
 }
 

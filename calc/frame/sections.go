@@ -83,7 +83,7 @@ func (l *layout) fits() {
 			"a post %s across does not fit a seat %s wide", l.say(s.Post.Width), l.say(seat))
 	}
 	if s.Beam.Across() > s.Post.Depth {
-		l.advise("frame.beams.size", "The beam is %s wide and the post under it %s: the outer plies hang over. Take a wider post or a cap that carries the whole beam.",
+		l.advise("frame.beams.plies", "The beam is %s wide and the post under it %s: the outer plies hang over. Take a wider post or a cap that carries the whole beam.",
 			l.say(s.Beam.Across()), l.say(s.Post.Depth))
 	}
 }

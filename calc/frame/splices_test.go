@@ -86,29 +86,26 @@ func every(from, to Length, inner []Length, stock []Length) map[uint]joining {
 
 // The choice of splices against trying every choice there is.
 func TestSplicesAgainstTryingAll(t *testing.T) {
-	compared := 0
 	rapid.Check(t, func(t *rapid.T) {
 		j := shed()
 		j.Platform.Length = Length(rapid.IntRange(6, 24).Draw(t, "length")) * ft
-		j.Frame.Beams.Lines = rapid.IntRange(2, 3).Draw(t, "lines")
-		j.Frame.Beams.Width, j.Frame.Beams.Plies = 3*in/2, rapid.IntRange(1, 2).Draw(t, "plies")
+		j.Frame.Beams.Width, j.Frame.Beams.Plies = 3*in/2, rapid.IntRange(1, 3).Draw(t, "plies")
+		j.Frame.Beams.Lines = rapid.IntRange(2, 4-j.Frame.Beams.Plies/2).Draw(t, "lines")
 		j.Frame.Beams.Inset = 3 * in
-		j.Frame.Piers.PerLine = rapid.IntRange(2, 7).Draw(t, "piers")
+		j.Frame.Piers.PerLine = rapid.IntRange(3, 7).Draw(t, "piers")
 		j.Frame.Piers.First = maybe(t, "first", 24*in)
 		stock := rapid.SampledFrom([][]Length{{8}, {8, 12}, {6, 10}, {4, 8, 14}}).Draw(t, "stock")
 		j.Yard.Stock["4x6"] = lengths(stock...)
 		f, faults := frame.Skeleton(j)
 		if !faults.Empty() {
-			return
+			t.SkipNow()
 		}
 		inner := innerPiers(f)
 		own := every(0, f.Length, inner, stockLengths(j))
 		got := rate(setsOf(f, inner), own)
 		best := tryAll(own, len(f.Lines), f.Sections.Beam.Plies)
 		require.Zero(t, got.compare(best), "got %+v, best %+v", got, best)
-		compared++
 	})
-	require.Greater(t, compared, 10)
 }
 
 func stockLengths(j *job.Job) []Length {

@@ -1,6 +1,7 @@
 package frame_test
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -188,4 +189,121 @@ func TestSquareEdgesAreBlocked(t *testing.T) {
 	assert.Equal(t, 14*in+in/2, f.Blocking[1].Long())
 	assert.Equal(t, 61*in/4-3*in/2, f.Blocking[0].Long())
 	assert.Empty(t, lay(t, shed()).Blocking)
+}
+
+// Sheets against every way of sharing the pieces out among them, for floors whose
+// pieces lie one after the other in a sheet.
+func TestFewestSheetsAgainstTryingAll(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		j := anyImperial(t)
+		j.Platform.Surface.Edge = "tongue_and_groove"
+		f, _ := frame.Lay(j)
+		if f == nil || narrowStrip(f) {
+			t.SkipNow()
+		}
+		face := j.Platform.Surface.FaceLength + j.Yard.Kerf
+		var pieces []Length
+		for _, p := range f.Surface.Panels {
+			if p.CutLength {
+				pieces = append(pieces, p.Length+j.Yard.Kerf)
+			}
+		}
+		if len(pieces) == 0 || len(pieces) > 16 {
+			t.SkipNow()
+		}
+		cutUp := f.Surface.Sheets - (len(f.Surface.Panels) - len(pieces))
+		require.True(t, fitsIn(pieces, face, cutUp))
+		require.False(t, fitsIn(pieces, face, cutUp-1), "%v go into fewer than %d sheets", pieces, cutUp)
+	})
+}
+
+// narrowStrip says whether the last row may be cut side by side from one sheet.
+func narrowStrip(f *frame.Frame) bool {
+	last := f.Surface.Rows[len(f.Surface.Rows)-1]
+	return last.Ripped && last.Width < 12*in
+}
+
+// fitsIn says whether pieces go into so many sheets, by trying.
+func fitsIn(pieces []Length, face Length, sheets int) bool {
+	left := make([]Length, sheets)
+	for i := range left {
+		left[i] = face
+	}
+	slices.Sort(pieces)
+	slices.Reverse(pieces)
+	var place func(i int) bool
+	place = func(i int) bool {
+		if i == len(pieces) {
+			return true
+		}
+		for s := range left {
+			if left[s] < pieces[i] || s > 0 && slices.Contains(left[:s], left[s]) {
+				continue
+			}
+			left[s] -= pieces[i]
+			if place(i + 1) {
+				return true
+			}
+			left[s] += pieces[i]
+		}
+		return false
+	}
+	return place(0)
+}
+
+// Span ratings hold for two or more spans (APA Form E30V, 2011, p. 32).
+func TestPanelsCoverTwoBays(t *testing.T) {
+	forAnyFrame(t, func(t *rapid.T, j *job.Job, f *frame.Frame) {
+		if strings.Contains(sayings(f), "one joist bay only") {
+			return
+		}
+		for _, p := range f.Surface.Panels {
+			under := 0
+			for _, joist := range f.Joists {
+				if joist.Bay == f.Joists[0].Bay && joist.Near < p.X+p.Length && joist.Near+f.Sections.Joist.Width > p.X {
+					under++
+				}
+			}
+			require.GreaterOrEqual(t, under, min(3, len(f.Joists)), p.Name)
+		}
+	})
+}
+
+// Runs of boards and the two rims take turns in their joints where the stock
+// leaves a choice.
+func TestBoardsAndRimsAreStaggered(t *testing.T) {
+	j := summerhouse()
+	j.Platform.Length = 7200 * mm
+	f := lay(t, j)
+	require.Len(t, f.Rims[0].Pieces, 2)
+	assert.NotEqual(t, f.Rims[0].Pieces[0].To, f.Rims[1].Pieces[0].To)
+	for i, b := range f.Surface.Boards[1:] {
+		before := f.Surface.Boards[i]
+		require.Len(t, b.Pieces, 2)
+		assert.GreaterOrEqual(t, (b.Pieces[0].To - before.Pieces[0].To).Abs(), 800*mm)
+	}
+}
+
+// A long joint needs no block where a rim or a flush beam holds both edges. Three
+// beams of 3 1/2 in on 145 3/8 in: the middle one covers 70 15/16 to 74 7/16 in. A joint at
+// 72 in lies well on it; one at 70 in beside it; one at 74 in too near its edge.
+func TestJointOverAFlushBeamIsHeld(t *testing.T) {
+	for _, row := range []struct {
+		face   Length
+		blocks int
+	}{{72 * in, 0}, {70 * in, 12}, {74 * in, 12}} {
+		j := shed()
+		j.Frame.Joists.Sit = "between_beams"
+		j.Platform.Width = 145*in + 3*in/8
+		j.Platform.Surface.Edge = "square"
+		j.Platform.Surface.FaceWidth = row.face
+		f := lay(t, j)
+		between := 0
+		for _, b := range f.Blocking {
+			if b.Y < 100*in {
+				between++
+			}
+		}
+		assert.Equal(t, row.blocks, between, "joint at %s", row.face)
+	}
 }
