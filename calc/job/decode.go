@@ -140,7 +140,7 @@ func (r *reader) child(path string, names []string, p pair, b *branch, bare meas
 		return
 	}
 	b.key.put(r.job, v)
-	r.entries[b.key.Path] = append(r.entries[b.key.Path], Entry{Path: path, Text: p.value.String(), Means: b.key.Means, Origin: originOf(path, p.value.origin), At: p.value.at})
+	r.entries[b.key.Path] = append(r.entries[b.key.Path], Entry{Path: path, Text: p.value.String(), Value: v.quantity(b.key), Means: b.key.Means, Origin: originOf(path, p.value.origin), At: p.value.at})
 }
 
 // anyName tells what a star stands for.
@@ -245,7 +245,7 @@ func (r *reader) assume(key *Key) {
 		return // it was taken from a value that is at fault itself
 	}
 	key.put(r.job, v)
-	r.entries[key.Path] = append(r.entries[key.Path], Entry{Path: key.Path, Text: text, Means: key.Means, Origin: figure.Assumed, Source: d.Source, Memory: d.Memory})
+	r.entries[key.Path] = append(r.entries[key.Path], Entry{Path: key.Path, Text: text, Value: v.quantity(key), Means: key.Means, Origin: figure.Assumed, Source: d.Source, Memory: d.Memory})
 }
 
 // around returns the place of the nearest table around path that a file holds.

@@ -3,13 +3,15 @@ package job
 import (
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
+	"pierbook/calc/measure"
 )
 
 // Entry is one key of the job with what it holds and where that came from.
 type Entry struct {
-	Path   string // frame.joists.spacing
-	Text   string // the value as the file has it, or the default as it would be written
-	Means  string // from the table of keys
+	Path   string           // frame.joists.spacing
+	Text   string           // the value as the file has it, or the default as it would be written
+	Value  measure.Quantity // the same as it prints, nil for lists and tables
+	Means  string           // from the table of keys
 	Origin figure.Origin
 	At     fault.Place // for given and shop values
 	Source string      // of a default

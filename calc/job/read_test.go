@@ -116,6 +116,8 @@ func TestDozenLinesAreEnough(t *testing.T) {
 	assert.Len(t, j.Yard.Stock["2x6"], 5)
 	entry, ok := j.Entry("platform.floor_load")
 	require.True(t, ok)
+	assert.InDelta(t, 41.8*47.88026, float64(entry.Value.(measure.Stress)), 0.01)
+	entry.Value = nil
 	assert.Equal(t, job.Entry{Path: "platform.floor_load", Text: "41.8 psf", Means: "live load of the floor", Origin: figure.Assumed,
 		Source: "National Farm Building Code of Canada, Table 2.3.2.1: poultry house floor"}, entry)
 	entry, _ = j.Entry("site.soil.class")
