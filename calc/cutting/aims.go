@@ -1,0 +1,293 @@
+package cutting
+
+import (
+	"math"
+	"slices"
+	"sort"
+
+	"pierbook/calc/measure"
+)
+
+// solver works through the aims one after the other, each among the plans that
+// are best by those before it.
+type solver struct {
+	*model
+	kerf    int64 // in units of the model
+	nodes   int
+	best    *layout
+	cost    int64
+	sticks  int64
+	longest int64
+	proofs  []Proof
+
+	costTask *task
+	duals    *prices
+	gap      int64
+	base     []pattern
+}
+
+// prices returns the price of a stick of each shelf.
+func (m *model) prices() []int64 {
+	each := make([]int64, len(m.shelves))
+	for j, s := range m.shelves {
+		each[j] = s.price
+	}
+	return each
+}
+
+// buys returns 1 for each shelf of the yard and 0 for sticks on hand.
+func (m *model) buys() []int64 {
+	each := make([]int64, len(m.shelves))
+	for j, s := range m.shelves {
+		if s.bought {
+			each[j] = 1
+		}
+	}
+	return each
+}
+
+// task returns the task of the least total of one number for each stick.
+func (m *model) task(weight []int64) *task {
+	return &task{model: m, weight: weight, reserve: -1, target: math.MaxInt64 / 4}
+}
+
+// leastCost is the first aim.
+func (s *solver) leastCost() bool {
+	t := s.task(s.prices())
+	start := t.start()
+	if start == nil {
+		return false
+	}
+	t.target = start.weighs(t.weight)
+	quick := t.quickBound()
+	t.floor = quick.bound
+	a := t.answer(start, s.nodes)
+	if a.proof.scale == 0 {
+		a.proof = quick
+	}
+	s.best, s.cost = a.best, a.weight
+	s.gather(t, a)
+	s.record(LeastCost, a, a.weight)
+	return true
+}
+
+// fewestSticks is the second aim: the fewest sticks bought at the cost found.
+func (s *solver) fewestSticks() {
+	t := s.task(s.buys())
+	t.limits = []limit{{s.prices(), s.cost}}
+	t.target = s.best.weighs(t.weight)
+	t.floor = s.fewestFor()
+	a := s.answer(t, s.best, s.base)
+	s.best, s.sticks = a.best, a.weight
+	s.record(FewestSticks, a, a.weight)
+}
+
+// fewestFor returns the fewest sticks that can cost what was found at all, by
+// the dearest shelf.
+func (s *solver) fewestFor() int64 {
+	dearest := int64(0)
+	for _, shelf := range s.shelves {
+		if shelf.bought {
+			dearest = max(dearest, shelf.price)
+		}
+	}
+	if dearest == 0 || !s.proofs[0].Proven {
+		return 0
+	}
+	return ceilDivide(s.cost, dearest)
+}
+
+// longestOffcut is the third aim: one more piece is put in, as long as it will
+// go at the cost and number of sticks found. An offcut of length r takes r + k
+// of a stick, just as a piece does.
+func (s *solver) longestOffcut() {
+	s.longest = s.best.longest(s.model, s.kerf)
+	lengths := s.offcuts()
+	low := sort.Search(len(lengths), func(i int) bool { return lengths[i] > s.longest })
+	proven, nodes := true, 0
+	for high := len(lengths); low < high; {
+		at := (low + high) / 2
+		a := s.keeping(lengths[at])
+		nodes += a.nodes
+		if a.best != nil {
+			s.best = a.best.dropLast(s.model)
+			s.longest = max(lengths[at], s.best.longest(s.model, s.kerf))
+			low = sort.Search(len(lengths), func(i int) bool { return lengths[i] > s.longest })
+		} else {
+			high = at
+			proven = proven && a.closed
+		}
+	}
+	s.proofs = append(s.proofs, Proof{Aim: LongestOffcut, Value: s.longest * s.unit, Bound: s.longest * s.unit, Proven: proven, Nodes: nodes, Reached: ByClosedSearch})
+}
+
+// keeping looks for a plan that keeps an offcut of the length.
+func (s *solver) keeping(length int64) *search {
+	m := *s.model
+	m.kinds = append(slices.Clone(s.kinds), kind{take: length + s.kerf, need: 1})
+	t := m.task(s.prices())
+	t.reserve = len(m.kinds) - 1
+	for _, shelf := range m.shelves {
+		t.holds = append(t.holds, shelf.bought)
+	}
+	t.limits = []limit{{s.buys(), s.sticks}}
+	t.target, t.floor = s.cost, s.cost
+	if s.base == nil {
+		return t.answer(nil, s.nodes)
+	}
+	special, ok := s.special(length + s.kerf)
+	if !ok {
+		return t.answer(nil, s.nodes)
+	}
+	return s.answer(t, nil, slices.Concat(s.base, special))
+}
+
+// gather lists all the patterns that a plan of the least cost can hold, from
+// the duals that proved the bound on the cost.
+func (s *solver) gather(t *task, a *search) {
+	if a.proof.scale == 0 || !a.closed {
+		return
+	}
+	s.duals = &prices{scale: a.proof.scale, dual: a.proof.dual, yields: a.proof.yields}
+	s.gap = a.weight*a.proof.scale - a.proof.exact
+	if list, ok := t.list(s.duals, s.gap, longList); ok {
+		s.base = list
+	}
+	s.costTask = t
+}
+
+// special lists the patterns that leave an offcut that takes so much.
+func (s *solver) special(take int64) ([]pattern, bool) {
+	t := s.costTask
+	l := &lister{task: t, prices: s.duals, limit: longList, steps: 40 * longList, extra: []part{{int32(len(s.kinds)), 1}}}
+	l.order()
+	for j, shelf := range t.shelves {
+		if shelf.bought && shelf.room > take && !l.fill(j, shelf.room-take, s.gap) {
+			return nil, false
+		}
+	}
+	for i := range l.list {
+		l.list[i].used += take
+	}
+	return l.list, true
+}
+
+// answer searches among the patterns listed, or among all when there is no
+// list.
+func (s *solver) answer(t *task, start *layout, list []pattern) *search {
+	if list == nil {
+		return t.answer(start, s.nodes)
+	}
+	a := &search{task: t, limit: s.nodes, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
+	if start != nil {
+		a.offer(start)
+	}
+	if !a.done() {
+		a.closed = newListed(a, newMaster(t), list, math.MinInt64/4).run()
+	}
+	return a
+}
+
+// offcuts returns every length that can be left of a stick bought, in rising
+// order.
+func (s *solver) offcuts() []int64 {
+	widest := int64(0)
+	for _, shelf := range s.shelves {
+		if shelf.bought {
+			widest = max(widest, shelf.room)
+		}
+	}
+	sums := s.sums(widest)
+	var lengths []int64
+	for _, shelf := range s.shelves {
+		if !shelf.bought {
+			continue
+		}
+		for _, sum := range sums {
+			if left := shelf.room - sum - s.kerf; sum > 0 && left > 0 {
+				lengths = append(lengths, left)
+			}
+		}
+	}
+	slices.Sort(lengths)
+	return slices.Compact(lengths)
+}
+
+// sums returns what pieces can take of a stick together, up to the room.
+func (m *model) sums(room int64) []int64 {
+	sums := []int64{0}
+	for _, k := range m.kinds {
+		for range min(int64(k.need), room/k.take) {
+			grown := slices.Clone(sums)
+			for _, sum := range sums {
+				if sum+k.take <= room {
+					grown = append(grown, sum+k.take)
+				}
+			}
+			slices.Sort(grown)
+			grown = slices.Compact(grown)
+			if len(grown) == len(sums) {
+				break
+			}
+			sums = grown
+		}
+	}
+	return sums
+}
+
+// longest returns the longest length left of any stick bought.
+func (l *layout) longest(m *model, kerf int64) int64 {
+	longest := int64(0)
+	for _, p := range l.patterns {
+		if s := m.shelves[p.shelf]; s.bought {
+			longest = max(longest, s.room-p.used-kerf)
+		}
+	}
+	return longest
+}
+
+// dropLast returns the layout without the last kind, the reserve.
+func (l *layout) dropLast(m *model) *layout {
+	out := &layout{}
+	last := int32(len(m.kinds))
+	for i, p := range l.patterns {
+		parts := slices.DeleteFunc(slices.Clone(p.parts), func(q part) bool { return q.kind == last })
+		used := int64(0)
+		for _, q := range parts {
+			used += int64(q.count) * m.kinds[q.kind].take
+		}
+		if len(parts) > 0 {
+			out.add(pattern{shelf: p.shelf, parts: parts, used: used}, l.times[i])
+		}
+	}
+	return out
+}
+
+// record keeps the proof of an aim.
+func (s *solver) record(aim Aim, a *search, value int64) {
+	p := Proof{Aim: aim, Value: value, Bound: min(a.proof.bound, value), Proven: a.closed, Nodes: a.nodes, Reached: ByClosedSearch}
+	if a.proof.bound >= value || !a.closed {
+		p.Reached = ByDuals
+	}
+	if a.closed {
+		p.Bound = value
+	}
+	if aim == LeastCost {
+		p.Value *= s.coin
+		p.Bound *= s.coin
+		p.Certificate = s.certificate(a.proof)
+	}
+	s.proofs = append(s.proofs, p)
+}
+
+// certificate writes the duals of the least cost in the terms of the problem.
+func (s *solver) certificate(c certificate) *Certificate {
+	if c.scale == 0 {
+		return nil
+	}
+	out := &Certificate{Bound: c.bound * s.coin, Scale: c.scale, Coin: s.coin}
+	for i, k := range s.kinds {
+		out.Values = append(out.Values, Value{measure.Length((k.take - s.kerf) * s.unit), c.dual[i]})
+	}
+	return out
+}

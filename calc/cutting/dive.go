@@ -1,0 +1,127 @@
+package cutting
+
+import "math"
+
+// dive fixes one pattern after another at a whole number of sticks, pricing
+// anew for what is left each time, until all is cut or the target is passed.
+// It leaves the master as it found it.
+func (s *search) dive(m *master) {
+	need := make([]int, len(s.kinds))
+	for i, k := range s.kinds {
+		need[i] = k.need
+	}
+	mostOf := func(i, j int) int { return min(s.mostOf(i, j), need[i]) }
+	for !s.spent() {
+		m.relax(mostOf)
+		if m.total() > float64(s.target)+1e-6 || s.roundFixed(m, need) && s.done() {
+			break
+		}
+		if !m.fix(need) {
+			break
+		}
+	}
+	m.release()
+}
+
+// total returns the weight of the relaxation.
+func (m *master) total() float64 {
+	sum := 0.0
+	for j, c := range m.cost {
+		if c != 0 {
+			sum += c * m.at(int32(j))
+		}
+	}
+	return sum
+}
+
+// fix raises the lower bounds of patterns to the whole sticks they have, or of
+// the pattern nearest to its next whole number, and books what they yield. It
+// says whether there was one.
+func (m *master) fix(need []int) bool {
+	fixed := false
+	nearest, best := int32(-1), 1e-4
+	for _, j := range m.basis {
+		if m.role[j] != sawn || len(m.pattern[j].parts) == 0 {
+			continue
+		}
+		v := m.at(j) - m.lo[j]
+		if whole := math.Floor(v + 1e-5); whole >= 1 {
+			m.raise(j, int(whole), need)
+			fixed = true
+		} else if v > best {
+			nearest, best = j, v
+		}
+	}
+	if !fixed {
+		if nearest < 0 {
+			return false
+		}
+		m.raise(nearest, 1, need)
+	}
+	for j, r := range m.role {
+		if r == sawn {
+			m.hi[j] = math.Inf(1)
+			if !within(m.pattern[j].parts, need) {
+				m.hi[j] = m.lo[j]
+			}
+		}
+	}
+	m.recompute()
+	m.repair()
+	return true
+}
+
+// raise fixes so many more sticks of a pattern, as far as its pieces are still
+// needed at all.
+func (m *master) raise(j int32, times int, need []int) {
+	for ; times > 0 && within(m.pattern[j].parts, need); times-- {
+		m.lo[j]++
+		for _, q := range m.pattern[j].parts {
+			need[q.kind] -= int(q.count)
+		}
+	}
+}
+
+// within says whether the parts are all still needed.
+func within(parts []part, need []int) bool {
+	for _, q := range parts {
+		if int(q.count) > need[q.kind] {
+			return false
+		}
+	}
+	return true
+}
+
+// roundFixed completes the sticks fixed so far by the quick rule.
+func (s *search) roundFixed(m *master, need []int) bool {
+	l := &layout{}
+	taken := make([]int, len(s.shelves))
+	for j, r := range m.role {
+		if r == sawn && m.lo[j] > 0 {
+			n := int(m.lo[j])
+			l.add(m.pattern[j], n)
+			taken[m.pattern[j].shelf] += n
+		}
+	}
+	rest := s.complete(need, taken)
+	if rest == nil {
+		return false
+	}
+	l.patterns = append(l.patterns, rest.patterns...)
+	l.times = append(l.times, rest.times...)
+	return s.offer(l)
+}
+
+// release takes all the fixings back.
+func (m *master) release() {
+	for j, r := range m.role {
+		if r == sawn {
+			m.lo[j], m.hi[j] = 0, math.Inf(1)
+			if m.where[j] == atUpper {
+				m.where[j] = atLower
+			}
+		}
+	}
+	m.recompute()
+	m.repair()
+}

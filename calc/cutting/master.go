@@ -1,0 +1,280 @@
+package cutting
+
+import "math"
+
+// master is the pattern relaxation of a task: the least weight of patterns, in
+// any fractions, that yield every kind. Its rows are the kinds, the limits,
+// and, when branching may need them, the sticks of each shelf; pairs of kinds
+// follow when the search branches on them.
+//
+// Source: P.C. Gilmore and R.E. Gomory, Operations Research 9 (1961) 849–859
+// and 11 (1963) 863–888, from memory.
+type master struct {
+	simplex
+	task    *task
+	bare    bool      // sticks weigh nothing while it is asked what is possible at all
+	counted bool      // each shelf has a row that counts its sticks
+	scale   int64     // of the whole duals
+	pattern []pattern // by column; without parts for the other columns
+	role    []role    // by column
+	prices  prices
+	sack    knapsack
+	failed  int // times the search of a stick ran out of steps
+	pairs   []pair
+}
+
+// role says what a column of the master is.
+type role int8
+
+const (
+	activity  role = iota // of a row
+	lack                  // a piece not cut, at a price no plan would pay
+	swap                  // a long piece used for the next shorter kind
+	sawn                  // a pattern
+	forbidden             // a pattern put out of use
+)
+
+func (m *master) limitRow(k int) int { return len(m.task.kinds) + k }
+func (m *master) shelfRow(j int) int { return len(m.task.kinds) + len(m.task.limits) + j }
+
+// newMaster lays down the rows, starting from sticks that yield one kind each.
+func newMaster(t *task) *master {
+	m := &master{task: t, scale: t.scaling(), counted: len(t.shelves) > 1 || t.shelves[0].most < unlimited}
+	none := func(int32) float64 { return 0 }
+	inf := math.Inf(1)
+	for _, k := range t.kinds {
+		m.addRow(float64(k.need), inf, none)
+	}
+	for _, l := range t.limits {
+		m.addRow(math.Inf(-1), float64(l.most), none)
+	}
+	if m.counted {
+		for _, s := range t.shelves {
+			hi := inf
+			if s.most < unlimited {
+				hi = float64(s.most)
+			}
+			m.addRow(0, hi, none)
+		}
+	}
+	m.settle()
+	m.addLacks()
+	m.addSwaps()
+	for j := range t.shelves {
+		m.addPattern(pattern{shelf: int32(j)})
+	}
+	return m
+}
+
+// lackPrice is the price of a piece not cut, in the heaviest sticks.
+const lackPrice = 8
+
+// settle keeps the records by column as long as the columns.
+func (m *master) settle() {
+	for len(m.role) < len(m.cost) {
+		m.role = append(m.role, activity)
+		m.pattern = append(m.pattern, pattern{})
+	}
+}
+
+// addLacks lets each kind be short at a high price, which makes a basis, and
+// puts them into it.
+func (m *master) addLacks() {
+	heavy := 1.0
+	for _, w := range m.task.weight {
+		heavy = max(heavy, float64(w))
+	}
+	for i := range m.task.kinds {
+		j := m.addColumn([]int32{int32(i)}, []float64{1}, lackPrice*heavy, 0, math.Inf(1))
+		m.settle()
+		m.role[j] = lack
+		// The lack takes the place of the activity of its row.
+		m.where[m.logical[i]] = atLower
+		m.basis[i], m.where[j] = j, int32(i)
+		m.inverse[i][i] = 1
+	}
+	m.recompute()
+}
+
+// addSwaps lets a piece of a kind serve as the next shorter one. It holds the
+// duals in the order of the lengths and so saves rounds.
+//
+// Source: J.M. Valério de Carvalho, INFORMS Journal on Computing 17 (2005),
+// from memory.
+func (m *master) addSwaps() {
+	for i := range len(m.task.kinds) - 1 {
+		if i+1 == m.task.reserve || i == m.task.reserve {
+			continue
+		}
+		j := m.addColumn([]int32{int32(i), int32(i + 1)}, []float64{-1, 1}, 0, 0, math.Inf(1))
+		m.settle()
+		m.role[j] = swap
+	}
+}
+
+// addPattern adds a pattern as a column.
+func (m *master) addPattern(p pattern) int32 {
+	var index []int32
+	var value []float64
+	for _, q := range p.parts {
+		index = append(index, q.kind)
+		value = append(value, float64(q.count))
+	}
+	for k, l := range m.task.limits {
+		if c := l.coefficient[p.shelf]; c != 0 {
+			index = append(index, int32(m.limitRow(k)))
+			value = append(value, float64(c))
+		}
+	}
+	if m.counted {
+		index = append(index, int32(m.shelfRow(int(p.shelf))))
+		value = append(value, 1)
+	}
+	for k, pr := range m.pairs {
+		if pr.in(p.parts) {
+			index = append(index, int32(m.pairRow(k)))
+			value = append(value, 1)
+		}
+	}
+	weight := float64(m.task.weight[p.shelf])
+	if m.bare {
+		weight = 0
+	}
+	j := m.addColumn(index, value, weight, 0, math.Inf(1))
+	m.settle()
+	m.role[j], m.pattern[j] = sawn, p
+	return j
+}
+
+// relax brings the relaxation to its least weight over all patterns and
+// returns the bound that its duals prove, times the scale. mostOf tells how
+// many of a kind are still worth having.
+func (m *master) relax(mostOf func(i, j int) int) int64 {
+	for before := -1; ; {
+		m.primal()
+		p := m.whole()
+		// Patterns that entered and moved nothing differ by rounding alone.
+		result := m.price(p, mostOf, m.pivots == before)
+		if !result.entered {
+			return p.fixed - result.excess
+		}
+		before = m.pivots
+	}
+}
+
+// pricing is what came of looking for patterns worth more than they weigh.
+type pricing struct {
+	entered bool  // some were found and added
+	excess  int64 // Σ of what sticks may be worth too much, small when none entered
+}
+
+// price looks for the best pattern of each shelf and adds those worth more
+// than they weigh. At the last round none is added.
+func (m *master) price(p *prices, mostOf func(i, j int) int, last bool) pricing {
+	t := m.task
+	m.sack.sort(t, p.dual[:len(t.kinds)])
+	var result pricing
+	filled := false
+	for j := len(t.shelves) - 1; j >= 0; j-- {
+		most := func(i int) int { return mostOf(i, j) }
+		room, yields := t.shelves[j].room, p.yields[j]
+		var parts []part
+		best := yields
+		if m.searchStick(room, yields, most) {
+			best = m.sack.best
+			if best > yields {
+				parts = m.sack.parts()
+			}
+		} else {
+			m.fillTable(p, j, most, &filled)
+			best = max(yields, m.sack.table.rows[0][room])
+			if best > yields {
+				parts = m.sack.table.parts(t.kinds, p.dual, room)
+			}
+		}
+		if !last && best-yields > m.slack(j) {
+			m.addPattern(t.stick(j, parts))
+			result.entered = true
+		} else if best > yields {
+			result.excess += (best - yields) * t.mostSticks(j)
+		}
+	}
+	return result
+}
+
+// slack is by how much a stick may be worth too much before it counts.
+func (m *master) slack(j int) int64 {
+	return int64(float64(m.scale) * 1e-7 * float64(max(m.task.weight[j], 1)))
+}
+
+// searchStick tries the depth-first search, unless it failed before. Where the
+// table would be too large there is no limit to the steps.
+func (m *master) searchStick(room, above int64, most func(int) int) bool {
+	if !m.sack.table.fits(len(m.task.kinds), m.task.widest()) {
+		return m.sack.search(room, above, most, math.MaxInt)
+	}
+	if m.failed > 3 {
+		return false
+	}
+	steps := 200 + int(room)*len(m.task.kinds)/16
+	if m.sack.search(room, above, most, steps) {
+		return true
+	}
+	m.failed++
+	return false
+}
+
+// fillTable works the table out once for all shelves, or anew where a shelf
+// has its own numbers.
+func (m *master) fillTable(p *prices, j int, most func(int) int, filled *bool) {
+	if *filled && m.task.reserve < 0 {
+		return
+	}
+	room := m.task.shelves[j].room
+	m.sack.table.fill(m.task.kinds, p.dual, room, most)
+	*filled = true
+}
+
+// widest returns the largest room.
+func (t *task) widest() int64 {
+	room := int64(0)
+	for _, s := range t.shelves {
+		room = max(room, s.room)
+	}
+	return room
+}
+
+// stick makes a pattern of parts on a shelf.
+func (t *task) stick(j int, parts []part) pattern {
+	used := int64(0)
+	for _, q := range parts {
+		used += int64(q.count) * t.kinds[q.kind].take
+	}
+	return pattern{shelf: int32(j), parts: parts, used: used}
+}
+
+// pair is two kinds, or one kind twice, in one stick.
+type pair struct{ a, b int32 }
+
+func (m *master) pairRow(k int) int {
+	n := len(m.task.kinds) + len(m.task.limits) + k
+	if m.counted {
+		n += len(m.task.shelves)
+	}
+	return n
+}
+
+// in says whether a stick with the parts holds the pair.
+func (p pair) in(parts []part) bool {
+	a, b := false, false
+	for _, q := range parts {
+		if q.kind == p.a {
+			a = p.a != p.b || q.count >= 2
+			b = b || p.a == p.b
+		}
+		if q.kind == p.b {
+			b = true
+		}
+	}
+	return a && b
+}

@@ -1,0 +1,88 @@
+package cutting
+
+import (
+	"fmt"
+
+	"pierbook/calc/measure"
+)
+
+// Result is a cutting plan and how good it is proven to be.
+type Result struct {
+	Sticks   []CutStick     // in the order of the saw
+	Cost     int64          // hundredths of the currency; nanometres bought when ByLength
+	ByLength bool           // a price was unknown, so the cost is the length bought
+	Bought   int            // sticks
+	Offcut   measure.Length // longest single offcut of the sticks bought
+	Patterns int            // different ways in which a stick is cut
+	Proofs   []Proof        // one for each aim, in their order
+}
+
+// CutStick is one stick and what it yields.
+type CutStick struct {
+	Number  int            // from 1, as written on the stick and the sheet
+	Name    string         // of a stick on hand, or empty
+	Length  measure.Length // before it is trimmed
+	Bought  bool
+	Price   int64 // in hundredths, or the length in nanometres; 0 on hand
+	Trim    measure.Length
+	Cuts    []Cut
+	Left    measure.Length // what remains after the last kerf
+	Pattern int            // sticks with one number here are cut alike
+}
+
+// Cut is one piece on a stick.
+type Cut struct {
+	Name   string // or empty
+	Length measure.Length
+	Mark   measure.Length // from the hook end of the stick to the far end of the piece, every kerf before it counted
+}
+
+// Plan returns the plan that is best by the aims of the problem, as far as the
+// limit of nodes lets it be found and proven. The same problem gives the same
+// plan. Cost is the sum of prices; where a price is unknown it is the length
+// bought. It is an error when a piece is longer than every stick, or when the
+// pieces do not fit the sticks on hand and nothing can be bought.
+func Plan(p Problem) (Result, error) {
+	if err := p.check(); err != nil {
+		return Result{}, err
+	}
+	m := p.build()
+	if len(m.kinds) == 0 {
+		return Result{ByLength: !p.priced()}, nil
+	}
+	if err := p.tooLong(m); err != nil {
+		return Result{}, err
+	}
+	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, nodes: p.nodes()}
+	if !s.leastCost() {
+		return Result{}, fmt.Errorf("cutting: the sticks on hand do not yield all the pieces, and nothing can be bought")
+	}
+	for _, aim := range []struct {
+		Aim
+		seek func()
+	}{{FewestSticks, s.fewestSticks}, {LongestOffcut, s.longestOffcut}, {FewestPatterns, s.fewestPatterns}} {
+		if p.Aims == 0 || aim.Aim <= p.Aims {
+			aim.seek()
+		}
+	}
+	return p.result(s), nil
+}
+
+func (p *Problem) nodes() int {
+	if p.Nodes > 0 {
+		return p.Nodes
+	}
+	return DefaultNodes
+}
+
+// tooLong reports a piece that no stick can yield.
+func (p *Problem) tooLong(m *model) error {
+	widest := int64(0)
+	for _, s := range m.shelves {
+		widest = max(widest, s.room)
+	}
+	if longest := m.kinds[0]; longest.take > widest {
+		return fmt.Errorf("cutting: a piece of %d nm is longer than every stick", longest.take*m.unit-int64(p.Kerf))
+	}
+	return nil
+}

@@ -1,0 +1,100 @@
+package cutting
+
+import (
+	"fmt"
+
+	"pierbook/calc/measure"
+)
+
+// Problem is one kind of stick to cut: the pieces wanted from one section and
+// the sticks they may come from.
+type Problem struct {
+	Pieces []Piece
+	Stock  []Stock
+	OnHand []Stick
+	Kerf   measure.Length // width of the saw cut
+	Trim   measure.Length // cut off one end of every stick before anything else, 0 for none
+	Aims   Aim            // how far down the order of aims to go; 0 means all of them
+	Nodes  int            // limit of the search, in relaxations solved for each aim; 0 means [DefaultNodes]
+}
+
+// Piece is a length wanted so many times.
+type Piece struct {
+	Length measure.Length
+	Count  int
+	Names  []string // one for each piece, or none: "J7", "post B3"
+}
+
+// Stock is a length that can be bought in any number.
+type Stock struct {
+	Length measure.Length
+	Price  int64 // of one stick, in hundredths of the currency; without meaning unless Priced
+	Priced bool
+}
+
+// Stick is lumber on hand: an offcut, or a stick left over. It costs nothing.
+type Stick struct {
+	Length measure.Length
+	Count  int
+	Name   string // what is written on it, or empty
+}
+
+// Aim is one of the aims of a plan, in the order in which they rule: each is
+// sought among the plans that are best by all the aims before it.
+type Aim int
+
+// The aims.
+const (
+	LeastCost Aim = iota + 1
+	FewestSticks
+	LongestOffcut
+	FewestPatterns
+)
+
+// DefaultNodes is the limit of the search for each aim when none is given.
+const DefaultNodes = 4000
+
+// check reports the first thing that makes the problem one that no plan can
+// solve.
+func (p *Problem) check() error {
+	if p.Kerf < 0 || p.Trim < 0 {
+		return fmt.Errorf("cutting: kerf %d nm and trim %d nm must not be below zero", p.Kerf, p.Trim)
+	}
+	longest := measure.Length(0)
+	for _, s := range p.Stock {
+		if s.Length <= 0 || s.Price < 0 {
+			return fmt.Errorf("cutting: a stock length of %d nm at a price of %d", s.Length, s.Price)
+		}
+		longest = max(longest, p.usable(s.Length))
+	}
+	for _, s := range p.OnHand {
+		if s.Length <= 0 || s.Count < 0 {
+			return fmt.Errorf("cutting: %d sticks on hand of %d nm", s.Count, s.Length)
+		}
+	}
+	for _, piece := range p.Pieces {
+		if piece.Length <= 0 || piece.Count < 0 || len(piece.Names) > piece.Count {
+			return fmt.Errorf("cutting: %d pieces of %d nm with %d names", piece.Count, piece.Length, len(piece.Names))
+		}
+	}
+	return nil
+}
+
+// usable returns what a stick measures once its end is trimmed.
+func (p *Problem) usable(length measure.Length) measure.Length {
+	if p.Trim == 0 {
+		return length
+	}
+	return length - p.Trim - p.Kerf
+}
+
+// priced says whether the price of every stock length is known. When one is
+// not, cost is counted as the length bought.
+func (p *Problem) priced() bool {
+	for _, s := range p.Stock {
+		if !s.Priced {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,43 @@
+package cutting
+
+import "pierbook/calc/measure"
+
+// Proof says how good a plan is by one aim.
+type Proof struct {
+	Aim         Aim
+	Value       int64 // cost as in [Result], sticks, nanometres of offcut, or patterns
+	Bound       int64 // no plan is better than this by the aim
+	Proven      bool  // value and bound meet
+	Reached     Reached
+	Nodes       int          // relaxations solved
+	Certificate *Certificate // of the least cost, where one was worked out
+}
+
+// Reached says how a bound was reached.
+type Reached int
+
+// The ways to a bound.
+const (
+	ByDuals        Reached = iota + 1 // duals in whole numbers, to be checked by hand
+	ByClosedSearch                    // every branch of the search was closed
+	ByCount                           // nothing less is possible at all
+)
+
+// Certificate proves a bound on the cost without trust in the search. Each
+// length of piece has a value in whole numbers. No stick can yield pieces worth
+// more than its price times the scale, so that all the pieces wanted, by their
+// values, cannot cost less than
+//
+//	Bound = ⌈(Σ value · count − Σ what sticks on hand can yield) / Scale⌉ · Coin
+type Certificate struct {
+	Bound  int64
+	Scale  int64
+	Coin   int64 // hundredths, or nanometres bought, to which all prices are whole
+	Values []Value
+}
+
+// Value is what a piece of a length is worth in a [Certificate].
+type Value struct {
+	Length measure.Length
+	Worth  int64
+}

@@ -1,0 +1,105 @@
+package cutting
+
+import (
+	"cmp"
+	"slices"
+
+	"pierbook/calc/measure"
+)
+
+// result writes the best layout of the solver as sticks in the order of the
+// saw: alike sticks together, those with the longest pieces first.
+func (p *Problem) result(s *solver) Result {
+	r := Result{ByLength: !p.priced(), Proofs: s.proofs}
+	l := s.best.merged()
+	slices.SortFunc(l.order, func(a, b int) int { return s.sawOrder(l.patterns[a], l.patterns[b]) })
+	names := p.names()
+	onHand := make([]int, len(s.shelves))
+	for _, at := range l.order {
+		r.Patterns++
+		for range l.times[at] {
+			stick := p.stick(s, l.patterns[at], onHand, names)
+			stick.Number, stick.Pattern = len(r.Sticks)+1, r.Patterns
+			r.Sticks = append(r.Sticks, stick)
+			r.Cost += stick.Price
+			if stick.Bought {
+				r.Bought++
+				r.Offcut = max(r.Offcut, stick.Left)
+			}
+		}
+	}
+	return r
+}
+
+// sawOrder compares two patterns: the longer pieces first, then the longer
+// sticks.
+func (s *solver) sawOrder(a, b pattern) int {
+	for k := range min(len(a.parts), len(b.parts)) {
+		if d := cmp.Or(cmp.Compare(a.parts[k].kind, b.parts[k].kind), cmp.Compare(b.parts[k].count, a.parts[k].count)); d != 0 {
+			return d
+		}
+	}
+	return cmp.Or(cmp.Compare(len(b.parts), len(a.parts)), cmp.Compare(b.shelf, a.shelf))
+}
+
+// merger is a layout in which equal patterns stand once.
+type merger struct {
+	layout
+	order []int
+}
+
+// merged counts equal patterns together.
+func (l *layout) merged() *merger {
+	out := &merger{}
+	for i, p := range l.patterns {
+		at := slices.IndexFunc(out.patterns, func(q pattern) bool { return q.shelf == p.shelf && slices.Equal(q.parts, p.parts) })
+		if at >= 0 {
+			out.times[at] += l.times[i]
+			continue
+		}
+		out.order = append(out.order, len(out.patterns))
+		out.add(p, l.times[i])
+	}
+	return out
+}
+
+// stick writes one stick, its longest pieces at the hook end, with the running
+// mark of each.
+func (p *Problem) stick(s *solver, pat pattern, onHand []int, names map[measure.Length][]string) CutStick {
+	shelf := s.shelves[pat.shelf]
+	stick := CutStick{Length: shelf.length, Bought: shelf.bought, Price: shelf.price * s.coin, Trim: p.Trim}
+	if !shelf.bought {
+		stick.Name = shelf.names[onHand[pat.shelf]]
+		onHand[pat.shelf]++
+	}
+	at := measure.Length(0)
+	if p.Trim > 0 {
+		at = p.Trim + p.Kerf
+	}
+	for _, q := range pat.parts {
+		length := measure.Length(s.kinds[q.kind].take*s.unit) - p.Kerf
+		for range q.count {
+			stick.Cuts = append(stick.Cuts, Cut{Name: take(names, length), Length: length, Mark: at + length})
+			at += length + p.Kerf
+		}
+	}
+	stick.Left = max(0, shelf.length-at)
+	return stick
+}
+
+// names gathers the names of the pieces of each length, in the order given.
+func (p *Problem) names() map[measure.Length][]string {
+	names := make(map[measure.Length][]string)
+	for _, piece := range p.Pieces {
+		given := append(slices.Clone(piece.Names), make([]string, piece.Count-len(piece.Names))...)
+		names[piece.Length] = append(names[piece.Length], given...)
+	}
+	return names
+}
+
+// take removes the first name of a length.
+func take(names map[measure.Length][]string, length measure.Length) string {
+	left := names[length]
+	names[length] = left[1:]
+	return left[0]
+}

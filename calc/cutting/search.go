@@ -1,0 +1,251 @@
+package cutting
+
+import (
+	"math"
+	"slices"
+)
+
+// search answers a task. It counts every relaxation it solves as a node and
+// gives up at the limit of nodes, never by the clock.
+type search struct {
+	*task
+	best   *layout
+	weight int64 // of best
+	nodes  int
+	limit  int
+	closed bool        // the answer is proven
+	proof  certificate // of the bound at the root
+	seeds  []pattern
+}
+
+// certificate is a bound with the duals that prove it.
+type certificate struct {
+	bound  int64
+	exact  int64 // the bound before it was rounded up, times the scale
+	scale  int64
+	dual   []int64 // of the kinds
+	limits []int64 // of the limits, zero or below
+	yields []int64
+}
+
+// Limits on the patterns listed before the search works on the list.
+const (
+	shortList = 20_000
+	longList  = 150_000
+)
+
+// answer runs the search from a layout to start with, which may be nil.
+func (t *task) answer(start *layout, nodes int) *search {
+	s := &search{task: t, limit: nodes, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
+	if start != nil {
+		s.offer(start)
+	}
+	if s.done() {
+		return s
+	}
+	s.closed = s.explore(nil, 0) || s.done()
+	return s
+}
+
+// done says whether the best plan meets the floor, or none is wanted any more.
+func (s *search) done() bool {
+	if s.target < s.floor {
+		s.closed = true
+	}
+	return s.target < s.floor
+}
+
+// offer takes a layout as the best when it is within the target and the limits.
+func (s *search) offer(l *layout) bool {
+	if l == nil {
+		return false
+	}
+	l = s.settle(s.exact(l))
+	w := l.weighs(s.task.weight)
+	if w > s.target || !s.fits(l) {
+		return false
+	}
+	s.best, s.weight, s.target = l, w, w-1
+	return true
+}
+
+// spent counts a node and says whether the limit is passed.
+func (s *search) spent() bool {
+	s.nodes++
+	return s.nodes > s.limit
+}
+
+// band bounds the number of sticks taken from a shelf.
+type band struct{ shelf, least, most int }
+
+// explore searches all plans within the bands and says whether none within the
+// target is left.
+func (s *search) explore(bands []band, depth int) bool {
+	if s.spent() {
+		return false
+	}
+	m := newMaster(s.task)
+	m.narrow(bands)
+	for _, p := range s.seeds {
+		m.addPattern(p)
+	}
+	if s.best != nil && depth == 0 {
+		for _, p := range s.best.patterns {
+			m.addPattern(p)
+		}
+	}
+	bound := m.relax(s.mostOf)
+	if m.lacking() && !s.beyond(m, bound) {
+		if !m.possible(func() int64 { return m.relax(s.mostOf) }) {
+			return true
+		}
+		bound = m.relax(s.mostOf)
+	}
+	s.keepSeeds(m)
+	if depth == 0 {
+		s.certify(m, bound)
+	}
+	if s.beyond(m, bound) || s.done() {
+		return true
+	}
+	s.round(m)
+	if s.beyond(m, bound) {
+		return true
+	}
+	return s.closeBy(m, bound, bands, depth)
+}
+
+// closeBy tries the ways of closing a node in turn: a short list of all the
+// patterns that can matter, a dive for a better plan, a long list, and at last
+// branching on the sticks of a shelf.
+func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
+	if list, ok := s.list(&m.prices, s.target*m.scale-bound, shortList); ok {
+		return newListed(s, m, list, bound).run()
+	}
+	if depth == 0 {
+		s.dive(m)
+		if s.done() || s.beyond(m, bound) {
+			return true
+		}
+		bound = m.relax(s.mostOf)
+	}
+	j, n := m.splitShelf()
+	if j < 0 {
+		if list, ok := s.list(&m.prices, s.target*m.scale-bound, longList); ok {
+			return newListed(s, m, list, bound).run()
+		}
+		return false
+	}
+	below := append(slices.Clone(bands), band{j, 0, n})
+	above := append(slices.Clone(bands), band{j, n + 1, unlimited})
+	closed := s.explore(above, depth+1)
+	if s.done() {
+		return true
+	}
+	return s.explore(below, depth+1) && closed
+}
+
+// beyond says whether the bound, times the scale, passes the target.
+func (s *search) beyond(m *master, bound int64) bool {
+	return s.target < s.floor || bound > s.target*m.scale
+}
+
+// certify keeps the bound proven at the root.
+func (s *search) certify(m *master, bound int64) {
+	p := &m.prices
+	n := len(s.kinds)
+	weight := ceilDivide(bound, p.scale)
+	if weight > s.proof.bound || s.proof.scale == 0 {
+		s.proof = certificate{
+			bound: max(weight, s.floor), exact: bound, scale: p.scale,
+			dual: slices.Clone(p.dual[:n]), limits: slices.Clone(p.dual[n : n+len(s.limits)]), yields: slices.Clone(p.yields),
+		}
+	}
+	s.floor = max(s.floor, weight)
+}
+
+// ceilDivide returns a/b rounded up, for b above zero.
+func ceilDivide(a, b int64) int64 {
+	if a > 0 {
+		return (a-1)/b + 1
+	}
+	return a / b
+}
+
+// keepSeeds keeps the patterns of the basis for the next master.
+func (s *search) keepSeeds(m *master) {
+	s.seeds = s.seeds[:0]
+	for j, r := range m.role {
+		if r == sawn && m.where[j] >= 0 && len(m.pattern[j].parts) > 0 {
+			s.seeds = append(s.seeds, m.pattern[j])
+		}
+	}
+}
+
+// narrow bounds the sticks of shelves.
+func (m *master) narrow(bands []band) {
+	for _, b := range bands {
+		l := m.logical[m.shelfRow(b.shelf)]
+		m.lo[l] = max(m.lo[l], float64(b.least))
+		if b.most < unlimited {
+			m.hi[l] = min(m.hi[l], float64(b.most))
+		}
+	}
+	if len(bands) > 0 {
+		m.repair()
+	}
+}
+
+// splitShelf returns the shelf whose number of sticks is farthest from whole,
+// with the number rounded down, or -1.
+func (m *master) splitShelf() (int, int) {
+	best, shelf, count := 0.01, -1, 0
+	if !m.counted {
+		return shelf, count
+	}
+	for j := range m.task.shelves {
+		v := m.at(m.logical[m.shelfRow(j)])
+		down := math.Floor(v + 1e-6)
+		if f := min(v-down, down+1-v); f > best {
+			best, shelf, count = f, j, int(down)
+		}
+	}
+	return shelf, count
+}
+
+// round rounds the relaxation down and completes what is left.
+func (s *search) round(m *master) bool {
+	l := &layout{}
+	need := make([]int, len(s.kinds))
+	for i, k := range s.kinds {
+		need[i] = k.need
+	}
+	taken := make([]int, len(s.shelves))
+	for place, j := range m.basis {
+		if m.role[j] != sawn || len(m.pattern[j].parts) == 0 {
+			continue
+		}
+		if n := int(m.x[place] + 1e-6); n > 0 {
+			l.take(m.pattern[j], n, need, taken)
+		}
+	}
+	for i := range need {
+		need[i] = max(need[i], 0)
+	}
+	rest := s.complete(need, taken)
+	if rest == nil {
+		return false
+	}
+	l.patterns = append(l.patterns, rest.patterns...)
+	l.times = append(l.times, rest.times...)
+	return s.offer(l)
+}
+
+// take adds sticks to the layout and books what they yield.
+func (l *layout) take(p pattern, times int, need, taken []int) {
+	l.add(p, times)
+	for _, q := range p.parts {
+		need[q.kind] -= int(q.count) * times
+	}
+	taken[p.shelf] += times
+}
