@@ -42,7 +42,7 @@ func (a AsBuilt) sheet(style measure.Style) *kit.Sheet {
 	if !a.drawn() {
 		return blankSheet(a, "No floor to draw yet")
 	}
-	v := a.lay(room{left: 12, right: bubbleAt - 8, near: 12, far: bubbleAt - 8}, 140)
+	v := a.lay(room{left: 12, right: bubbleAt - 8, near: 12, far: bubbleAt - 8}, 125)
 	s := newSheet(a, v.height+6)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
 	for _, line := range a.Lines {

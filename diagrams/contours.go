@@ -69,7 +69,7 @@ func (c Contours) sheet(style measure.Style) *kit.Sheet {
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
 	c.drawSpots(s, v, style)
 	for _, line := range lines {
-		nameContour(s, line, style)
+		nameContour(s, v.box(f.X0, f.Y0, f.X1, f.Y1), line, style)
 	}
 	scaleNote(s, v.Name()+"; contours every "+c.Interval.Print(style)+", heights over the bench mark; dot = read, ring = estimated")
 	return s
@@ -163,11 +163,12 @@ func cutTriangle(a, b, c spatial) (kit.Segment, bool) {
 
 // nameContour writes the height on the line where there is room, nearest to the
 // middle of its pieces first.
-func nameContour(s *kit.Sheet, line contour, style measure.Style) {
+func nameContour(s *kit.Sheet, within kit.Box, line contour, style measure.Style) {
 	n := len(line.pieces)
 	for i := range n {
 		g := line.pieces[(n/2+i*7)%n]
-		if s.WriteFirst(kit.Text{Words: line.level.Print(style), At: along(g.From, g.To, 0.5)}) {
+		t := kit.Text{Words: line.level.Print(style), At: along(g.From, g.To, 0.5)}
+		if within.Grown(-0.5).Holds(t.Box()) && s.WriteFirst(t) {
 			return
 		}
 	}
@@ -176,7 +177,7 @@ func nameContour(s *kit.Sheet, line contour, style measure.Style) {
 // drawSpots marks the places, names those there is room for, and reserves the
 // marks so that no name covers another place.
 func (c Contours) drawSpots(s *kit.Sheet, v gridView, style measure.Style) {
-	const radius = 1.3
+	const radius = 1.1
 	for _, spot := range c.Spots {
 		fill := kit.White
 		if spot.Read {

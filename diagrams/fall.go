@@ -12,10 +12,12 @@ type Fall struct {
 	Length    measure.Length
 	LeftName  string // what stands at the ends, so that the view is found: "A1"
 	RightName string
-	Floor     *measure.Length // over the bench mark; nil when it is not known yet
-	Frame     measure.Length  // depth of floor, joist and beam together
-	Ground    []Spot          // along the side, from left to right; empty when not read
-	Door      *Doorway        // nil without one on this side
+	Floor     *measure.Length  // over the bench mark; nil when it is not known yet
+	Frame     measure.Length   // depth of floor, joist and beam together
+	Posts     []measure.Length // centres of the posts along the side
+	Post      measure.Length   // side of a post
+	Ground    []Spot           // along the side, from left to right; empty when not read
+	Door      *Doorway         // nil without one on this side
 }
 
 // Doorway is the way in on a side that is looked at.
@@ -112,10 +114,10 @@ func (f Fall) drawGround(s *kit.Sheet, c kit.Scale) {
 // drawPlatform draws the frame as one band, with posts down to the ground.
 func (f Fall) drawPlatform(s *kit.Sheet, c kit.Scale) {
 	band := kit.Box{Left: c.X(0), Top: c.Y(*f.Floor), Right: c.X(f.Length), Bottom: c.Y(*f.Floor - f.Frame)}
-	for i := range 4 {
-		x := f.Length.Part(2*i*19+4, 122)
+	for _, x := range f.Posts {
 		if ground := c.Y(f.groundAt(x)); ground > band.Bottom {
-			s.Rectangle(kit.Thin, kit.White, kit.Box{Left: c.X(x) - 1, Top: band.Bottom, Right: c.X(x) + 1, Bottom: ground})
+			half := max(c.Long(f.Post)/2, 0.8)
+			s.Rectangle(kit.Thin, kit.White, kit.Box{Left: c.X(x) - half, Top: band.Bottom, Right: c.X(x) + half, Bottom: ground})
 		}
 	}
 	s.Rectangle(kit.Outline, kit.White, band)
@@ -131,12 +133,11 @@ func (f Fall) drawDoor(s *kit.Sheet, c kit.Scale, style measure.Style) {
 	top := floor - 15
 	s.Polyline(kit.Hidden, kit.Point{X: left, Y: floor}, kit.Point{X: left, Y: top}, kit.Point{X: right, Y: top}, kit.Point{X: right, Y: floor})
 	s.Write(kit.Text{Words: "door " + f.Door.Width.Print(style), At: kit.Point{X: (left + right) / 2, Y: top - 4}})
-	for i := f.Door.Steps; i >= 1; i-- {
+	for i := 1; i <= f.Door.Steps; i++ {
 		tread := floor + c.High(f.Door.Rise)*float64(i)
-		wide := float64(i) * 1.2
 		foot := c.Y(min(f.groundAt(f.Door.From), f.groundAt(f.Door.From+f.Door.Width)))
 		if tread < foot {
-			s.Rectangle(kit.Cut, kit.White, kit.Box{Left: left - wide, Top: tread, Right: right + wide, Bottom: foot})
+			s.Rectangle(kit.Cut, kit.White, kit.Box{Left: left, Top: tread, Right: right, Bottom: foot})
 		}
 	}
 }

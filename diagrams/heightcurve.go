@@ -63,7 +63,7 @@ func (h HeightCurve) sheet(style measure.Style) *kit.Sheet {
 	}
 	s.Upright(kit.Hidden, x(h.Chosen), top-2, foot)
 	h.nameHeights(s, x, top)
-	s.RunningOn(left, marks, foot+3, true)
+	s.AxisAcross(left, right, marks, foot)
 	scaleNote(s, "top of the floor over the bench mark")
 	return s
 }
@@ -134,10 +134,7 @@ func (g HeightSeries) draw(s *kit.Sheet, x func(measure.Length) float64, b kit.B
 	for _, i := range []int{low, high} {
 		at := y(g.Points[i].Value)
 		s.Across(kit.Thin, b.Left-1.2, b.Left, at)
-		if i == high && unit == 0 {
-			continue
-		}
-		s.Write(kit.Text{Words: g.Points[i].Value.Print(style), At: kit.Point{X: b.Left - 2, Y: at}, Align: kit.End})
+		s.WriteFirst(kit.Text{Words: g.Points[i].Value.Print(style), At: kit.Point{X: b.Left - 2, Y: at}, Align: kit.End})
 	}
 }
 

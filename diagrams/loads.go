@@ -43,7 +43,7 @@ func (l Loads) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(l, "No loads to draw yet")
 	}
 	edge := 12.0
-	v := l.lay(room{left: 14, right: bubbleAt - 4, near: edge, far: bubbleAt - 6}, 140)
+	v := l.lay(room{left: 14, right: bubbleAt - 4, near: edge, far: bubbleAt - 6}, 125)
 	s := newSheet(l, v.height+6)
 	l.drawShares(s, v)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)

@@ -51,7 +51,7 @@ func (m Moves) sheet(style measure.Style) *kit.Sheet {
 	const top = 21.0
 	b := kit.Around(kit.Point{X: pageWidth / 2, Y: top + high/2}, wide, high)
 	s := newSheet(m, top+high+27)
-	s.Rectangle(kit.Outline, kit.Open, b)
+	s.Rectangle(kit.Thin, kit.Open, b)
 	corners := Rectangles{LinesGoLeft: m.LinesGoLeft}.round(b)
 	for i, at := range corners {
 		m.drawCorner(s, b, i, at, style)
@@ -64,10 +64,11 @@ func (m Moves) sheet(style measure.Style) *kit.Sheet {
 // writes the move beside it.
 func (m Moves) drawCorner(s *kit.Sheet, b kit.Box, i int, at kit.Point, style measure.Style) {
 	move := m.Corners[i]
+	tail := m.tail(i, at)
 	dx, dy := outwardOf(b, at)
-	align, x := kit.Start, at.X+5
+	x, align := at.X+5+max(0, tail.X-at.X), kit.Start
 	if dx < 0 {
-		align, x = kit.End, at.X-5
+		x, align = at.X-5-max(0, at.X-tail.X), kit.End
 	}
 	y := at.Y + dy*5
 	lines := m.words(i, style)
@@ -76,22 +77,26 @@ func (m Moves) drawCorner(s *kit.Sheet, b kit.Box, i int, at kit.Point, style me
 	}
 	s.Write(kit.Text{Words: move.Name, At: kit.Point{X: x, Y: y}, Size: kit.Medium, Bold: true, Align: align})
 	s.WriteLines(kit.Text{At: kit.Point{X: x, Y: y + kit.Pitch(kit.Medium)}, Align: align}, lines)
-	if move.Held || move.Stays {
+	if tail == at {
 		s.Rectangle(kit.Outline, kit.Black, kit.Around(at, 2.6, 2.6))
 		return
 	}
-	up := 1.0
+	s.Pull(kit.Outline, tail, at)
+	s.Circle(kit.Thin, kit.White, tail, 1.1)
+}
+
+// tail returns where the arrow of a corner begins: the place itself when it stays.
+func (m Moves) tail(i int, at kit.Point) kit.Point {
+	move, up := m.Corners[i], 1.0
 	if m.LinesGoLeft {
 		up = -1
 	}
 	along, forward := float64(move.Along), up*float64(move.Forward)
 	long := math.Hypot(along, forward)
-	if long == 0 {
-		return
+	if move.Held || move.Stays || long == 0 {
+		return at
 	}
-	tail := at.Plus(-along/long*12, -forward/long*12)
-	s.Circle(kit.Thin, kit.White, tail, 1.1)
-	s.Pull(kit.Outline, tail, at)
+	return at.Plus(-along/long*12, -forward/long*12)
 }
 
 // words says the move of a corner in the frame's own directions.

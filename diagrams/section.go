@@ -92,7 +92,12 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 	}
 	rows.top = sectionTop + high + 11
 	s := newSheet(c, rows.top+rows.height()+6.5)
-	drawn.drawGround(s, scale)
+	points := drawn.profile(scale)
+	s.Earth(points...)
+	for _, p := range drawn.Piers {
+		drawn.drawHole(s, scale, p)
+	}
+	s.Polyline(kit.Existing, points...)
 	for _, p := range drawn.Piers {
 		drawn.drawPier(s, scale, p)
 	}
@@ -164,28 +169,29 @@ func (c Section) profile(scale kit.Scale) []kit.Point {
 	return append(points, kit.Point{X: sectionRight, Y: scale.Y(spots[len(spots)-1].Height)})
 }
 
-func (c Section) drawGround(s *kit.Sheet, scale kit.Scale) {
-	points := c.profile(scale)
-	s.Earth(points...)
-	s.Polyline(kit.Existing, points...)
+// upright returns the box of a part of a pier, so wide and between two heights.
+func (p SectionPier) upright(scale kit.Scale, wide, bottom, top measure.Length) kit.Box {
+	return kit.Box{Left: scale.X(p.X - wide/2), Top: scale.Y(top), Right: scale.X(p.X + wide/2), Bottom: scale.Y(bottom)}
 }
 
-// drawPier draws the hole with its stone, the block and the post.
-func (c Section) drawPier(s *kit.Sheet, scale kit.Scale, p SectionPier) {
-	box := func(wide, bottom, top measure.Length) kit.Box {
-		return kit.Box{Left: scale.X(p.X - wide/2), Top: scale.Y(top), Right: scale.X(p.X + wide/2), Bottom: scale.Y(bottom)}
-	}
-	foot := p.Ground - p.Dig + p.Stone
-	hole := box(c.Hole, p.Ground-p.Dig, p.Ground)
+// drawHole draws the hole with its stone.
+func (c Section) drawHole(s *kit.Sheet, scale kit.Scale, p SectionPier) {
+	bottom := p.Ground - p.Dig
+	hole := p.upright(scale, c.Hole, bottom, p.Ground)
 	s.Rectangle(kit.Pen{}, kit.White, hole)
 	s.Polyline(kit.Cut, kit.Point{X: hole.Left, Y: hole.Top}, kit.Point{X: hole.Left, Y: hole.Bottom},
 		kit.Point{X: hole.Right, Y: hole.Bottom}, kit.Point{X: hole.Right, Y: hole.Top})
-	s.Stones(box(c.Hole, p.Ground-p.Dig, foot))
-	s.Across(kit.Thin, hole.Left, hole.Right, scale.Y(foot))
-	block := box(c.Base, foot, foot+max(c.Block, c.SeatHeight))
+	s.Stones(p.upright(scale, c.Hole, bottom, bottom+p.Stone))
+	s.Across(kit.Thin, hole.Left, hole.Right, scale.Y(bottom+p.Stone))
+}
+
+// drawPier draws the block and the post.
+func (c Section) drawPier(s *kit.Sheet, scale kit.Scale, p SectionPier) {
+	foot := p.Ground - p.Dig + p.Stone
+	block := p.upright(scale, c.Base, foot, foot+max(c.Block, c.SeatHeight))
 	s.Rectangle(kit.Cut, kit.White, block)
 	s.HatchBox(kit.Rising, 1.6, block)
-	s.Rectangle(kit.Cut, kit.White, box(c.Post, p.Seat, c.PostTops))
+	s.Rectangle(kit.Cut, kit.White, p.upright(scale, c.Post, p.Seat, c.PostTops))
 }
 
 // drawTimber draws the beam with its joints, the joists cut across and the surface.

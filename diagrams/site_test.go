@@ -97,7 +97,10 @@ func sampleWeekend(j site) Weekend {
 
 func sampleFall(j site) Fall {
 	floor := j.floor()
-	f := Fall{Side: "side A", Length: j.long, LeftName: "A1", RightName: "A5", Floor: &floor, Frame: 12 * in, Door: &Doorway{j.long / 3, 3 * ft, 2, 7 * in}}
+	f := Fall{Side: "side A", Length: j.long, LeftName: "A1", RightName: "A5", Floor: &floor, Frame: 12 * in, Door: &Doorway{j.long / 3, 3 * ft, 2, 7 * in}, Post: 3*in + in/2}
+	for _, p := range j.grid().onLine(0) {
+		f.Posts = append(f.Posts, p.X)
+	}
 	for k := range 9 {
 		x := j.long.Part(k, 8)
 		f.Ground = append(f.Ground, Spot{x, j.ground(x, 0)})

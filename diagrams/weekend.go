@@ -49,7 +49,7 @@ func (w Weekend) About() About {
 const (
 	weekLeft  = 58.0
 	weekRight = 168.0
-	weekTop   = 17.0
+	weekTop   = 21.0
 	weekRow   = 6.4
 )
 
@@ -85,18 +85,17 @@ func (w Weekend) drawDays(s *kit.Sheet, hour float64) {
 	for i, d := range w.Days {
 		left, right := w.start(i, hour), w.start(i+1, hour)
 		s.Upright(kit.Cut, left, 1, bottom)
-		words := kit.Shorten(d.Name, kit.Small, right-left-2, true)
-		s.Write(kit.Text{Words: words, At: kit.Point{X: (left + right) / 2, Y: 4}, Bold: true})
+		s.WriteLines(kit.Text{At: kit.Point{X: (left + right) / 2, Y: 3.4}}, kit.WrapTo(d.Name, kit.Small, right-left-2, 2))
 		every := w.hoursApart(hour)
 		for h := every; h < float64(d.Hours)-every/2; h += every {
 			x := left + h*hour
 			s.Upright(kit.Dotted, x, weekTop-3, bottom)
-			s.Write(kit.Text{Words: number(int(h)), At: kit.Point{X: x, Y: 10.5}})
+			s.Write(kit.Text{Words: number(int(h)), At: kit.Point{X: x, Y: 14.2}})
 		}
 	}
 	s.Upright(kit.Cut, weekRight, 1, bottom)
 	s.Across(kit.Cut, 1, weekRight, weekTop-3)
-	s.Write(kit.Text{Words: "hours from the start", At: kit.Point{X: 1.5, Y: 10.5}, Align: kit.Start})
+	s.Write(kit.Text{Words: "hours from the start", At: kit.Point{X: 1.5, Y: 14.2}, Align: kit.Start})
 }
 
 // hoursApart returns how many hours stand between two marks so that figures keep apart.

@@ -86,19 +86,31 @@ func (s *Sheet) Stones(b Box) {
 }
 
 // Earth draws the customary sign of undisturbed ground under the line through
-// the points: groups of three short slanting strokes.
+// the points, which run to the right: groups of three short slanting strokes.
 func (s *Sheet) Earth(points ...Point) {
 	const every, step, reach = 9.0, 1.3, 2.2
+	if len(points) < 2 {
+		return
+	}
 	var strokes []Segment
-	for i := 0; i+1 < len(points); i++ {
-		a, b := points[i], points[i+1]
-		for x := math.Ceil(a.X/every) * every; x+2*step < b.X; x += every {
-			for k := range 3 {
-				at := x + float64(k)*step
-				top := Point{at, a.Y + (b.Y-a.Y)*(at-a.X)/(b.X-a.X)}
-				strokes = append(strokes, Segment{top, top.Plus(-reach, reach)})
-			}
+	last := points[len(points)-1].X
+	for x := math.Ceil(points[0].X/every) * every; x+2*step < last; x += every {
+		for k := range 3 {
+			at := x + float64(k)*step
+			top := Point{at, heightAt(points, at)}
+			strokes = append(strokes, Segment{top, top.Plus(-reach, reach)})
 		}
 	}
 	s.Lines(Hatching, strokes...)
+}
+
+// heightAt returns the y of the line through the points at x.
+func heightAt(points []Point, x float64) float64 {
+	for i := 1; i < len(points); i++ {
+		a, b := points[i-1], points[i]
+		if x <= b.X && b.X > a.X {
+			return a.Y + (b.Y-a.Y)*(x-a.X)/(b.X-a.X)
+		}
+	}
+	return points[len(points)-1].Y
 }

@@ -53,6 +53,21 @@ func (s *Sheet) RunningOn(left float64, marks []Mark, y float64, below bool) {
 			s.Arrow(Point{left, y}, Point{m.At, y})
 		}
 	}
+	s.figures(marks, y, way)
+}
+
+// AxisAcross draws the foot of a graph: a level line at y from left to right
+// with a tick and a figure below it at each mark.
+func (s *Sheet) AxisAcross(left, right float64, marks []Mark, y float64) {
+	s.Across(Thin, left, right, y)
+	for _, m := range marks {
+		s.Upright(Thin, m.At, y, y+extensionPast)
+	}
+	s.figures(marks, y, 1)
+}
+
+// figures writes the figures of marks beside the line at y, level when all fit.
+func (s *Sheet) figures(marks []Mark, y, way float64) {
 	if places, level := levelPlaces(marks, s.size.Left, s.size.Right); level {
 		for i, m := range marks {
 			s.Write(Text{Words: m.Words, At: Point{places[i], y + way*(2.8+Pitch(Small)/2)}})

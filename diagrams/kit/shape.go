@@ -85,23 +85,31 @@ const (
 )
 
 // Arrow draws an arrowhead with its tip at tip, flying away from tail.
-func (s *Sheet) Arrow(tail, tip Point) {
+func (s *Sheet) Arrow(tail, tip Point) { s.arrowhead(tail, tip, 1) }
+
+// arrowhead draws the head so many times as large as on a thin line, and
+// returns the middle of its base.
+func (s *Sheet) arrowhead(tail, tip Point, times float64) Point {
 	dx, dy := tip.X-tail.X, tip.Y-tail.Y
 	long := math.Hypot(dx, dy)
 	if long == 0 {
-		return
+		return tip
 	}
 	dx, dy = dx/long, dy/long
-	base := tip.Plus(-dx*arrowLength, -dy*arrowLength)
-	left, right := base.Plus(-dy*arrowWidth/2, dx*arrowWidth/2), base.Plus(dy*arrowWidth/2, -dx*arrowWidth/2)
+	base := tip.Plus(-dx*arrowLength*times, -dy*arrowLength*times)
+	half := arrowWidth * times / 2
+	left, right := base.Plus(-dy*half, dx*half), base.Plus(dy*half, -dx*half)
 	s.Polygon(none, Black, tip, left, right)
 	s.record.Arrows = append(s.record.Arrows, bounds(tip, left, right))
+	return base
 }
 
-// Pull draws a line with an arrowhead at its end.
+// Pull draws a line with an arrowhead at its end, larger on a thick line.
 func (s *Sheet) Pull(pen Pen, tail, tip Point) {
-	s.Line(pen, tail, tip)
-	s.Arrow(tail, tip)
+	base := s.arrowhead(tail, tip, math.Max(1, pen.width/0.45))
+	if math.Hypot(tip.X-tail.X, tip.Y-tail.Y) > math.Hypot(tip.X-base.X, tip.Y-base.Y) {
+		s.Line(pen, tail, base)
+	}
 }
 
 func (s *Sheet) path(pen Pen, points []Point) string {
