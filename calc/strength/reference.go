@@ -56,7 +56,7 @@ var valueTable = sync.OnceValue(func() []valueRow {
 })
 
 // lookUpError says which choices there would have been.
-type lookUpError struct{ wrong, remedy string }
+type lookUpError struct{ wrong, remedy, path string }
 
 func (e lookUpError) Error() string { return e.wrong + "; " + e.remedy }
 
@@ -70,7 +70,7 @@ func LookUp(timber job.Timber, section job.Section) (Reference, error) {
 	species, ok := FindSpecies(timber.Species)
 	if !ok {
 		return Reference{}, lookUpError{fmt.Sprintf("%q is not a species of the timber tables", timber.Species),
-			"write one of " + strings.Join(SpeciesNames(), ", ") + ", or give design values with their source"}
+			"write one of " + strings.Join(SpeciesNames(), ", ") + ", or give design values with their source", "species"}
 	}
 	class, err := classOf(section)
 	if err != nil {
@@ -102,7 +102,7 @@ func given(timber job.Timber) (Reference, error) {
 	}
 	if len(missing) > 0 {
 		return Reference{}, lookUpError{"the given design values lack " + strings.Join(missing, ", "),
-			"take all six from the standard that the source names"}
+			"take all six from the standard that the source names", "values"}
 	}
 	ref := Reference{Class: GivenWith, Bending: v.Bending, Shear: v.Shear, BearingAcross: v.BearingAcross,
 		Compression: v.Compression, Elastic: v.Elastic, ElasticMin: v.ElasticMin, Source: v.Source,
@@ -124,14 +124,14 @@ func noValues(species, grade string, class Class, section job.Section) error {
 	kind := map[Class]string{Dimension: "2 to 4 in thick", Timbers: "5×5 and larger"}[class]
 	if len(grades) == 0 {
 		return lookUpError{fmt.Sprintf("the timber tables hold no values of %s %s (%s)", species, section.Size, kind),
-			"choose another species or size, or give design values with their source"}
+			"choose another species or size, or give design values with their source", ""}
 	}
 	if !slices.ContainsFunc(grades, func(g string) bool { return plainName(g) == plainName(grade) }) {
 		return lookUpError{fmt.Sprintf("the timber tables hold no grade %q of %s %s", grade, species, kind),
-			"write one of " + strings.Join(grades, ", ") + ", or give design values with their source"}
+			"write one of " + strings.Join(grades, ", ") + ", or give design values with their source", "grade"}
 	}
 	return lookUpError{fmt.Sprintf("the timber tables hold no values of %s %s in the size %s", species, grade, section.Size),
-		"choose a width up to 12 in, or give design values with their source"}
+		"choose a width up to 12 in, or give design values with their source", ""}
 }
 
 // classOf tells which table a section belongs to. Beams and stringers, 5 in and
@@ -140,16 +140,16 @@ func classOf(section job.Section) (Class, error) {
 	thick, wide := min(section.Width, section.Depth), max(section.Width, section.Depth)
 	switch {
 	case thick <= 0:
-		return "", lookUpError{fmt.Sprintf("the section %q has no width and depth", section.Size), "write a size such as 2x8, or width and depth"}
+		return "", lookUpError{fmt.Sprintf("the section %q has no width and depth", section.Size), "write a size such as 2x8, or width and depth", ""}
 	case thick < 5*measure.Inch/4:
-		return "", lookUpError{fmt.Sprintf("%s is under 1 1/4 in thick, too thin for the tables", section.Size), "choose a thicker section, or give design values with their source"}
+		return "", lookUpError{fmt.Sprintf("%s is under 1 1/4 in thick, too thin for the tables", section.Size), "choose a thicker section, or give design values with their source", ""}
 	case thick < 4*measure.Inch+measure.Inch/2:
 		return Dimension, nil
 	case wide-thick <= 2*measure.Inch:
 		return Timbers, nil
 	}
 	return "", lookUpError{fmt.Sprintf("%s is a beam-and-stringer size, for which the tables hold no values", section.Size),
-		"choose a built-up beam, a section at most 2 in wider than thick, or give design values with their source"}
+		"choose a built-up beam, a section at most 2 in wider than thick, or give design values with their source", ""}
 }
 
 // NominalWidth returns the width in inches by which the tables know a section:

@@ -4,6 +4,9 @@ import (
 	"embed"
 	"encoding/csv"
 	"strconv"
+	"sync"
+
+	"pierbook/calc/measure"
 )
 
 // The tables keep the units of their source in the heading of each column, and
@@ -49,3 +52,31 @@ func readTable(name string) []row {
 	}
 	return rows
 }
+
+type panelRow struct {
+	rating  int
+	spacing measure.Length
+	live    measure.Stress
+}
+
+var readPanels = sync.OnceValue(func() []panelRow {
+	var all []panelRow
+	for _, r := range readTable("panels.csv") {
+		all = append(all, panelRow{int(r.number("rating_in")), inches(r.number("spacing_in")), psf(r.number("live_psf"))})
+	}
+	return all
+})
+
+type boardRow struct {
+	use                string
+	thickness, spacing measure.Length
+	source             string
+}
+
+var readBoards = sync.OnceValue(func() []boardRow {
+	var all []boardRow
+	for _, r := range readTable("boards.csv") {
+		all = append(all, boardRow{r["use"], inches(r.number("thickness_in")), inches(r.number("spacing_in")), r["source"]})
+	}
+	return all
+})

@@ -1,0 +1,144 @@
+package strength
+
+import (
+	"fmt"
+	"slices"
+
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Roofs are taken to weigh at most 10 psf (24 CFR 3285.303, notes to Table 1)
+// of their plan, and never more than half of the building; the walls weigh the
+// rest, evenly along their length. Roof live load: 20 psf, the least of IRC
+// Table R301.6, from memory.
+const (
+	roofDeadPSF = 10
+	roofLivePSF = 20
+	wallDepth   = 7 * measure.Inch / 2 // walls stand flush with the frame; common practice, no source
+)
+
+// building carries walls and roof down to the floor as loads along lines.
+func (c *checker) building() {
+	b := c.job.Building
+	if b == nil {
+		c.openFloor()
+		return
+	}
+	walls := c.walls(b)
+	plan := c.roofPlan(b.Roof)
+	roof := min(psf(roofDeadPSF).On(plan), b.WeightMost/2)
+	snow, live := c.job.Site.GroundSnow.On(plan), psf(roofLivePSF).On(plan)
+	for _, w := range walls {
+		long := w.Long().Metres()
+		dead := (float64(b.WeightMost-roof)*float64(w.ShareOfWallsMass) + float64(roof)*float64(w.ShareOfRoof)) / long
+		c.line(buildingCase, w, dead)
+		c.line(snowCase, w, float64(snow)*float64(w.ShareOfRoof)/long)
+		c.line(roofCase, w, float64(live)*float64(w.ShareOfRoof)/long)
+	}
+	c.loads.present[buildingCase] = b.WeightMost > 0
+	c.loads.present[snowCase], c.loads.present[roofCase] = snow > 0, true
+	if !c.quiet {
+		c.buildingItems(b, plan, roof, snow, live)
+	}
+}
+
+func (c *checker) line(kind loadCase, w Wall, size float64) {
+	if size == 0 {
+		return
+	}
+	c.loads.strips = append(c.loads.strips, strip{kind, min(w.X1, w.X2).Metres(), min(w.Y1, w.Y2).Metres(), max(w.X1, w.X2).Metres(), max(w.Y1, w.Y2).Metres(), size, w.Name})
+}
+
+// openFloor lets snow lie on a floor without a building, by itself and not with
+// the live load at full size.
+func (c *checker) openFloor() {
+	snow := c.job.Site.GroundSnow
+	c.loads.area[snowCase] = float64(snow)
+	c.loads.present[snowCase] = snow > 0
+	if !c.quiet && snow > 0 {
+		c.loads.add(Load{ID: "snow", What: "snow on the open floor, the ground snow load in full", Amount: snow, Total: snow.On(c.frame.Length.Times(c.frame.Width)), Source: "job file", Path: "site.ground_snow"})
+	}
+}
+
+// roofPlan returns the area of the roof in plan with its overhang on all sides.
+func (c *checker) roofPlan(r job.Roof) measure.Area {
+	return (c.frame.Length + 2*r.Overhang).Times(c.frame.Width + 2*r.Overhang)
+}
+
+// walls returns the walls of the building: those given, or the four outer ones.
+// The eaves walls share the roof; a hip roof stands on all four by their length.
+func (c *checker) walls(b *job.Building) []Wall {
+	given := c.in.Walls
+	if given == nil {
+		half := wallDepth / 2
+		l, w := c.frame.Length, c.frame.Width
+		along := b.Roof.Eaves != "along_width"
+		given = []Wall{
+			{Name: "wall over the side of line A", Y1: half, X2: l, Y2: half, CarriesRoof: along},
+			{Name: "wall over the far side", Y1: w - half, X2: l, Y2: w - half, CarriesRoof: along},
+			{Name: "wall over the end by A1", X1: half, X2: half, Y2: w, CarriesRoof: !along},
+			{Name: "wall over the far end", X1: l - half, X2: l - half, Y2: w, CarriesRoof: !along},
+		}
+	}
+	return shareOut(slices.Clone(given), b.Roof.Shape == "hip")
+}
+
+func shareOut(walls []Wall, allCarry bool) []Wall {
+	var all, eaves measure.Length
+	for i := range walls {
+		walls[i].CarriesRoof = walls[i].CarriesRoof || allCarry
+		all += walls[i].Long()
+		if walls[i].CarriesRoof {
+			eaves += walls[i].Long()
+		}
+	}
+	for i := range walls {
+		walls[i].ShareOfWallsMass = measure.Ratio(walls[i].Long().Metres() / all.Metres())
+		if walls[i].CarriesRoof {
+			walls[i].ShareOfRoof = measure.Ratio(walls[i].Long().Metres() / eaves.Metres())
+		}
+	}
+	return walls
+}
+
+func (c *checker) buildingItems(b *job.Building, plan measure.Area, roof, snow, live measure.Force) {
+	w := c.words.style
+	shape := b.Roof.Shape + " roof"
+	c.loads.add(
+		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: "job file", Path: "building.weight.most"},
+		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: "job file", Path: "building.weight.least"},
+		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303, notes to Table 1: 10 psf of roof; at most half of the building",
+			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", psf(roofDeadPSF).Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
+		Load{ID: "walls", What: "of which the walls, evenly along their length", Amount: b.WeightMost - roof, Formula: "walls = building − roof",
+			Working: fmt.Sprintf("%s − %s = %s", b.WeightMost.Print(w), roof.Print(w), (b.WeightMost - roof).Print(w)), From: []string{"load.building.most", "load.roof"}},
+		Load{ID: "roof_live", What: "people on the roof", Amount: psf(roofLivePSF), Total: live, Source: "IRC 2021 Table R301.6, the greatest row", Memory: true})
+	if snow > 0 {
+		c.loads.add(Load{ID: "snow", What: "snow on the roof, the ground snow load in full on its plan", Amount: c.job.Site.GroundSnow, Total: snow, Source: "job file", Path: "site.ground_snow"})
+	}
+}
+
+// offPlatform faults walls and patches that do not stand on the floor.
+func (c *checker) offPlatform() {
+	l, w := c.frame.Length, c.frame.Width
+	off := func(x1, y1, x2, y2 measure.Length) bool {
+		return min(x1, x2) < 0 || min(y1, y2) < 0 || max(x1, x2) > l || max(y1, y2) > w
+	}
+	within := fmt.Sprintf("keep it within %s along the beams and %s across them", c.words.length(l), c.words.length(w))
+	for _, wall := range c.in.Walls {
+		switch {
+		case off(wall.X1, wall.Y1, wall.X2, wall.Y2):
+			c.wrong("building.walls", fmt.Sprintf("the wall %q stands off the platform", wall.Name), within)
+		case wall.X1 != wall.X2 && wall.Y1 != wall.Y2 || wall.Long() == 0:
+			c.wrong("building.walls", fmt.Sprintf("the wall %q runs neither along nor across the beams", wall.Name), "give it two ends with one x or one y")
+		}
+	}
+	for _, p := range c.in.Patches {
+		switch {
+		case off(p.X, p.Y, p.X+p.Length, p.Y+p.Width):
+			c.wrong("platform.loads", fmt.Sprintf("the load %q stands off the platform", p.Name), within)
+		case p.Load < 0 || p.Length <= 0 || p.Width <= 0:
+			c.wrong("platform.loads", fmt.Sprintf("the load %q of %s on %s by %s is none", p.Name, p.Load.Print(c.words.style), c.words.length(p.Length), c.words.length(p.Width)), "give a load and a size above 0")
+		}
+	}
+}

@@ -1,0 +1,218 @@
+package strength
+
+import (
+	"slices"
+
+	"pierbook/calc/measure"
+)
+
+// crossing is one metre of floor, or one joist, as it crosses the beam lines:
+// joists on the beams run on over all of them, joists between beams are simple
+// spans, and what lies outside the outer beams then rests on those.
+type crossing struct {
+	gauge  *gauge
+	shares map[float64][]float64 // by place across: what each line gets of one newton there
+}
+
+// cross prepares the floor's run across the lines.
+func (c *checker) cross() bool {
+	r := run{end: c.frame.Width.Metres()}
+	for _, line := range c.frame.Lines {
+		r.supports = append(r.supports, line.Y.Metres())
+		r.hinges = append(r.hinges, c.between())
+	}
+	if c.between() {
+		r.start, r.end = r.supports[0], r.supports[len(r.supports)-1]
+	}
+	var marks []float64
+	for _, s := range c.loads.strips {
+		if s.alongX() && !slices.Contains(marks, s.y1) {
+			marks = append(marks, s.y1)
+		}
+	}
+	slices.Sort(marks)
+	g, err := c.store.of(r, marks)
+	if err != nil {
+		c.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
+		return false
+	}
+	c.floor = &crossing{gauge: g, shares: map[float64][]float64{}}
+	return true
+}
+
+func (c *checker) between() bool { return c.job.Frame.Joists.Sit == "between_beams" }
+
+// inside cuts a load to the run and lets what stands outside rest on its ends.
+func (r run) inside(p push) []push {
+	if p.point() {
+		at := min(max(p.from, r.start), r.end)
+		return []push{{at, at, p.size}}
+	}
+	var kept []push
+	if out := min(p.to, r.start) - p.from; out > 0 {
+		kept = append(kept, push{r.start, r.start, p.size * out})
+	}
+	if out := p.to - max(p.from, r.end); out > 0 {
+		kept = append(kept, push{r.end, r.end, p.size * out})
+	}
+	if from, to := max(p.from, r.start), min(p.to, r.end); from < to {
+		kept = append(kept, push{from, to, p.size})
+	}
+	return kept
+}
+
+// across returns what loads across the lines do to the floor's run.
+func (x *crossing) across(loads ...push) field {
+	var kept []push
+	for _, l := range loads {
+		kept = append(kept, x.gauge.run.inside(l)...)
+	}
+	f, err := x.gauge.field(kept)
+	if err != nil {
+		panic(err.Error()) // the run was solved when it was prepared
+	}
+	return f
+}
+
+// share returns what each line gets of one newton at y.
+func (x *crossing) share(y float64) []float64 {
+	if known, ok := x.shares[y]; ok {
+		return known
+	}
+	s := x.across(push{y, y, 1}).reactions
+	x.shares[y] = s
+	return s
+}
+
+// edges returns what the floor outside the run puts on its ends, for one newton
+// per square metre: nothing when joists lie on the beams.
+func (x *crossing) edges(width float64) (near, far float64) {
+	return x.gauge.run.start, width - x.gauge.run.end
+}
+
+// liveShare returns the most, the least and the whole that each line gets of one
+// newton per square metre of live load, by metre of line.
+func (c *checker) liveShare() (most, least, whole []float64) {
+	g := c.floor.gauge
+	n := len(g.run.supports)
+	most, least, whole = make([]float64, n), make([]float64, n), make([]float64, n)
+	for _, u := range g.unit {
+		for i, r := range u.reactions {
+			most[i] += max(0, r)
+			least[i] += min(0, r)
+			whole[i] += r
+		}
+	}
+	near, far := c.floor.edges(c.frame.Width.Metres())
+	most[0], whole[0] = most[0]+near, whole[0]+near
+	most[n-1], whole[n-1] = most[n-1]+far, whole[n-1]+far
+	return most, least, whole
+}
+
+// joistPlaces returns the tributary width of each joist place along x: joists
+// of several bays at one place count once.
+func (c *checker) joistPlaces() (centres, widths []float64) {
+	for _, j := range c.frame.Joists {
+		if x := j.Centre.Metres(); !slices.Contains(centres, x) {
+			centres = append(centres, x)
+		}
+	}
+	slices.Sort(centres)
+	for i := range centres {
+		from, to := 0.0, c.frame.Length.Metres()
+		if i > 0 {
+			from = (centres[i-1] + centres[i]) / 2
+		}
+		if i < len(centres)-1 {
+			to = (centres[i] + centres[i+1]) / 2
+		}
+		widths = append(widths, to-from)
+	}
+	return centres, widths
+}
+
+// onLine is what one beam line gets.
+type onLine struct {
+	fixed                        [caseCount][]push
+	liveMost, liveLeast, liveAll float64 // N/m
+	patches                      []push
+}
+
+// lineLoads carries everything on the floor through the joists to the lines.
+func (c *checker) lineLoads() []onLine {
+	n, length := len(c.frame.Lines), c.frame.Length.Metres()
+	lines := make([]onLine, n)
+	most, least, whole := c.liveShare()
+	p := c.loads.area[liveCase]
+	for i := range lines {
+		lines[i].liveMost, lines[i].liveLeast, lines[i].liveAll = p*most[i], p*least[i], p*whole[i]
+		for kind, area := range c.loads.area {
+			if area != 0 && loadCase(kind) != liveCase {
+				lines[i].put(loadCase(kind), push{0, length, area * whole[i]})
+			}
+		}
+		line := c.frame.Lines[i]
+		lines[i].put(deadCase, push{line.Start.Metres(), line.End.Metres(), c.loads.beam})
+	}
+	for _, s := range c.loads.strips {
+		c.carryStrip(lines, s)
+	}
+	for _, patch := range c.in.Patches {
+		shares := c.floor.across(push{patch.Y.Metres(), (patch.Y + patch.Width).Metres(), 1 / patch.Width.Metres()}).reactions
+		for i, share := range shares {
+			size := float64(patch.Load) / patch.Length.Metres() * share
+			lines[i].patches = append(lines[i].patches, push{patch.X.Metres(), (patch.X + patch.Length).Metres(), size})
+		}
+	}
+	return lines
+}
+
+func (l *onLine) put(kind loadCase, p push) {
+	if p.size != 0 {
+		l.fixed[kind] = append(l.fixed[kind], p)
+	}
+}
+
+// carryStrip shares a wall or rim out: along the lines through every joist it
+// crosses, across them through the joist under it.
+func (c *checker) carryStrip(lines []onLine, s strip) {
+	if s.alongX() {
+		for i, share := range c.floor.share(s.y1) {
+			lines[i].put(s.kind, push{s.x1, s.x2, s.size * share})
+		}
+		return
+	}
+	for i, r := range c.floor.across(push{s.y1, s.y2, s.size}).reactions {
+		lines[i].put(s.kind, push{s.x1, s.x1, r})
+	}
+}
+
+// beamRun returns the run of a line's beam.
+func (c *checker) beamRun(line int) run {
+	l := c.frame.Lines[line]
+	r := run{start: l.Start.Metres(), end: l.End.Metres()}
+	for _, p := range c.frame.Piers {
+		if p.Line == line {
+			r.supports = append(r.supports, p.X.Metres())
+		}
+	}
+	r.hinges = make([]bool, len(r.supports))
+	return r
+}
+
+// joints returns the supports over which a ply is spliced.
+func (r run) joints(ply []measure.Length) []bool {
+	hinges := make([]bool, len(r.supports))
+	for _, joint := range ply {
+		nearest, at := 0, joint.Metres()
+		for i, s := range r.supports {
+			if abs(s-at) < abs(r.supports[nearest]-at) {
+				nearest = i
+			}
+		}
+		hinges[nearest] = true
+	}
+	return hinges
+}
+
+func abs(v float64) float64 { return max(v, -v) }

@@ -1,0 +1,66 @@
+package strength
+
+import (
+	"pierbook/calc/measure"
+)
+
+// Curves are the moment and deflection of a member along its length, for a drawing.
+type Curves struct {
+	What                         string
+	Supports                     []measure.Length // along the member, from the frame corner
+	Hinges                       []measure.Length // supports over which it is spliced
+	X                            []measure.Length
+	MomentMost, MomentLeast      []measure.Moment // of all combinations: sagging positive
+	Capacity                     measure.Moment   // of the sagging section under normal duration
+	DeflectionMost, DeflectLeast []measure.Length // lasting and live, down positive
+}
+
+// curves draws the envelope of a member.
+func (c *checker) curves(s *subject) *Curves {
+	g := s.gauge
+	k := &Curves{What: s.what, Capacity: measure.Moment(float64(s.member.Values.Bending) * s.modulus())}
+	for i, x := range g.run.supports {
+		k.Supports = append(k.Supports, measure.FromMetres(x))
+		if g.run.hinges[i] && i > 0 && i < len(g.run.supports)-1 {
+			k.Hinges = append(k.Hinges, measure.FromMetres(x))
+		}
+	}
+	stiffness := float64(s.member.Values.Elastic) * s.inertia()
+	k.MomentMost, k.MomentLeast = make([]measure.Moment, len(g.stations)), make([]measure.Moment, len(g.stations))
+	k.DeflectionMost, k.DeflectLeast = make([]measure.Length, len(g.stations)), make([]measure.Length, len(g.stations))
+	for _, st := range g.stations {
+		k.X = append(k.X, measure.FromMetres(st.x))
+	}
+	for _, combo := range c.combos {
+		e := s.combined(combo.factors)
+		for i := range g.stations {
+			k.MomentMost[i] = max(k.MomentMost[i], measure.Moment(e.most.moment[i]))
+			k.MomentLeast[i] = min(k.MomentLeast[i], measure.Moment(e.least.moment[i]))
+		}
+	}
+	for _, combo := range shortTerm {
+		if !c.anyPresent(combo) {
+			continue
+		}
+		factors := combo.factors
+		factors[deadCase], factors[buildingCase] = s.creep(), s.creep()
+		e := s.combined(factors)
+		for i := range g.stations {
+			k.DeflectionMost[i] = max(k.DeflectionMost[i], measure.FromMetres(e.most.sag[i]/stiffness))
+			k.DeflectLeast[i] = min(k.DeflectLeast[i], measure.FromMetres(e.least.sag[i]/stiffness))
+		}
+	}
+	return k
+}
+
+// governing returns the subject with the greatest bending ratio.
+func (c *checker) governing(subjects []subject) *subject {
+	best := &subjects[0]
+	ratio := bending(c, best).check.Ratio
+	for i := range subjects[1:] {
+		if r := bending(c, &subjects[i+1]).check.Ratio; r > ratio {
+			best, ratio = &subjects[i+1], r
+		}
+	}
+	return best
+}

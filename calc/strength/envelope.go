@@ -1,0 +1,191 @@
+package strength
+
+// Stations are the places along a run where shear, moment and deflection are
+// worked out: so many equal steps in each span, fewer in an overhang, and every
+// place where a point load may stand.
+const (
+	stepsInSpan     = 40
+	stepsInOverhang = 8
+)
+
+// station is one such place, seen from inside one part, so that a support has
+// one station on its left and one on its right.
+type station struct {
+	part int
+	x    float64 // from the run's origin
+}
+
+// field holds what one loading does to a run: by station, and by support.
+// Deflections are times EI.
+type field struct {
+	shear, moment, sag []float64
+	reactions          []float64
+}
+
+func newField(stations, supports int) field {
+	all := make([]float64, 3*stations+supports)
+	return field{all[:stations:stations], all[stations : 2*stations : 2*stations], all[2*stations : 3*stations : 3*stations], all[3*stations:]}
+}
+
+// each calls f with every list of values of both fields.
+func (f field) each(other field, do func(mine, others []float64)) {
+	do(f.shear, other.shear)
+	do(f.moment, other.moment)
+	do(f.sag, other.sag)
+	do(f.reactions, other.reactions)
+}
+
+// add adds other, times a factor, to f.
+func (f field) add(other field, times float64) {
+	if times == 0 {
+		return
+	}
+	f.each(other, func(mine, others []float64) {
+		for i, v := range others {
+			mine[i] += float64(v * times)
+		}
+	})
+}
+
+// envelope is the most and the least that a set of loadings does, each present
+// or not as is worst at each place.
+type envelope struct{ most, least field }
+
+// patterned adds a loading that may be present or not.
+func (e envelope) patterned(other field, times float64) {
+	e.most.each(other, func(mine, others []float64) {
+		for i, v := range others {
+			mine[i] += max(0, float64(v*times))
+		}
+	})
+	e.least.each(other, func(mine, others []float64) {
+		for i, v := range others {
+			mine[i] += min(0, float64(v*times))
+		}
+	})
+}
+
+// always adds a loading that is there all the time.
+func (e envelope) always(other field, times float64) {
+	e.most.add(other, times)
+	e.least.add(other, times)
+}
+
+// include adds a whole envelope.
+func (e envelope) include(other envelope, times float64) {
+	e.most.add(other.most, times)
+	e.least.add(other.least, times)
+}
+
+// gauge is a run with its stations, and what one newton per metre in each of its
+// parts does to it. It depends on nothing but the layout, so that lines and
+// candidates of one layout share it.
+type gauge struct {
+	run      run
+	stations []station
+	parts    []part  // their places and lengths
+	unit     []field // by part: 1 N/m over it
+	whole    field   // all parts loaded
+}
+
+// measureRun prepares a run. Marks are places where point loads will stand.
+func measureRun(r run, marks []float64) (*gauge, error) {
+	a, err := r.solve(nil)
+	if err != nil {
+		return nil, err
+	}
+	g := &gauge{run: r, parts: a.parts}
+	for i := range g.parts {
+		g.stations = append(g.stations, g.placesIn(i, marks)...)
+	}
+	g.whole = newField(len(g.stations), len(r.supports))
+	for _, p := range g.parts {
+		f, err := g.field([]push{{p.from, p.from + p.long, 1}})
+		if err != nil {
+			return nil, err
+		}
+		g.unit = append(g.unit, f)
+		g.whole.add(f, 1)
+	}
+	return g, nil
+}
+
+func (g *gauge) placesIn(i int, marks []float64) []station {
+	p := &g.parts[i]
+	steps := stepsInSpan
+	if g.overhang(i) {
+		steps = stepsInOverhang
+	}
+	places := make([]station, 0, steps+1+len(marks))
+	for k := range steps + 1 {
+		places = append(places, station{i, p.from + p.long*float64(k)/float64(steps)})
+	}
+	for _, m := range marks {
+		if m <= p.from || m >= p.from+p.long {
+			continue
+		}
+		at := len(places)
+		for at > 0 && places[at-1].x > m {
+			at--
+		}
+		if places[at-1].x < m {
+			places = append(places[:at], append([]station{{i, m}}, places[at:]...)...)
+		}
+	}
+	return places
+}
+
+// overhang says whether part i stands out past the first or last support.
+func (g *gauge) overhang(i int) bool {
+	first, last := g.run.supports[0], g.run.supports[len(g.run.supports)-1]
+	return g.parts[i].from < first || g.parts[i].from >= last
+}
+
+// field solves the run under loads and reads it at the stations.
+func (g *gauge) field(loads []push) (field, error) {
+	a, err := g.run.solve(loads)
+	if err != nil {
+		return field{}, err
+	}
+	f := newField(len(g.stations), len(a.reactions))
+	for i, s := range g.stations {
+		p := &a.parts[s.part]
+		f.shear[i], f.moment[i], f.sag[i] = p.at(s.x - p.from)
+	}
+	copy(f.reactions, a.reactions)
+	return f, nil
+}
+
+func (g *gauge) empty() envelope {
+	return envelope{newField(len(g.stations), len(g.run.supports)), newField(len(g.stations), len(g.run.supports))}
+}
+
+// endsOf returns the first and last station of a part.
+func (g *gauge) endsOf(part int) (first, last int) {
+	first = -1
+	for i, s := range g.stations {
+		if s.part == part {
+			if first < 0 {
+				first = i
+			}
+			last = i
+		}
+	}
+	return first, last
+}
+
+// beside returns the part that ends at a support and the one that begins there,
+// −1 where there is none.
+func (g *gauge) beside(support int) (left, right int) {
+	left, right = -1, -1
+	at := g.run.supports[support]
+	for i, p := range g.parts {
+		switch {
+		case p.from == at:
+			right = i
+		case p.from+p.long == at || p.from < at && p.from+p.long >= at-1e-9:
+			left = i
+		}
+	}
+	return left, right
+}

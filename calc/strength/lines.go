@@ -1,0 +1,190 @@
+package strength
+
+import (
+	"slices"
+
+	"pierbook/calc/frame"
+	"pierbook/calc/measure"
+)
+
+// plyResult is one ply of a beam: it runs on between its own splices and takes
+// its share of the line's load. Plies that are spliced alike are worked once.
+type plyResult struct {
+	gauge  *gauge
+	hinges []bool
+	count  int // plies alike
+	cases  [caseCount]envelope
+	live   field // whole live load, for the sums
+}
+
+// combined returns what a combination does to the ply.
+func (p *plyResult) combined(combo Combination) envelope {
+	e := p.gauge.empty()
+	for kind, factor := range combo.factors {
+		if factor != 0 && p.cases[kind].most.shear != nil {
+			e.include(p.cases[kind], factor)
+		}
+	}
+	return e
+}
+
+// lineResult is one beam line with what its loads do to it.
+type lineResult struct {
+	line      int
+	load      onLine
+	plies     []plyResult
+	reactions [caseCount]struct{ most, least, whole []float64 } // by pier along the line
+}
+
+// carry works out every beam line.
+func (c *checker) carry() bool {
+	loads := c.lineLoads()
+	for i := range c.frame.Lines {
+		l, ok := c.workLine(i, loads[i])
+		if !ok {
+			return false
+		}
+		c.lines = append(c.lines, l)
+	}
+	return true
+}
+
+func (c *checker) workLine(index int, load onLine) (lineResult, bool) {
+	l := lineResult{line: index, load: load}
+	r := c.beamRun(index)
+	marks := pointPlaces(load, r)
+	for _, ply := range c.frame.Lines[index].Plies {
+		hinges := r.joints(spliceMarks(ply))
+		if at := slices.IndexFunc(l.plies, func(p plyResult) bool { return slices.Equal(p.hinges, hinges) }); at >= 0 {
+			l.plies[at].count++
+			continue
+		}
+		jointed := r
+		jointed.hinges = hinges
+		g, err := c.store.of(jointed, marks)
+		if err != nil {
+			c.wrong("frame.piers.per_line", "a piece of beam "+c.frame.Lines[index].Name+" has fewer than two piers under it", "write 2 or more piers per line, and splice over piers")
+			return l, false
+		}
+		l.plies = append(l.plies, plyResult{gauge: g, hinges: hinges, count: 1})
+	}
+	for i := range l.plies {
+		c.loadPly(&l.plies[i], load, len(c.frame.Lines[index].Plies))
+	}
+	l.sum(len(r.supports))
+	return l, true
+}
+
+func spliceMarks(ply frame.Ply) []measure.Length {
+	var joints []measure.Length
+	for _, piece := range ply.Pieces[1:] {
+		joints = append(joints, piece.From)
+	}
+	return joints
+}
+
+// pointPlaces returns where point loads stand on a line, rising.
+func pointPlaces(load onLine, r run) []float64 {
+	var places []float64
+	for _, list := range load.fixed {
+		for _, p := range list {
+			if p.point() && p.from > r.start && p.from < r.end && !slices.Contains(places, p.from) {
+				places = append(places, p.from)
+			}
+		}
+	}
+	slices.Sort(places)
+	return places
+}
+
+// loadPly puts one ply's share of the line's load on it.
+func (c *checker) loadPly(p *plyResult, load onLine, plies int) {
+	share := 1 / float64(plies)
+	for kind, list := range load.fixed {
+		if len(list) == 0 {
+			continue
+		}
+		p.cases[kind] = p.gauge.empty()
+		p.fixed(p.cases[kind], list, share)
+	}
+	live := p.gauge.empty()
+	for _, u := range p.gauge.unit {
+		live.patterned(u, load.liveMost*share)
+		live.patterned(u, load.liveLeast*share)
+	}
+	p.live = newField(len(p.gauge.stations), len(p.gauge.run.supports))
+	p.live.add(p.gauge.whole, load.liveAll*share)
+	outside := p.gauge.run.outside(c.frame.Length.Metres())
+	for _, at := range outside {
+		f := mustField(p.gauge, []push{{at.from, at.from, at.size * share}})
+		live.patterned(f, load.liveMost)
+		p.live.add(f, load.liveAll)
+	}
+	for _, patch := range load.patches {
+		f := mustField(p.gauge, p.gauge.run.inside(patch))
+		live.patterned(f, share)
+		p.live.add(f, share)
+	}
+	p.cases[liveCase] = live
+}
+
+// fixed adds loads that are there all along their length: those over the whole
+// run by the prepared fields, the rest solved for.
+func (p *plyResult) fixed(e envelope, list []push, share float64) {
+	var rest []push
+	r := p.gauge.run
+	for _, l := range list {
+		for _, in := range r.inside(l) {
+			if in.from == r.start && in.to == r.end {
+				e.always(p.gauge.whole, in.size*share)
+				continue
+			}
+			rest = append(rest, in)
+		}
+	}
+	if len(rest) > 0 {
+		e.always(mustField(p.gauge, rest), share)
+	}
+}
+
+// outside returns what one newton per metre over the floor puts on the run's
+// ends where the floor runs on past the beam.
+func (r run) outside(length float64) []push {
+	var ends []push
+	for _, p := range r.inside(push{0, length, 1}) {
+		if p.point() {
+			ends = append(ends, p)
+		}
+	}
+	return ends
+}
+
+func mustField(g *gauge, loads []push) field {
+	f, err := g.field(loads)
+	if err != nil {
+		panic(err.Error()) // the run was solved when it was prepared
+	}
+	return f
+}
+
+// sum adds the plies' reactions up.
+func (l *lineResult) sum(piers int) {
+	for kind := range l.reactions {
+		r := &l.reactions[kind]
+		r.most, r.least, r.whole = make([]float64, piers), make([]float64, piers), make([]float64, piers)
+		for _, p := range l.plies {
+			if p.cases[kind].most.shear == nil {
+				continue
+			}
+			whole := p.cases[kind].most
+			if loadCase(kind) == liveCase {
+				whole = p.live
+			}
+			for i := range piers {
+				r.most[i] += p.cases[kind].most.reactions[i] * float64(p.count)
+				r.least[i] += p.cases[kind].least.reactions[i] * float64(p.count)
+				r.whole[i] += whole.reactions[i] * float64(p.count)
+			}
+		}
+	}
+}

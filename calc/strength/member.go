@@ -1,0 +1,234 @@
+package strength
+
+import (
+	"fmt"
+	"math"
+
+	"pierbook/calc/measure"
+)
+
+// subject is one continuous member under check: a joist, or one ply of a beam.
+type subject struct {
+	id, what string
+	member   Member
+	gauge    *gauge
+	cases    [caseCount]envelope
+	width    float64 // of the ply or joist, m
+	depth    float64
+	braced   float64 // width that resists buckling sideways: all plies together, m
+	held     string  // what holds the compression edge
+}
+
+// worstAt is where and under what a ratio was greatest.
+type worstAt struct {
+	ratio, demand, capacity float64
+	combo                   Combination
+	station                 int
+}
+
+func (s *subject) inertia() float64 { return s.width * s.depth * s.depth * s.depth / 12 }
+func (s *subject) modulus() float64 { return s.width * s.depth * s.depth / 6 }
+
+// combined returns what a combination does, or, with factors of one's own, a sum.
+func (s *subject) combined(factors [caseCount]float64) envelope {
+	e := s.gauge.empty()
+	for kind, f := range factors {
+		if f != 0 && s.cases[kind].most.shear != nil {
+			e.include(s.cases[kind], f)
+		}
+	}
+	return e
+}
+
+// longestSpan returns the longest part that is no overhang, and the longest overhang.
+func (s *subject) longest() (span, overhang float64) {
+	for i, p := range s.gauge.parts {
+		if s.gauge.overhang(i) {
+			overhang = max(overhang, p.long)
+		} else {
+			span = max(span, p.long)
+		}
+	}
+	return span, overhang
+}
+
+// finding is a check with the words that explain it, made only when wanted.
+type finding struct {
+	check   Check
+	explain func(words) []string
+}
+
+// add keeps a finding. In a quiet run only its ratio counts.
+func (c *checker) add(f finding) {
+	if math.IsNaN(float64(f.check.Ratio)) {
+		panic("strength: no ratio for " + f.check.ID)
+	}
+	c.failed = c.failed || f.check.Fails()
+	if !c.quiet {
+		f.check.Working = f.explain(c.words)
+	}
+	c.checks = append(c.checks, f.check)
+}
+
+// addWorst keeps the finding with the greatest ratio of several subjects.
+func (c *checker) addWorst(subjects []subject, of func(*checker, *subject) finding) {
+	var worst finding
+	for i := range subjects {
+		f := of(c, &subjects[i])
+		if f.check.ID != "" && (worst.check.ID == "" || f.check.Ratio > worst.check.Ratio) {
+			worst = f
+		}
+	}
+	if worst.check.ID != "" {
+		c.add(worst)
+	}
+}
+
+// bending checks fb ≤ F'b in sagging and hogging. The upper edge is held by what
+// lies on it; the lower edge of a hogging stretch is taken as free over a
+// quarter of the longest span, or the overhang.
+func bending(c *checker, s *subject) finding {
+	v, d, b := s.member.Values, measure.FromMetres(s.depth), measure.FromMetres(s.braced)
+	span, overhang := s.longest()
+	free := measure.FromMetres(max(span/4, overhang))
+	w := worstAt{ratio: -1}
+	var hoggingFactor measure.Ratio
+	for _, combo := range c.combos {
+		e := s.combined(combo.factors)
+		allowed := float64(v.Bending) * float64(combo.Duration)
+		cl := BeamFactor(v.ElasticMin, measure.Stress(allowed), free, d, b)
+		for i := range s.gauge.stations {
+			w.try(combo, i, e.most.moment[i], allowed*s.modulus())
+			if w.try(combo, i, -e.least.moment[i], allowed*s.modulus()*float64(cl)) {
+				hoggingFactor = cl
+			} else if w.station == i && w.combo.Name == combo.Name {
+				hoggingFactor = 0
+			}
+		}
+	}
+	check := Check{ID: s.id + ".bending", What: "bending of " + s.what, Demand: measure.Moment(w.demand), Capacity: measure.Moment(w.capacity),
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: "NDS 2018 3.3.1, 4.3", Memory: v.Memory}
+	return finding{check, func(t words) []string { return s.bendingWords(t, w, hoggingFactor) }}
+}
+
+// try keeps a demand when its ratio is the greatest yet, and says whether it did.
+func (w *worstAt) try(combo Combination, station int, demand, capacity float64) bool {
+	if capacity <= 0 {
+		capacity = math.SmallestNonzeroFloat32
+	}
+	ratio := demand / capacity
+	if ratio <= w.ratio {
+		return false
+	}
+	*w = worstAt{ratio, demand, capacity, combo, station}
+	return true
+}
+
+func (s *subject) bendingWords(t words, w worstAt, hogging measure.Ratio) []string {
+	v := s.member.Values
+	factors := v.bendingFactors(w.combo.Duration)
+	sense, cl := "sagging", measure.Ratio(1)
+	if hogging > 0 {
+		sense, cl = "hogging", hogging
+	}
+	factors = append(factors, namedFactor{"CL", cl})
+	allowed := v.Bending * measure.Stress(w.combo.Duration) * measure.Stress(cl)
+	fb := measure.Stress(w.demand / s.modulus())
+	return []string{
+		fmt.Sprintf("M = %s, %s, at %s (%s)", t.moment(w.demand), sense, t.metres(s.gauge.stations[w.station].x), w.combo.Name),
+		fmt.Sprintf("S = b·d²/6 = %s × %s²/6 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.modulus(), 3)),
+		fmt.Sprintf("fb = M/S = %s", t.timber(fb)),
+		t.product("F'b", v.Reference.Bending, "Fb", allowed, factors...),
+		fmt.Sprintf("fb/F'b = %s", t.ratio(w.ratio)),
+		"Fb: " + v.origin(),
+	}
+}
+
+// bendingFactors lists the factors on Fb in the order of NDS Table 4.3.1.
+func (v Adjusted) bendingFactors(d Duration) []namedFactor {
+	return []namedFactor{{"CD", measure.Ratio(d)}, {"CM", v.BendingWet}, {"CF", v.BendingSize}, {"Ci", v.Incising}, {"Cr", v.Repetitive}}
+}
+
+// origin tells where the reference values come from.
+func (v Adjusted) origin() string {
+	text := v.Source
+	if v.Class != GivenWith {
+		text = v.Species + " " + v.Grade + ", " + text
+	}
+	if v.Memory {
+		text += " (from memory, unconfirmed)"
+	}
+	return text
+}
+
+// shear checks fv ≤ F'v at a depth from each support: uniform load within a depth
+// of a support is left out (NDS 2018 3.4.3.1).
+func shear(c *checker, s *subject) finding {
+	v := s.member.Values
+	w := worstAt{ratio: -1}
+	for _, combo := range c.combos {
+		e := s.combined(combo.factors)
+		capacity := float64(v.Shear) * float64(combo.Duration) * s.width * s.depth / 1.5
+		for part := range s.gauge.parts {
+			for _, at := range s.shearPlaces(part) {
+				w.try(combo, at.station, abs(at.of(e.most.shear)), capacity)
+				w.try(combo, at.station, abs(at.of(e.least.shear)), capacity)
+			}
+		}
+	}
+	if w.ratio < 0 {
+		return finding{}
+	}
+	check := Check{ID: s.id + ".shear", What: "shear of " + s.what, Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity),
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: "NDS 2018 3.4.2, 3.4.3.1", Memory: v.Memory}
+	return finding{check, func(t words) []string {
+		return []string{
+			fmt.Sprintf("V = %s, a depth from the support at %s (%s)", t.force(w.demand), t.metres(s.gauge.stations[w.station].x), w.combo.Name),
+			fmt.Sprintf("fv = 1.5·V/(b·d) = 1.5 × %s/(%s × %s) = %s", t.force(w.demand), t.power(s.width, 1), t.power(s.depth, 1), t.timber(measure.Stress(1.5*w.demand/(s.width*s.depth)))),
+			t.product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(w.combo.Duration), namedFactor{"CD", measure.Ratio(w.combo.Duration)}, namedFactor{"CM", v.ShearWet}, namedFactor{"Ci", v.Incising}),
+			fmt.Sprintf("fv/F'v = %s", t.ratio(w.ratio)),
+		}
+	}}
+}
+
+// shearPlace is a place between two stations.
+type shearPlace struct {
+	station int
+	onward  float64 // share of the way to the next station
+}
+
+func (p shearPlace) of(values []float64) float64 {
+	if p.onward == 0 {
+		return values[p.station]
+	}
+	return values[p.station]*(1-p.onward) + values[p.station+1]*p.onward
+}
+
+// shearPlaces returns the places in a part a depth away from its supports.
+func (s *subject) shearPlaces(part int) []shearPlace {
+	p := s.gauge.parts[part]
+	first, last := s.gauge.endsOf(part)
+	var wanted []float64
+	supports := s.gauge.run.supports
+	leftEnd, rightEnd := p.from >= supports[0]-1e-12, p.from+p.long <= supports[len(supports)-1]+1e-12
+	if p.long <= s.depth || leftEnd && rightEnd && p.long <= 2*s.depth {
+		return nil
+	}
+	if leftEnd {
+		wanted = append(wanted, p.from+s.depth)
+	}
+	if rightEnd {
+		wanted = append(wanted, p.from+p.long-s.depth)
+	}
+	var places []shearPlace
+	for _, x := range wanted {
+		for i := first; i < last; i++ {
+			a, b := s.gauge.stations[i].x, s.gauge.stations[i+1].x
+			if a <= x && x <= b {
+				places = append(places, shearPlace{i, (x - a) / (b - a)})
+				break
+			}
+		}
+	}
+	return places
+}

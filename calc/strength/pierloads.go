@@ -1,0 +1,92 @@
+package strength
+
+import (
+	"pierbook/calc/measure"
+)
+
+// PierLoad is what one pier carries, from continuous reactions.
+type PierLoad struct {
+	Name                                       string
+	Dead, Building, Live, Snow, RoofLive, Wind measure.Force // each at its greatest; Dead with the post
+	LiveLeast                                  measure.Force // patterned live load that lifts, 0 or negative
+	Most                                       measure.Force // greatest of all combinations, on the block
+	Combination                                string
+	Lightest                                   measure.Force // 0.6 of own weight and lightest building, with lifting live load
+	Height                                     Height
+	HeightKnown                                bool
+}
+
+// height returns the heights at a pier, or what stands in for them: the longest
+// post allowed and the least stone and dig.
+func (c *checker) height(pier string) Height {
+	if h, ok := c.in.Heights[pier]; ok {
+		return h
+	}
+	return Height{Post: c.job.Frame.Posts.Longest, Stone: c.job.Stone.Least, Dig: c.job.Dig.Least}
+}
+
+// pierLoads sums the loads of every pier up.
+func (c *checker) pierLoads() []PierLoad {
+	piers := make([]PierLoad, len(c.frame.Piers))
+	combos := relevant(c.loads.present, true)
+	for i, p := range c.frame.Piers {
+		h := c.height(p.Name)
+		_, known := c.in.Heights[p.Name]
+		r, n := &c.lines[p.Line].reactions, p.Number-1
+		post := measure.Force(c.loads.post * h.Post.Metres())
+		pl := PierLoad{Name: p.Name, Height: h, HeightKnown: known,
+			Dead: measure.Force(r[deadCase].most[n]) + post, Building: measure.Force(r[buildingCase].most[n]),
+			Live: measure.Force(r[liveCase].most[n]), LiveLeast: measure.Force(r[liveCase].least[n]),
+			Snow: measure.Force(r[snowCase].most[n]), RoofLive: measure.Force(r[roofCase].most[n]), Wind: c.windDown(p.Line, p.Number)}
+		for _, combo := range combos {
+			if total := pl.under(combo); total > pl.Most {
+				pl.Most, pl.Combination = total, combo.Name
+			}
+		}
+		pl.Lightest = 0.6*(pl.Dead+pl.Building*measure.Force(c.lightShare())) + pl.LiveLeast
+		piers[i] = pl
+	}
+	return piers
+}
+
+// lightShare is the lightest building over the heaviest.
+func (c *checker) lightShare() float64 {
+	b := c.job.Building
+	if b == nil || b.WeightMost <= 0 {
+		return 0
+	}
+	return float64(b.WeightLeast / b.WeightMost)
+}
+
+// under returns the pier's load under a combination.
+func (p PierLoad) under(combo Combination) measure.Force {
+	sum := measure.Force(0)
+	for kind, load := range [caseCount]measure.Force{p.Dead, p.Building, p.Live, p.Snow, p.RoofLive, p.Wind} {
+		sum += load * measure.Force(combo.factors[kind])
+	}
+	return sum
+}
+
+// windDown returns how hard wind presses on a pier of the leeward row: the
+// overturning moment over the distance of the outer rows and the piers in one.
+func (c *checker) windDown(line, number int) measure.Force {
+	if c.wind == nil {
+		return 0
+	}
+	w, down := c.wind, 0.0
+	post := c.tallest()
+	if line == 0 || line == len(c.frame.Lines)-1 {
+		down = max(down, w.couple(w.Across, post))
+	}
+	if number == 1 || number == c.frame.PerLine(line) {
+		down = max(down, w.couple(w.Along, post))
+	}
+	return measure.Force(down)
+}
+
+func (w *Wind) couple(p Push, post measure.Length) float64 {
+	if p.Span <= 0 {
+		return 0
+	}
+	return float64(p.Force) * float64(w.Factor) * (p.Arm + post).Metres() / p.Span.Metres() / float64(p.perRow)
+}

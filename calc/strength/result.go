@@ -1,0 +1,44 @@
+package strength
+
+// all makes every check.
+func (c *checker) all() {
+	c.surfaceChecks()
+	c.joists = c.joistChecks()
+	c.joistToenails()
+	for _, subjects := range c.beamChecks() {
+		c.beams = append(c.beams, subjects...)
+	}
+	c.piers = c.pierLoads()
+	c.pierChecks(c.piers)
+	c.windChecks(c.piers)
+}
+
+// result gathers what was worked out.
+func (c *checker) result() *Strength {
+	c.notes()
+	s := &Strength{
+		Loads: c.loads.items, Combinations: relevant(c.loads.present, true), First: c.firstLoads(c.piers), Piers: c.piers,
+		Conventions: c.conventions(), Balance: c.balances(), Wind: c.wind, Ties: c.ties, Rules: c.rules,
+		Timber: []Member{c.joist, c.beam, c.post}, Unchecked: c.unchecked, style: c.words.style, job: c.job,
+		Joist: c.curves(c.governing(c.joists)), Beam: c.curves(c.governing(c.beams)),
+	}
+	worst := c.worstPier(c.piers)
+	s.WorstPier, s.Path = worst.Name, c.path(worst)
+	s.Checks = c.checks
+	sortChecks(s.Checks)
+	return s
+}
+
+// notes says what was left unchecked.
+func (c *checker) notes() {
+	if c.job.Block.RatedLoad <= 0 {
+		c.unchecked = append(c.unchecked, "The block itself: no rated load was given; ask its maker.")
+	}
+	if len(c.in.Heights) == 0 {
+		c.unchecked = append(c.unchecked, "Bracing and the height of block and post: the ground is not known yet; posts are checked at the longest allowed.")
+	}
+	if _, ok := soilClass(c.job.Site.Soil.Class); !ok {
+		c.unchecked = append(c.unchecked, "The kind of soil is not in the presumptive table; its bearing is taken as given.")
+	}
+	c.unchecked = append(c.unchecked, "Earthquake, flood, the building on the platform, and the capacity of connectors and anchors.")
+}
