@@ -18,7 +18,7 @@ func TestWhatCannotBeLaidIsAFault(t *testing.T) {
 		path, wrong, remedy string
 	}{
 		"beams overlap": {func(j *job.Job) { j.Platform.Width, j.Frame.Beams.Lines, j.Block.Base = 3*ft, 12, 0 },
-			"frame.beams.lines", `12 beams 3 1/2″ wide overlap within 3′`, "fewer lines"},
+			"frame.beams.lines", `12 beams 3 1/2″ wide overlap or touch within 3′`, "fewer lines"},
 		"lines closer than the blocks are wide": {func(j *job.Job) { j.Platform.Width, j.Frame.Beams.Lines = 4*ft, 6 },
 			"frame.beams.lines", `6 lines stand 8 7/8″ apart`, `12″`},
 		"one line": {func(j *job.Job) { j.Frame.Beams.Lines = 1 }, "frame.beams.lines", "1 beam lines", "2 or more"},
@@ -94,6 +94,13 @@ func TestAdvice(t *testing.T) {
 			assert.NotContains(t, sayings(lay(t, shed())), row.says)
 		})
 	}
+}
+
+// A sound job gives no advice but on its size.
+func TestSoundFrameIsLeftAlone(t *testing.T) {
+	j := shed()
+	j.Platform.Width = 142*in + 3*in/4
+	assert.Empty(t, sayings(lay(t, j)))
 }
 
 func TestLineNamesSkipIAndO(t *testing.T) {

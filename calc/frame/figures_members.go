@@ -111,7 +111,11 @@ func (l *ledger) rims() {
 	for _, r := range f.Rims {
 		pieces += len(r.Pieces)
 	}
-	l.given("rim.section", "frame.rims.size", "section of a rim", l.section(f.Sections.Rim))
+	if l.job.Frame.Rims.Pick {
+		l.computed("rim.section", "section of a rim", l.section(f.Sections.Rim), "as the joists that end at it", "", "joist.section")
+	} else {
+		l.given("rim.section", "frame.rims.size", "section of a rim", l.section(f.Sections.Rim))
+	}
 	l.computed("rim.length", "length of a rim", f.Length, "the frame's length", "", "frame.length")
 	l.computed("rim.count", "rims", measure.Count(len(f.Rims)), "one along each long side", "", "joist.sit")
 	l.computed("rim.pieces", "pieces that the rims are made of", measure.Count(pieces), "the fewest that meet at joists", "", "rim.length")

@@ -52,9 +52,9 @@ func (l *layout) linesCollide(reach, across measure.Length) bool {
 	apart := reach.Part(1, lines-1)
 	base := l.job.Block.Base
 	switch {
-	case reach <= 0 || apart < across:
+	case reach <= 0 || apart <= across:
 		l.wrong("frame.beams.lines", "take fewer lines, a smaller inset or a wider platform",
-			"%d beams %s wide overlap within %s", lines, l.say(across), l.say(l.frame.Width))
+			"%d beams %s wide overlap or touch within %s", lines, l.say(across), l.say(l.frame.Width))
 	case apart < base:
 		l.wrong("frame.beams.lines", fmt.Sprintf("take fewer lines: blocks %s wide need lines at least that far apart", l.say(base)),
 			"%d lines stand %s apart, closer than the block is wide", lines, l.say(apart))

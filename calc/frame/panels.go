@@ -11,6 +11,16 @@ import (
 // reading of it in a forum, unconfirmed.
 const leastPanelWidth = 24 * measure.Inch
 
+// narrowest returns the least width of a ripped row and where that comes from.
+// Sheets that are no wider than the published least are made to be laid as they
+// are; half of one is the least then.
+func (p *floor) narrowest() (least measure.Length, source string) {
+	if p.faceWidth > leastPanelWidth {
+		return leastPanelWidth, "IRC 2012 Table R503.2.1.1(1) note c, unconfirmed"
+	}
+	return p.faceWidth / 2, "half a sheet; common practice, no source"
+}
+
 // panels lays sheets across the joists, rows from y = 0, end joints over joists.
 func (l *layout) panels() {
 	wish := l.job.Platform.Surface
@@ -80,8 +90,8 @@ func (l *layout) rowOf(p *floor, first part) Row {
 	if first.ripped {
 		row.Ripped, row.Width = true, p.width-row.Y
 		row.Comment = fmt.Sprintf("rip to %s", l.say(row.Width))
-		if row.Width < leastPanelWidth {
-			row.Comment += fmt.Sprintf(", narrower than %s", l.say(leastPanelWidth))
+		if least, _ := p.narrowest(); row.Width < least {
+			row.Comment += fmt.Sprintf(", narrower than %s", l.say(least))
 		}
 	}
 	return row
@@ -89,7 +99,6 @@ func (l *layout) rowOf(p *floor, first part) Row {
 
 // adviseRows says what the floor as cut up leaves to be wished.
 func (l *layout) adviseRows(p *floor, c cutUp) {
-	wish := l.job.Platform.Surface
 	if c.step < leastBays {
 		l.advise("platform.surface", "The end joints of neighbouring rows of panels cannot be kept two joists apart on this floor; they are %d apart.", c.step)
 	}
@@ -99,12 +108,19 @@ func (l *layout) adviseRows(p *floor, c cutUp) {
 		l.advise("frame.joists.spacing", "No panel can be laid whole: at %s its end misses the joist. A spacing of %s brings the ends of whole panels onto joists.",
 			l.say(spacing), l.sayDown((p.face+p.gap).Part(1, bays)))
 	}
-	row := l.frame.Surface.Rows[len(l.frame.Surface.Rows)-1]
-	if !row.Ripped || row.Width >= leastPanelWidth || len(l.frame.Surface.Rows) == 1 {
+	l.adviseNarrowRow(p)
+}
+
+// adviseNarrowRow tells of a last row too narrow to carry, and how to share it.
+func (l *layout) adviseNarrowRow(p *floor) {
+	rows := l.frame.Surface.Rows
+	row := rows[len(rows)-1]
+	least, source := p.narrowest()
+	if !row.Ripped || row.Width >= least || len(rows) == 1 {
 		return
 	}
-	saying := fmt.Sprintf("The last row of panels is only %s wide; a floor panel should not be narrower than %s (IRC 2012 Table R503.2.1.1(1) note c, unconfirmed).", l.say(row.Width), l.say(leastPanelWidth))
-	if both := (wish.FaceWidth + row.Width) / 2; both >= leastPanelWidth {
+	saying := fmt.Sprintf("The last row of panels is only %s wide; a floor panel should not be narrower than %s (%s).", l.say(row.Width), l.say(least), source)
+	if both := (p.faceWidth + row.Width) / 2; both >= least {
 		saying += fmt.Sprintf(" Rip the first row and the last to %s each, or change the width.", l.say(both))
 	}
 	l.advise("platform.width", "%s", saying)

@@ -23,7 +23,7 @@ func anyImperial(t *rapid.T) *job.Job {
 	j.Platform.Length = anyLength(t, "length", 6*ft, 40*ft, SixtyFourth)
 	j.Platform.Width = anyLength(t, "width", 5*ft, 20*ft, SixtyFourth)
 	j.Frame.Beams.Width, j.Frame.Beams.Plies = 3*in/2, rapid.IntRange(2, 3).Draw(t, "plies")
-	j.Frame.Joists.Spacing = rapid.SampledFrom([]Length{12 * in, 16 * in, 96 * in / 5, 24 * in, 18 * in}).Draw(t, "spacing")
+	j.Frame.Joists.Spacing = rapid.SampledFrom([]Length{12 * in, 16 * in, 96 * in / 5, 24 * in, 18 * in, 32 * in, 40 * in}).Draw(t, "spacing")
 	outlines(t, j)
 	j.Frame.Piers.PerLine = rapid.IntRange(int(j.Platform.Length/(8*ft))+2, int(j.Platform.Length/(2*ft))+1).Draw(t, "piers")
 	j.Platform.Surface.Edge = rapid.SampledFrom([]string{"tongue_and_groove", "square"}).Draw(t, "edge")

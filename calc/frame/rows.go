@@ -59,9 +59,6 @@ func (p *floor) row(first int) ([]cut, bool) {
 		cuts = append(cuts, cut{from: x, to: to, joist: joist})
 		x, at = to+p.gap, joist
 	}
-	if last-at < p.bays && at > 0 {
-		return nil, false
-	}
 	return append(cuts, cut{from: x, to: p.length}), true
 }
 

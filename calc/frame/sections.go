@@ -71,16 +71,17 @@ func (l *layout) buildUp() {
 	}
 }
 
-// fits checks what the sections ask of one another.
+// fits checks what the sections ask of one another. A post's width lies along
+// the beam and its depth across it.
 func (l *layout) fits() {
 	s, beams := l.frame.Sections, l.job.Frame.Beams
 	if l.between() && beams.Inset > 0 && beams.Inset < s.Rim.Width {
 		l.wrong("frame.beams.inset", fmt.Sprintf("write 0 (the beams are the sides) or %s (the rims lie on the beams as fascia)", l.say(s.Rim.Width)),
 			"%s leaves no room for a rim %s thick outside the beam", l.say(beams.Inset), l.say(s.Rim.Width))
 	}
-	if seat := l.job.Block.SeatWidth; seat > 0 && s.Post.Width > seat {
+	if seat := l.job.Block.SeatWidth; seat > 0 && max(s.Post.Width, s.Post.Depth) > seat {
 		l.wrong("frame.posts.size", fmt.Sprintf("take a post of %s, or a block with a wider seat", l.sayDown(seat)),
-			"a post %s across does not fit a seat %s wide", l.say(s.Post.Width), l.say(seat))
+			"a post %s across does not fit a seat %s wide", l.say(max(s.Post.Width, s.Post.Depth)), l.say(seat))
 	}
 	if s.Beam.Across() > s.Post.Depth {
 		l.advise("frame.beams.plies", "The beam is %s wide and the post under it %s: the outer plies hang over. Take a wider post or a cap that carries the whole beam.",

@@ -1,6 +1,8 @@
 package frame
 
 import (
+	"slices"
+
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
@@ -18,6 +20,7 @@ func (l *layout) stock(section job.Section) (lengths []measure.Length, known boo
 		}
 	}
 	if len(lengths) > 0 {
+		slices.Sort(lengths)
 		return lengths, true
 	}
 	return usualStock(l.job.Units), false

@@ -51,6 +51,17 @@ func TestRippedRowIsSaidBeforeAnythingIsOrdered(t *testing.T) {
 	assert.NotContains(t, sayings(saved), "ripped row")
 }
 
+// The advice tells how many sheets the smaller floor saves, as laying it shows.
+func TestSavingTellsTheNumberOfSheets(t *testing.T) {
+	j := shed()
+	j.Platform.Length, j.Frame.Piers.PerLine = 28*ft, 8
+	j.Platform.Width = 12*ft + 2*in
+	f := lay(t, j)
+	j.Platform.Width = 142*in + 3*in/4
+	assert.Equal(t, 3, f.Surface.Sheets-lay(t, j).Surface.Sheets)
+	assert.Contains(t, sayings(f), "would save a ripped row and 3 sheets")
+}
+
 func sayings(f *frame.Frame) string {
 	all := ""
 	for _, a := range f.Advice {
@@ -138,7 +149,7 @@ func TestRowsAreStaggered(t *testing.T) {
 
 // leastStep returns the least distance between end joints of neighbouring rows.
 func leastStep(f *frame.Frame) Length {
-	least := f.Length
+	least := 2 * f.Length
 	for _, p := range f.Surface.Panels {
 		for _, q := range f.Surface.Panels {
 			if q.Row == p.Row+1 && p.Number > 1 && q.Number > 1 {
@@ -258,15 +269,20 @@ func TestPanelsCoverTwoBays(t *testing.T) {
 			return
 		}
 		for _, p := range f.Surface.Panels {
-			under := 0
-			for _, joist := range f.Joists {
-				if joist.Bay == f.Joists[0].Bay && joist.Near < p.X+p.Length && joist.Near+f.Sections.Joist.Width > p.X {
-					under++
-				}
-			}
-			require.GreaterOrEqual(t, under, min(3, len(f.Joists)), p.Name)
+			require.GreaterOrEqual(t, joistsUnder(f, p.X, p.X+p.Length), min(3, len(f.Joists)), p.Name)
 		}
 	})
+}
+
+// joistsUnder counts the joists that a piece from one x to another lies on.
+func joistsUnder(f *frame.Frame, from, to Length) int {
+	under := 0
+	for _, joist := range f.Joists {
+		if joist.Bay == f.Joists[0].Bay && joist.Near < to && joist.Near+f.Sections.Joist.Width > from {
+			under++
+		}
+	}
+	return under
 }
 
 // Runs of boards and the two rims take turns in their joints where the stock
@@ -282,6 +298,33 @@ func TestBoardsAndRimsAreStaggered(t *testing.T) {
 		require.Len(t, b.Pieces, 2)
 		assert.GreaterOrEqual(t, (b.Pieces[0].To - before.Pieces[0].To).Abs(), 800*mm)
 	}
+}
+
+// Where there is a choice, joints leave the least of the sticks over: 20 ft of rim
+// is an 8 and a 12 ft stick, not two of 12.
+func TestRimsTakeTheLeastTimber(t *testing.T) {
+	j := shed()
+	j.Platform.Length, j.Frame.Piers.PerLine = 20*ft, 6
+	j.Yard.Stock["2x6"] = lengths(8, 12, 14)
+	f := lay(t, j)
+	assert.Equal(t, []Length{12 * ft, 8 * ft}, []Length{f.Rims[0].Pieces[0].Long(), f.Rims[0].Pieces[1].Long()})
+	assert.Equal(t, []Length{8 * ft, 12 * ft}, []Length{f.Rims[1].Pieces[0].Long(), f.Rims[1].Pieces[1].Long()})
+}
+
+// No piece of a board covers one bay only where that can be helped (IRC R503.1:
+// each piece bears on two joists at least; here it is three).
+func TestPiecesOfBoardsCoverTwoBays(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		j := summerhouse()
+		j.Platform.Length = anyLength(t, "length", 5*Metre, 12*Metre, mm)
+		j.Frame.Joists.Spacing = anyLength(t, "spacing", 300*mm, 600*mm, mm)
+		f := lay(t, j)
+		for _, b := range f.Surface.Boards {
+			for _, piece := range b.Pieces {
+				require.GreaterOrEqual(t, joistsUnder(f, piece.From, piece.To), 3, piece.Name)
+			}
+		}
+	})
 }
 
 // A long joint needs no block where a rim or a flush beam holds both edges. Three
