@@ -37,7 +37,8 @@ type Ground struct {
 	Posts    []Post         // in the order of the piers, nil without a floor
 	AsBuilt  *FinishedFloor // nil until the finished floor is read
 
-	terms terms
+	terms  terms
+	places []place // the piers as they are to be built
 }
 
 // Pier is one pier with what is known of it.
@@ -120,6 +121,7 @@ func (g *Ground) heights(j *job.Job, f *frame.Frame) fault.List {
 	var faults fault.List
 	g.plan(j)
 	places := g.used(j, f)
+	g.places = places
 	floor, clash := g.terms.floor(places, g.insideSpots())
 	if locked, bad := g.locked(j, floor); bad {
 		faults.Add(locked)

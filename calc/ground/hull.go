@@ -8,10 +8,10 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Hull returns the readings that stand outermost, in order round the rest. Those
+// hullOf returns the nodes that stand outermost, in order round the rest. Those
 // between two corners of a straight side are left out.
-func (s *Surface) Hull() []Node {
-	nodes := slices.Clone(s.Nodes)
+func hullOf(nodes []Node) []Node {
+	nodes = slices.Clone(nodes)
 	slices.SortFunc(nodes, func(a, b Node) int { return cmp.Or(cmp.Compare(a.X, b.X), cmp.Compare(a.Y, b.Y)) })
 	lower := chain(nodes)
 	slices.Reverse(nodes)
@@ -39,7 +39,7 @@ func turn(a, b, c Node) float64 {
 // Outside returns how far a place lies outside the hull of the readings, 0
 // inside it and on it.
 func (s *Surface) Outside(x, y measure.Length) measure.Length {
-	hull := s.Hull()
+	hull := s.Hull
 	place := Node{X: x, Y: y}
 	inside := true
 	nearest := math.Inf(1)

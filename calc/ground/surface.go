@@ -29,6 +29,7 @@ type Node struct {
 // Sobolev spaces, 1977.
 type Surface struct {
 	Nodes []Node // readings at one place taken together
+	Hull  []Node // the outermost readings, in order round the rest
 	Plane Plane  // best plane through them, by least squares
 
 	frame  scaling
@@ -45,7 +46,7 @@ func NewSurface(nodes []Node) (*Surface, bool) {
 	if len(nodes) < 3 || inLine(nodes) {
 		return nil, false
 	}
-	s := &Surface{Nodes: nodes, frame: scalingOf(nodes)}
+	s := &Surface{Nodes: nodes, Hull: hullOf(nodes), frame: scalingOf(nodes)}
 	s.Plane = fitPlane(nodes, s.frame)
 	return s, true
 }

@@ -1,0 +1,264 @@
+package ground_test
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"pierbook/calc/frame"
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// TestPublishedFloors works the cases with the height of the instrument as the
+// datum, as they are printed: the bench mark lies in the plane of the laser.
+func TestPublishedFloors(t *testing.T) {
+	type inputs struct {
+		Rods     map[string]float64 `yaml:"rod_readings_on_ground"`
+		Firm     map[string]float64 `yaml:"depth_to_firm_ground"`
+		BuildUp  float64            `yaml:"depth_of_floor_build_up"`
+		Block    float64            `yaml:"block_height"`
+		Above    float64            `yaml:"block_top_above_ground_min"`
+		PostMin  float64            `yaml:"post_min"`
+		PostMax  float64            `yaml:"post_max"`
+		StoneMin float64            `yaml:"stone_min"`
+		StoneMax float64            `yaml:"stone_max"`
+		DigMin   float64            `yaml:"dig_min"`
+		DigMax   float64            `yaml:"dig_max"`
+		Embed    float64            `yaml:"stone_top_below_ground_min"`
+		Clear    float64            `yaml:"beam_underside_above_ground_min"`
+	}
+	type result struct {
+		Floor   float64 `yaml:"floor_relative_to_laser_plane"`
+		Governs string  `yaml:"governing_pier"`
+		Piers   map[string]struct {
+			Post, Dig, Stone float64
+			Top              float64 `yaml:"block_top"`
+		}
+	}
+	for _, e := range examples(t, "floor-height.yaml", "finished_floor_height") {
+		t.Run(e.ID, func(t *testing.T) {
+			given, want := into[inputs](t, e.Inputs), into[result](t, e.Result)
+			j := termsJob()
+			j.Platform.Floor.RoundUp = 0
+			j.Frame.Posts = job.Posts{Shortest: in(given.PostMin), Longest: in(given.PostMax)}
+			j.Frame.Clear = in(given.Clear)
+			j.Block.SeatHeight, j.Block.Height = in(given.Block), in(given.Block)
+			j.Stone.Least, j.Stone.Most, j.Stone.Embed, j.Stone.AboveGround = in(given.StoneMin), in(given.StoneMax), in(given.Embed), in(given.Above)
+			j.Dig = job.Dig{Least: in(given.DigMin), Deepest: in(given.DigMax)}
+			j.Ground.Probes = map[string]job.Probe{}
+			setUp := []job.Sight{{Point: ground.BenchMark}}
+			f := gridFrame(10*measure.Foot, 10*measure.Foot, 2, 3)
+			f.BuildUp = frame.BuildUp{Surface: in(given.BuildUp)}
+			names := map[string]string{}
+			for i, name := range slices.Sorted(maps.Keys(given.Rods)) {
+				names[name] = f.Piers[i].Name
+				setUp = append(setUp, job.Sight{Point: f.Piers[i].Name, Reading: in(given.Rods[name])})
+				if firm, probed := given.Firm[name]; probed {
+					j.Ground.Probes[f.Piers[i].Name] = job.Probe{Depth: in(firm), Found: "firm"}
+				}
+			}
+			j.Ground.SetUps = [][]job.Sight{setUp}
+			g := work(t, j, f)
+			require.Nil(t, g.Clash)
+			assert.InDelta(t, want.Floor, g.Floor.Height.Inches(), e.Tolerance)
+			assert.Equal(t, names[want.Governs], g.Floor.Governs.Name)
+			for name, p := range want.Piers {
+				hole := pier(t, g, names[name]).Hole
+				assert.InDelta(t, p.Dig, hole.Dig.Inches(), e.Tolerance, name)
+				assert.InDelta(t, p.Stone, hole.Stone.Inches(), e.Tolerance, name)
+				assert.InDelta(t, p.Top, hole.Seat.Inches(), e.Tolerance, name)
+				assert.InDelta(t, p.Post, hole.Post.Inches(), e.Tolerance, name)
+			}
+		})
+	}
+}
+
+// randomSite draws a site on whole sixteenths, so that trying every sixteenth is
+// a proof.
+func randomSite(t *rapid.T) (*job.Job, *frame.Frame) {
+	sixteenths := func(label string, low, high int) measure.Length {
+		return measure.Length(rapid.IntRange(low, high).Draw(t, label)) * measure.Sixteenth
+	}
+	j := termsJob()
+	j.Platform.Floor.RoundUp = 0
+	j.Dig = job.Dig{Least: sixteenths("least dig", 0, 96), Deepest: sixteenths("deepest", 160, 400)}
+	j.Stone.Embed, j.Stone.AboveGround = sixteenths("embed", 0, 32), sixteenths("above", 0, 32)
+	j.Stone.Least = sixteenths("least stone", 32, 96)
+	j.Stone.Most = j.Stone.Least + sixteenths("more stone", 0, 128)
+	j.Frame.Posts.Longest = j.Frame.Posts.Shortest + sixteenths("post range", 32, 400)
+	j.Frame.Clear = sixteenths("clear", 0, 96)
+	f := gridFrame(12*measure.Foot, 8*measure.Foot, 2, 2)
+	f.BuildUp = frame.BuildUp{Surface: in(0.75), Joist: in(5.5), Beam: in(5.5)}
+	setUp := []job.Sight{{Point: ground.BenchMark, Reading: in(60)}}
+	j.Ground.Probes = map[string]job.Probe{}
+	for _, p := range f.Piers {
+		setUp = append(setUp, job.Sight{Point: p.Name, Reading: in(60) + sixteenths(p.Name, -160, 160)})
+		if rapid.Bool().Draw(t, p.Name+" probed") {
+			found := rapid.SampledFrom([]string{"firm", "rock", "water"}).Draw(t, p.Name+" found")
+			j.Ground.Probes[p.Name] = job.Probe{Depth: sixteenths(p.Name+" depth", 64, 300), Found: found}
+		}
+	}
+	j.Ground.SetUps = [][]job.Sight{setUp}
+	return j, f
+}
+
+// tried looks for a dig and a stone by trying every sixteenth, and returns the
+// least dig with its least stone, as the rules of the job are written.
+func tried(j *job.Job, buildUp, floor measure.Length, p ground.Pier) (dig, stone measure.Length, found bool) {
+	g := p.Level.Height
+	if floor-buildUp < g+j.Frame.Clear {
+		return 0, 0, false
+	}
+	probe, probed := j.Ground.Probes[p.Name]
+	for dig := measure.Length(0); dig <= j.Dig.Deepest; dig += measure.Sixteenth {
+		if dig < j.Dig.Least || probed && (probe.Found != "water" && dig < probe.Depth || probe.Found != "firm" && dig > probe.Depth) {
+			continue
+		}
+		for stone := j.Stone.Least; stone <= j.Stone.Most; stone += measure.Sixteenth {
+			seat := g - dig + stone + j.Block.SeatHeight
+			post := floor - buildUp - seat
+			if dig >= stone+j.Stone.Embed && seat >= g+j.Stone.AboveGround && post >= j.Frame.Posts.Shortest && post <= j.Frame.Posts.Longest {
+				return dig, stone, true
+			}
+		}
+	}
+	return 0, 0, false
+}
+
+func TestLowestFloorByTryingEverySixteenth(t *testing.T) {
+	met, clashed := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomSite(t)
+		g := work(t, j, f)
+		buildUp := f.BuildUp.Total()
+		if g.Clash != nil {
+			clashed++
+			require.Positive(t, g.Clash.Amount)
+			for floor := in(-20); floor <= in(60); floor += measure.Sixteenth {
+				all := true
+				for _, p := range g.Piers {
+					_, _, found := tried(j, buildUp, floor, p)
+					all = all && found
+				}
+				require.False(t, all, "a floor of %v would do", floor)
+			}
+			return
+		}
+		met++
+		below := false
+		for _, p := range g.Piers {
+			dig, stone, found := tried(j, buildUp, g.Floor.Height, p)
+			require.True(t, found, "%s at the floor chosen", p.Name)
+			require.Equal(t, dig, p.Hole.Dig, p.Name)
+			require.Equal(t, stone, p.Hole.Stone, p.Name)
+			_, _, lower := tried(j, buildUp, g.Floor.Height-measure.Sixteenth, p)
+			below = below || !lower
+		}
+		require.True(t, below, "one step lower would do as well")
+	})
+	assert.Positive(t, met)
+	assert.Positive(t, clashed)
+}
+
+func TestEveryWayOutOfAClashFreesIt(t *testing.T) {
+	freed := 0
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomSite(t)
+		g := work(t, j, f)
+		if g.Clash == nil {
+			return
+		}
+		for _, way := range g.Clash.Ways {
+			changed := *j
+			switch way.Path {
+			case "frame.posts.longest":
+				changed.Frame.Posts.Longest = way.To
+			case "frame.posts.shortest":
+				changed.Frame.Posts.Shortest = way.To
+			case "dig.deepest":
+				changed.Dig.Deepest = way.To
+			case "dig.least":
+				changed.Dig.Least = way.To
+			case "stone.most":
+				changed.Stone.Most = way.To
+			case "stone.least":
+				changed.Stone.Least = way.To
+			case "stone.above_ground":
+				changed.Stone.AboveGround = way.To
+			case "stone.embed":
+				changed.Stone.Embed = way.To
+			case "frame.clear":
+				changed.Frame.Clear = way.To
+			default:
+				bed := way.To
+				changed.Piers = map[string]job.Exception{g.Clash.High.Name: {Bed: &bed}}
+				require.Equal(t, "piers."+g.Clash.High.Name+".bed", way.Path)
+			}
+			require.Nil(t, work(t, &changed, f).Clash, "%s to %v", way.Path, way.To)
+			freed++
+		}
+	})
+	assert.Positive(t, freed)
+}
+
+func TestHeightsThatCannotBeMetNameTheTwoPiers(t *testing.T) {
+	j := sampleJob()
+	j.Frame.Posts.Longest = in(8)
+	g := work(t, j, sampleFrame())
+	require.NotNil(t, g.Clash)
+	assert.Nil(t, g.Floor)
+	assert.Nil(t, pier(t, g, "A1").Hole)
+	assert.NotNil(t, pier(t, g, "A1").Level, "the ground does not depend on the floor")
+	// Highest floor at A5: firm at 14, stone at most 12, so its cover is at least
+	// 2 and its seat at most −11.75 − 2 + 5 = −8.75; with 8 of post and 11.8125 the
+	// floor is at most 11.0625. C1 wants 14.5625, which is 14 3/4 rounded up.
+	assert.Equal(t, ground.TwoPiers, g.Clash.Kind)
+	assert.Equal(t, "C1", g.Clash.High.Name)
+	assert.Equal(t, "A5", g.Clash.Low.Name)
+	assert.Equal(t, in(3.5), g.Clash.Amount)
+	assert.Contains(t, g.Clash.Ways, ground.Way{Path: "frame.posts.longest", Means: "longest post", From: in(8), To: in(8 + 3.5 + 0.25)})
+}
+
+func TestAGivenFloorBelowTheLowestClashes(t *testing.T) {
+	j := sampleJob()
+	j.Platform.Floor = job.Floor{Height: in(14)}
+	g := work(t, j, sampleFrame())
+	require.NotNil(t, g.Clash)
+	assert.Equal(t, ground.TooLow, g.Clash.Kind)
+	assert.Equal(t, in(0.5625), g.Clash.Amount)
+	assert.Equal(t, ground.Way{Path: "platform.floor.height", Means: "height of the floor", From: in(14), To: in(14.5625)}, g.Clash.Ways[0])
+}
+
+func TestFrostDeepensTheHolesOnlyWhenTheJobSaysDig(t *testing.T) {
+	j := sampleJob()
+	j.Site.FrostDepth = in(12)
+	assert.Equal(t, in(8), pier(t, work(t, j, sampleFrame()), "B3").Hole.Dig)
+	j.Site.Frost = "dig"
+	j.Ground.Probes, j.Piers = nil, nil
+	assert.Equal(t, in(12), pier(t, work(t, j, sampleFrame()), "B3").Hole.Dig)
+}
+
+func TestRockAboveTheLeastDigIsAClashOfOnePier(t *testing.T) {
+	j := sampleJob()
+	j.Ground.Probes["C1"] = job.Probe{Depth: in(3), Found: "rock"}
+	c := work(t, j, sampleFrame()).Clash
+	require.NotNil(t, c)
+	assert.Equal(t, ground.OnePier, c.Kind)
+	assert.Equal(t, [2]string{"C1", "C1"}, [2]string{c.High.Name, c.Low.Name})
+	assert.Equal(t, [2]ground.Limit{ground.Rock, ground.LeastDig}, [2]ground.Limit{c.High.Limit, c.Low.Limit})
+	assert.Equal(t, in(1), c.Amount)
+}
+
+func ExampleWork() {
+	g, faults := ground.Work(sampleJob(), sampleFrame())
+	p, _ := g.Pier("A1")
+	fmt.Println(faults.Empty(), g.Floor.Height, g.Floor.Governs.Name, p.Hole.Dig, p.Hole.Stone, p.Hole.Post)
+	// Output: true 1' 2 3/4" C1 9" 6" 7 11/16"
+}

@@ -1,0 +1,95 @@
+package ground
+
+import (
+	"math"
+
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// StoneOdds is the order of stone when the beds of some piers are known from
+// their probes and the others must be foreseen from the scatter of those.
+type StoneOdds struct {
+	Probed, Unknown int             // piers
+	Mean, Scatter   measure.Length  // of the probed beds, compacted
+	Even, NineInTen StoneOrder      // enough with even odds, and nine times in ten
+	Enough          measure.Percent // chance that the rounded order of the plan is enough
+	OneMoreSaves    measure.Volume  // what the nine-in-ten order drops by if one more probe finds the mean
+}
+
+// StoneOrder is an amount of stone to have.
+type StoneOrder struct {
+	Compacted measure.Volume
+	WithWaste measure.Volume // loose
+	Order     measure.Volume // in whole sold units
+	Units     measure.Count
+	Chance    measure.Percent // that the rounded order is enough
+	Mass      measure.Mass
+	Trips     measure.Count
+}
+
+// Odds works the order out from the scatter of the probed beds. It returns nil
+// when it cannot be honest: with no pier left to foresee, with fewer than two
+// probes, or with probes that all give the same bed. What one bed can be is
+// capped by the least and the most stone.
+func (g *Ground) Odds(j *job.Job) *StoneOdds {
+	if g.Stone == nil {
+		return nil
+	}
+	beds, known, unknown, most := g.beds()
+	sample := SampleOf(beds)
+	if unknown == 0 || !sample.Honest() {
+		return nil
+	}
+	o := &StoneOdds{Probed: len(beds), Unknown: unknown, Mean: measure.FromMetres(sample.Mean), Scatter: measure.FromMetres(sample.Scatter)}
+	fixed := g.Stone.Beside
+	order := func(s Sample, known float64, m int, p float64) StoneOrder {
+		total := min(s.Total(m, p), most)
+		bed := measure.Volume((known + total) * float64(g.Stone.Side.Times(g.Stone.Side)))
+		return orderOf(j, bed+fixed)
+	}
+	o.Even, o.NineInTen = order(sample, known, unknown, 0.5), order(sample, known, unknown, 0.9)
+	chance := func(volume measure.Volume) measure.Percent {
+		compacted := float64(volume) / float64(j.Stone.Loose) / (1 + float64(j.Stone.Waste))
+		total := (compacted-float64(fixed))/float64(g.Stone.Side.Times(g.Stone.Side)) - known
+		if total >= most {
+			return 1
+		}
+		return measure.Percent(sample.Chance(unknown, total))
+	}
+	o.Even.Chance, o.NineInTen.Chance, o.Enough = chance(o.Even.Order), chance(o.NineInTen.Order), chance(g.Stone.Order)
+	if unknown > 1 {
+		more := Sample{Count: sample.Count + 1, Mean: sample.Mean, Scatter: sample.Scatter * math.Sqrt(float64(sample.Count-1)/float64(sample.Count))}
+		most -= g.Piers[0].Hole.StoneMost.Metres()
+		o.OneMoreSaves = max(0, o.NineInTen.WithWaste-order(more, known+sample.Mean, unknown-1, 0.9).WithWaste)
+	}
+	return o
+}
+
+// beds returns the beds of the piers that were probed or dug, their sum, how
+// many piers were not, and the most that those can take, all in metres.
+func (g *Ground) beds() (beds []float64, known float64, unknown int, most float64) {
+	for i, p := range g.Piers {
+		if g.places[i].probe != nil || g.places[i].dug != nil {
+			beds = append(beds, p.Hole.Stone.Metres())
+			known += p.Hole.Stone.Metres()
+			continue
+		}
+		unknown++
+		most += p.Hole.StoneMost.Metres()
+	}
+	return beds, known, unknown, most
+}
+
+// orderOf rounds a compacted volume to what is sold.
+func orderOf(j *job.Job, compacted measure.Volume) StoneOrder {
+	o := StoneOrder{Compacted: compacted, WithWaste: looseWithWaste(j, compacted)}
+	o.Units = measure.Count(wholeUnits(float64(o.WithWaste), float64(j.Stone.SoldBy)))
+	o.Order = o.WithWaste
+	if j.Stone.SoldBy > 0 {
+		o.Order = measure.Volume(float64(o.Units) * float64(j.Stone.SoldBy))
+	}
+	o.Mass = j.Stone.LooseDensity.Of(o.Order)
+	o.Trips = measure.Count(wholeUnits(float64(o.Mass), float64(j.Yard.Payload)))
+	return o
+}

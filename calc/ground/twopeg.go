@@ -1,0 +1,39 @@
+package ground
+
+import "pierbook/calc/measure"
+
+// PegTest is the check of a level on two pegs: read both from the middle, where
+// an error of the sight line cancels, then from near the first.
+type PegTest struct {
+	MiddleA, MiddleB measure.Length // readings from the middle
+	NearA, FarB      measure.Length // readings from near A
+	ToA, ToB         measure.Length // distances of that second stand
+}
+
+// Difference returns the true height of A over B: what B reads more than A from
+// the middle.
+func (p PegTest) Difference() measure.Length { return p.MiddleB - p.MiddleA }
+
+// Error returns how much too high the instrument reads in the distance given.
+//
+//	e = ((b2 − a2) − (b1 − a1)) / (dB − dA)
+func (p PegTest) Error(over measure.Length) measure.Length {
+	apart := (p.FarB - p.NearA) - p.Difference()
+	return apart.Scale(float64(over) / float64(p.ToB-p.ToA))
+}
+
+// RightB returns what B ought to read from the second stand.
+func (p PegTest) RightB() measure.Length { return p.FarB - p.Error(p.ToB) }
+
+// Expected returns the reading on the far peg that a true instrument gives near
+// the first: its reading there and the difference from the middle.
+func Expected(nearA, middleA, middleB measure.Length) measure.Length {
+	return nearA + middleB - middleA
+}
+
+// Reciprocal returns how far B lies below A from readings taken near each of
+// them in turn: the mean of two differences of which one is as much too great
+// as the other is too small.
+func Reciprocal(atA, atB [2]measure.Length) measure.Length {
+	return ((atA[1] - atA[0]) + (atB[1] - atB[0])).Part(1, 2)
+}
