@@ -1,0 +1,144 @@
+package calc
+
+import (
+	"fmt"
+	"slices"
+
+	"pierbook/calc/cutting"
+	"pierbook/calc/frame"
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Cut is the cutting plan of one section.
+type Cut struct {
+	Section  job.Section
+	Uses     []string // "joists", "rims": what its pieces are for
+	Pieces   []cutting.Piece
+	Result   *cutting.Result // nil when Trouble says why
+	Trouble  string          // why no plan can be made, ready to print
+	Estimate bool            // posts are not known yet: every one is taken at its longest
+
+	prices map[measure.Length]*measure.Money // of the stock lengths
+}
+
+// wanted gathers the pieces of one section.
+type wanted struct {
+	section  job.Section
+	uses     []string
+	lengths  []measure.Length
+	names    map[measure.Length][]string
+	estimate bool
+}
+
+func (w *wanted) add(use string, length measure.Length, name string) {
+	if !slices.Contains(w.uses, use) {
+		w.uses = append(w.uses, use)
+	}
+	if _, seen := w.names[length]; !seen {
+		w.lengths = append(w.lengths, length)
+	}
+	w.names[length] = append(w.names[length], name)
+}
+
+// gather lists the pieces of the frame by section, the sections in the order
+// joists, rims, beams, posts.
+func gather(j *job.Job, f *frame.Frame, g *ground.Ground) []*wanted {
+	var all []*wanted
+	of := func(s job.Section) *wanted {
+		for _, w := range all {
+			if w.section.Size == s.Size && w.section.Width == s.Width && w.section.Depth == s.Depth {
+				return w
+			}
+		}
+		s.Plies = 1
+		w := &wanted{section: s, names: map[measure.Length][]string{}}
+		all = append(all, w)
+		return w
+	}
+	joists := of(f.Sections.Joist)
+	for _, piece := range f.Joists {
+		joists.add("joists", piece.Long(), piece.Name)
+	}
+	for _, b := range f.Blocking {
+		joists.add("blocking", b.To-b.From, b.Name)
+	}
+	for _, r := range f.Rims {
+		for _, p := range r.Pieces {
+			of(f.Sections.Rim).add("rims", p.Long(), p.Name)
+		}
+	}
+	for _, line := range f.Lines {
+		for _, ply := range line.Plies {
+			for _, p := range ply.Pieces {
+				of(f.Sections.Beam).add("beams", p.Long(), p.Name)
+			}
+		}
+	}
+	posts := of(f.Sections.Post)
+	for _, p := range f.Piers {
+		length, known := postOf(j, g, p.Name)
+		posts.estimate = posts.estimate || !known
+		posts.add("posts", length, p.Name)
+	}
+	return all
+}
+
+// postOf returns the post to cut at a pier, rounded as it is printed, since
+// that is what the saw is set to. Before the heights are known it is the
+// longest post the job allows.
+func postOf(j *job.Job, g *ground.Ground, pier string) (measure.Length, bool) {
+	if p, ok := g.Pier(pier); ok && p.Hole != nil {
+		return p.Hole.Post.RoundTo(mark(j)), true
+	}
+	return j.Frame.Posts.Longest, false
+}
+
+// mark is the finest length a saw is set to: the printed fraction or a millimetre.
+func mark(j *job.Job) measure.Length {
+	if j.Units == measure.Metric {
+		return measure.Millimetre
+	}
+	return j.Fraction
+}
+
+// cut makes the cutting plan of every section.
+func cut(j *job.Job, f *frame.Frame, g *ground.Ground) []Cut {
+	var cuts []Cut
+	for _, w := range gather(j, f, g) {
+		if len(w.lengths) == 0 {
+			continue
+		}
+		slices.SortFunc(w.lengths, func(a, b measure.Length) int { return int(min(max(b-a, -1), 1)) })
+		c := Cut{Section: w.section, Uses: w.uses, Estimate: w.estimate}
+		for _, length := range w.lengths {
+			c.Pieces = append(c.Pieces, cutting.Piece{Length: length, Count: len(w.names[length]), Names: w.names[length]})
+		}
+		c.solve(j)
+		cuts = append(cuts, c)
+	}
+	return cuts
+}
+
+func (c *Cut) solve(j *job.Job) {
+	c.prices = map[measure.Length]*measure.Money{}
+	problem := cutting.Problem{Pieces: c.Pieces, Kerf: j.Yard.Kerf, Trim: j.Yard.EndTrim}
+	for _, s := range j.Yard.Stock[c.Section.Size] {
+		stock := cutting.Stock{Length: s.Length}
+		c.prices[s.Length] = s.Price
+		if s.Price != nil {
+			stock.Price, stock.Priced = int64(*s.Price*100+0.5), true
+		}
+		problem.Stock = append(problem.Stock, stock)
+	}
+	for _, length := range slices.Concat(j.Yard.OnHand[c.Section.Size], j.Measured.Stock[c.Section.Size]) {
+		problem.OnHand = append(problem.OnHand, cutting.Stick{Length: length, Count: 1})
+	}
+	result, err := cutting.Plan(problem)
+	if err != nil {
+		c.Trouble = fmt.Sprintf("no cutting plan for %s: %v", c.Section.Size, err)
+		return
+	}
+	c.Result = &result
+}

@@ -1,0 +1,93 @@
+package calc
+
+import (
+	"fmt"
+	"strings"
+
+	"pierbook/calc/cutting"
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+)
+
+// Use says what the pieces are for: "joists, rims".
+func (c Cut) Use() string { return strings.Join(c.Uses, ", ") }
+
+// purchase is so many sticks of one length.
+type purchase struct {
+	Length measure.Length
+	Count  int
+	Price  *measure.Money
+}
+
+// bought counts the sticks to buy by length, in the order of the plan.
+func (c Cut) bought() []purchase {
+	if c.Result == nil {
+		return nil
+	}
+	var list []purchase
+	index := map[measure.Length]int{}
+	for _, s := range c.Result.Sticks {
+		if !s.Bought {
+			continue
+		}
+		i, seen := index[s.Length]
+		if !seen {
+			i = len(list)
+			index[s.Length] = i
+			list = append(list, purchase{Length: s.Length, Price: c.prices[s.Length]})
+		}
+		list[i].Count++
+	}
+	return list
+}
+
+// StickName names a stick as it is written on it and on the sheet.
+func (c Cut) StickName(s cutting.CutStick) string {
+	if s.Name != "" {
+		return s.Name
+	}
+	return fmt.Sprintf("%s no. %d", c.Section.Size, s.Number)
+}
+
+// Proof says in words how good the plan is.
+func (c Cut) Proof(style measure.Style) string {
+	if c.Result == nil {
+		return c.Trouble
+	}
+	if len(c.Result.Proofs) == 0 {
+		return "nothing to cut"
+	}
+	cost := c.Result.Proofs[0]
+	amount := func(v int64) string {
+		if c.Result.ByLength {
+			return measure.Length(v).Print(style)
+		}
+		return measure.Money(float64(v) / 100).Print(style)
+	}
+	words := fmt.Sprintf("%d sticks bought, %s", c.Result.Bought, amount(cost.Value))
+	if !cost.Proven {
+		return words + fmt.Sprintf("; not proven best: no plan costs less than %s", amount(cost.Bound))
+	}
+	switch cost.Reached {
+	case cutting.ByDuals:
+		return words + "; proven best by a price for each length that no stick can beat"
+	case cutting.ByClosedSearch:
+		return words + "; proven best: every other way of cutting was ruled out"
+	default:
+		return words + "; proven best: no fewer sticks hold the length"
+	}
+}
+
+func (p *Plan) cutFigures() []figure.Figure {
+	var figures []figure.Figure
+	for _, c := range p.Cuts {
+		key := "cut." + c.Section.Size
+		sticks := figure.Figure{Key: key + ".sticks", Means: "sticks of " + c.Section.Size + " to buy", Origin: figure.Computed, Formula: "least cost, proven", Working: c.Proof(p.Style)}
+		offcut := figure.Figure{Key: key + ".offcut", Means: "longest offcut of " + c.Section.Size, Rounding: measure.Down, Origin: figure.Computed, Formula: "longest single offcut among the cheapest plans"}
+		if c.Result != nil {
+			sticks.Value, offcut.Value = measure.Count(c.Result.Bought), c.Result.Offcut
+		}
+		figures = append(figures, sticks, offcut)
+	}
+	return figures
+}

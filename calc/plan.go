@@ -1,0 +1,123 @@
+package calc
+
+import (
+	"pierbook/calc/crew"
+	"pierbook/calc/fault"
+	"pierbook/calc/figure"
+	"pierbook/calc/frame"
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+	"pierbook/calc/order"
+	"pierbook/calc/setout"
+	"pierbook/calc/strength"
+)
+
+// Plan is a job worked through.
+type Plan struct {
+	Job      *job.Job
+	Style    measure.Style
+	Frame    *frame.Frame
+	Ground   *ground.Ground
+	Strength *strength.Strength
+	SetOut   *setout.SetOut
+	Cuts     []Cut
+	Order    *order.Order
+	Weekend  crew.Weekend
+	Figures  *figure.Registry
+}
+
+// Work runs a job through all parts. A plan comes back with faults only when
+// the faults leave nothing to bind: a user's mistake stops the run, while
+// heights that cannot be met and checks that fail do not.
+func Work(j *job.Job) (*Plan, fault.List) {
+	var faults fault.List
+	p := &Plan{Job: j, Style: j.Style(), Figures: &figure.Registry{}}
+	laid, bad := frame.Lay(j)
+	faults.Join(bad)
+	if !bad.Empty() {
+		return nil, faults
+	}
+	p.Frame = laid
+	p.Ground, bad = ground.Work(j, p.Frame)
+	faults.Join(bad)
+	p.SetOut, bad = setout.Work(j, p.Frame)
+	faults.Join(bad)
+	if !faults.Empty() {
+		return nil, faults
+	}
+	p.Strength, bad = strength.Work(strength.Input{Job: j, Frame: p.Frame, Heights: p.heights()})
+	faults.Join(bad)
+	if !bad.Empty() {
+		return nil, faults
+	}
+	p.Cuts = cut(j, p.Frame, p.Ground)
+	p.Order = order.Take(order.Input{Job: j, Frame: p.Frame, Sticks: p.sticks(), Bed: p.bed()})
+	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
+	p.register()
+	return p, faults
+}
+
+// heights returns how tall each pier stands, or nil before that is known.
+func (p *Plan) heights() map[string]strength.Height {
+	heights := map[string]strength.Height{}
+	for _, pier := range p.Ground.Piers {
+		if pier.Hole == nil {
+			return nil
+		}
+		heights[pier.Name] = strength.Height{Post: pier.Hole.Post, Dig: pier.Hole.Dig, Stone: pier.Hole.Stone}
+	}
+	return heights
+}
+
+// sticks returns what the cutting plans buy.
+func (p *Plan) sticks() []order.Sticks {
+	var sticks []order.Sticks
+	for _, c := range p.Cuts {
+		for _, b := range c.bought() {
+			sticks = append(sticks, order.Sticks{Section: c.Section, Use: c.Use(), Long: b.Length, Count: b.Count, Price: b.Price})
+		}
+	}
+	return sticks
+}
+
+func (p *Plan) bed() *order.Bed {
+	s := p.Ground.Stone
+	if s == nil {
+		return nil
+	}
+	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.LooseDensity}
+}
+
+// work counts what there is to do. Before the holes are known each is taken at
+// the least dig and the least stone.
+func (p *Plan) work() crew.Work {
+	f := p.Frame
+	w := crew.Work{Piers: len(f.Piers), Posts: len(f.Piers), Joists: len(f.Joists), Rims: len(f.Rims), Panels: len(f.Surface.Panels), Boards: len(f.Surface.Boards),
+		Area: f.Length.Times(f.Width)}
+	for _, setUp := range p.Job.Ground.SetUps {
+		w.Readings += len(setUp)
+	}
+	if w.Readings == 0 {
+		w.Readings = len(f.Piers) + 2
+	}
+	for _, line := range f.Lines {
+		for _, ply := range line.Plies {
+			w.BeamPieces += len(ply.Pieces)
+			w.BeamRun += line.End - line.Start
+		}
+	}
+	for _, j := range f.Joists {
+		w.JoistRun += j.Long()
+	}
+	side := p.Job.Block.Base + 2*p.Job.Stone.Margin
+	for _, pier := range p.Ground.Piers {
+		dig, stone := max(p.Job.Dig.Least, p.Job.Stone.Least+p.Job.Stone.Embed), p.Job.Stone.Least
+		if pier.Hole != nil {
+			dig, stone = pier.Hole.Dig, pier.Hole.Stone
+		}
+		w.Dig += side.Times(side).Deep(dig)
+		w.Stone += side.Times(side).Deep(stone)
+	}
+	return w
+}

@@ -1,0 +1,76 @@
+package blocks
+
+import (
+	"fmt"
+	"html/template"
+	"strings"
+
+	"pierbook/calc"
+	"pierbook/content"
+	"pierbook/diagrams"
+	"pierbook/diagrams/kit"
+)
+
+// drawn picks the drawings that a block asks for; several when there is one for
+// each beam line or each section of timber.
+type drawn func(p *calc.Plan) []diagrams.Drawing
+
+// drawings returns the makers of all drawings.
+func drawings(trouble *Trouble) map[string]maker {
+	makers := map[string]maker{}
+	for name, pick := range map[string]drawn{
+		"plan":       planDrawing,
+		"rectangles": rectangles,
+		"strings":    stringLines,
+		"sections":   sections,
+		"pier":       aPier,
+		"joists":     joistMarks,
+		"panels":     panels,
+		"nailing":    nailing,
+		"boards":     boards,
+		"sticks":     sticks,
+		"splice":     splice,
+		"loads":      loads,
+		"path":       loadPath,
+		"moments":    moments,
+	} {
+		makers[name] = figuresOf(pick, trouble)
+	}
+	for line := range 24 {
+		name := string("ABCDEFGHJKLMNPQRSTUVWXYZ"[line])
+		makers["section "+name] = figuresOf(func(p *calc.Plan) []diagrams.Drawing {
+			if line < len(p.Frame.Lines) {
+				return sections(p)[line : line+1]
+			}
+			return nil
+		}, trouble)
+	}
+	return makers
+}
+
+// figuresOf draws what was picked, each as a figure; the page's caption goes
+// with the first, the others bear their own titles.
+func figuresOf(pick drawn, trouble *Trouble) maker {
+	return func(p *calc.Plan, c content.Call) template.HTML {
+		var all strings.Builder
+		list := pick(p)
+		for i, d := range list {
+			about := d.About()
+			number, caption := c.Number, c.Caption
+			if len(list) > 1 {
+				number += string(rune('a' + i%26))
+			}
+			if i > 0 || caption == "" {
+				caption = template.HTML(template.HTMLEscapeString(about.Title))
+			}
+			svg, err := diagrams.Draw(d, p.Style)
+			if err != nil {
+				trouble.Err = fmt.Errorf("drawing %s on page %s: %w", about.Name, c.Page, err)
+				return ""
+			}
+			svg = kit.WithID(svg, about.Name, fmt.Sprintf("%s-%s-%d", c.Page, about.Name, i))
+			fmt.Fprintf(&all, "<figure>%s<figcaption><b>Drawing %s</b> %s</figcaption></figure>\n", svg, number, caption)
+		}
+		return template.HTML(all.String())
+	}
+}

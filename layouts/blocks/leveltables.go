@@ -1,0 +1,100 @@
+package blocks
+
+import (
+	"fmt"
+
+	"pierbook/calc"
+	"pierbook/calc/ground"
+	"pierbook/calc/measure"
+	"pierbook/calc/setout"
+	"pierbook/layouts"
+)
+
+// Tables of what is read and measured.
+
+// levelTable is the level book, reduced line by line, or blanks for one.
+func levelTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{
+		Head: []layouts.Column{words("Point"), number("Backsight"), number("Reading"), number("Instrument"), number("Height"), number("Share"), number("Used")},
+		Note: "Instrument = height of the point + backsight; height = instrument − reading; share of the misclosure by set-ups.",
+	}
+	book := p.Ground.Book
+	if book == nil {
+		t.Groups = []layouts.Group{{Name: "Set-up 1", Rows: blankLevels(p)}}
+		return t
+	}
+	for _, s := range book.SetUps {
+		g := layouts.Group{Name: fmt.Sprintf("Set-up %d", s.Number)}
+		g.Rows = append(g.Rows, []layouts.Cell{head(pointName(s.From)), c.quantity(measure.Reading(s.Backsight.Reading)), text(""), c.length(s.Instrument), c.length(s.FromHeight), text(""), text("")})
+		for _, shot := range s.Shots {
+			share := text("")
+			if shot.Correction != 0 {
+				share = c.length(shot.Correction)
+			}
+			g.Rows = append(g.Rows, []layouts.Cell{head(pointName(shot.Point)), text(""), c.quantity(measure.Reading(shot.Reading)), text(""), c.length(shot.Height), share, c.length(shot.Height + shot.Correction)})
+		}
+		t.Groups = append(t.Groups, g)
+	}
+	return t
+}
+
+// blankLevels leaves a row for the bench mark, each pier and the closing.
+func blankLevels(p *calc.Plan) [][]layouts.Cell {
+	row := func(name string, first bool) []layouts.Cell {
+		back, reading := text(""), blank("reading on "+name)
+		if first {
+			back, reading = blank("backsight on "+name), text("")
+		}
+		return []layouts.Cell{head(name), back, reading, text(""), blank("height of " + name), text(""), text("")}
+	}
+	rows := [][]layouts.Cell{row("bench mark", true)}
+	for _, pier := range p.Frame.Piers {
+		rows = append(rows, row(pier.Name, false))
+	}
+	return append(rows, row("bench mark again", false))
+}
+
+func pointName(name string) string {
+	if name == "bench_mark" {
+		return "bench mark"
+	}
+	return name
+}
+
+// readingTable lists where each height comes from.
+func readingTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("x"), number("y"), number("Ground"), words("Reading now"), words("Height")}}
+	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
+		return []layouts.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y), groundCell(c, pier), blank("reading at " + pier.Name), blank("height of " + pier.Name)}
+	})
+	return t
+}
+
+// diagonalTable is the worksheet of the four sides and two diagonals: wanted,
+// measured, difference, twice.
+func diagonalTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("From – to"), big("Wanted"), words("First time"), words("Off by"), words("Second time"), words("Off by")}, Size: layouts.Working}
+	for _, r := range []setout.Rectangle{p.SetOut.Frame, p.SetOut.Piers} {
+		g := layouts.Group{Name: r.Title}
+		wanted := [6]measure.Length{r.Length, r.Width, r.Length, r.Width, r.Diagonal(), r.Diagonal()}
+		for i, want := range wanted {
+			name := setout.SideName(r, i)
+			g.Rows = append(g.Rows, []layouts.Cell{head(name), c.length(want), blank("first measuring of " + name), blank("off by"), blank("second measuring of " + name), blank("off by")})
+		}
+		t.Groups = append(t.Groups, g)
+	}
+	return t
+}
+
+func rackingTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{number("Diagonals differ by"), big("Slide the far side"), number("Long one then reads"), number("Short one")}, Size: layouts.Working,
+		Note: fmt.Sprintf("Hold side %s. Slide the side opposite along itself, from the far end of the longer diagonal back towards its near end.", setout.SideName(p.SetOut.Frame, 0))}
+	for _, row := range p.SetOut.Racking {
+		t.Rows = append(t.Rows, []layouts.Cell{c.length(row.Difference), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
+	}
+	return t
+}

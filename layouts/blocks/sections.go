@@ -1,0 +1,137 @@
+package blocks
+
+import (
+	"fmt"
+
+	"pierbook/calc"
+	"pierbook/calc/frame"
+	"pierbook/calc/measure"
+	"pierbook/diagrams"
+)
+
+// Drawings from the side.
+
+func sections(p *calc.Plan) []diagrams.Drawing {
+	list := make([]diagrams.Drawing, 0, len(p.Frame.Lines))
+	for i, line := range p.Frame.Lines {
+		list = append(list, sectionOf(p, i, line))
+	}
+	return list
+}
+
+func sectionOf(p *calc.Plan, index int, line frame.Line) diagrams.Section {
+	f, j := p.Frame, p.Job
+	s := diagrams.Section{
+		Line: line.Name, Length: f.Length, Start: line.Start, End: line.End,
+		BeamDepth: f.BuildUp.Beam, JoistDepth: f.BuildUp.Joist, JoistThick: f.Sections.Joist.Width, Surface: f.BuildUp.Surface, Joists: joistCentres(p),
+		Block: j.Block.Height, SeatHeight: j.Block.SeatHeight, Base: j.Block.Base, Hole: holeSide(p), Post: f.Sections.Post.Width,
+	}
+	if floor := p.Ground.Floor; floor != nil {
+		s.Floor, s.PostTops = &floor.Height, floor.PostTops
+	}
+	for i, pier := range f.Piers {
+		if pier.Line == index {
+			s.Piers = append(s.Piers, sectionPier(p, i, pier))
+		}
+	}
+	s.Ground = groundAlong(p, line)
+	return s
+}
+
+func sectionPier(p *calc.Plan, index int, pier frame.Pier) diagrams.SectionPier {
+	known := p.Ground.Piers[index]
+	d := diagrams.SectionPier{Name: pier.Name, X: pier.X, Splice: pier.Splice}
+	if known.Level != nil {
+		d.Ground, d.Estimated = known.Level.Height, !known.Level.Read
+	}
+	if hole := known.Hole; hole != nil {
+		d.Known, d.Dig, d.Stone, d.Seat, d.PostLong = true, hole.Dig, hole.Stone, hole.Seat, hole.Post
+	}
+	return d
+}
+
+// groundAlong follows the surface under a beam line in short steps.
+func groundAlong(p *calc.Plan, line frame.Line) []diagrams.Spot {
+	if p.Ground.Surface == nil {
+		return nil
+	}
+	const steps = 48
+	spots := make([]diagrams.Spot, 0, steps+1)
+	for i := range steps + 1 {
+		x := p.Frame.Length.Part(i, steps)
+		spots = append(spots, diagrams.Spot{X: x, Height: p.Ground.Surface.At(x, line.Y)})
+	}
+	return spots
+}
+
+// aPier draws the pier with the deepest hole, or any as long as none is known.
+func aPier(p *calc.Plan) []diagrams.Drawing {
+	f, j := p.Frame, p.Job
+	d := diagrams.PierSection{
+		Pier: "a pier", Cap: f.BuildUp.Cap, Post: f.Sections.Post.Width, Beam: f.Sections.Beam.Across(), BeamDepth: f.BuildUp.Beam,
+		SeatHeight: j.Block.SeatHeight, SeatDepth: max(0, j.Block.Height-j.Block.SeatHeight), Base: j.Block.Base, SeatWidth: j.Block.SeatWidth,
+		Hole: holeSide(p), Beside: j.Stone.BesideBlock,
+	}
+	var deepest measure.Length = -1
+	for _, pier := range p.Ground.Piers {
+		if pier.Hole != nil && pier.Hole.Dig > deepest {
+			deepest = pier.Hole.Dig
+			d.Pier, d.Known, d.Dig, d.Stone, d.PostLong = pier.Name, true, pier.Hole.Dig, pier.Hole.Stone, pier.Hole.Post
+		}
+	}
+	return []diagrams.Drawing{d}
+}
+
+// splice draws one beam joint, when there is any.
+func splice(p *calc.Plan) []diagrams.Drawing {
+	f := p.Frame
+	for _, pier := range f.Piers {
+		if !pier.Splice {
+			continue
+		}
+		d := diagrams.Splice{Pier: pier.Name, BeamDepth: f.BuildUp.Beam, Thick: f.Sections.Beam.Width, Post: f.Sections.Post.Width,
+			Bearing: f.Sections.Post.Width / 2, Least: leastBearing}
+		for _, ply := range f.Lines[pier.Line].Plies {
+			d.Plies = append(d.Plies, diagrams.SplicePly{Jointed: jointedAt(ply, pier.X)})
+		}
+		return []diagrams.Drawing{d}
+	}
+	return nil
+}
+
+// leastBearing of a beam end on wood or metal: 1 1/2 in (IRC R502.6).
+const leastBearing = 3 * measure.Inch / 2
+
+func jointedAt(ply frame.Ply, x measure.Length) bool {
+	for _, piece := range ply.Pieces[1:] {
+		if (piece.From - x).Abs() < measure.Inch {
+			return true
+		}
+	}
+	return false
+}
+
+func loadPath(p *calc.Plan) []diagrams.Drawing {
+	if len(p.Strength.Path) == 0 {
+		return nil
+	}
+	d := diagrams.LoadPath{Pier: p.Strength.WorstPier}
+	for _, step := range p.Strength.Path {
+		part := diagrams.PathPart{Name: step.Part, Adds: step.Adds, Sum: step.Sum}
+		if c, ok := p.Strength.Find(step.Check); ok {
+			part.Check = fmt.Sprintf("%s %.2f", c.What, float64(c.Ratio))
+		}
+		d.Parts = append(d.Parts, part)
+	}
+	return []diagrams.Drawing{d}
+}
+
+func nailing(p *calc.Plan) []diagrams.Drawing {
+	if len(p.Frame.Surface.Panels) == 0 {
+		return nil
+	}
+	return []diagrams.Drawing{diagrams.Nailing{
+		Fastener: "8d ring-shank nail", EdgeDistance: 3 * measure.Inch / 8, Edge: 6 * measure.Inch, Field: 12 * measure.Inch,
+		Spacing: p.Job.Frame.Joists.Spacing, Joist: p.Frame.Sections.Joist.Width, Gap: p.Job.Platform.Surface.Gap,
+	}}
+}

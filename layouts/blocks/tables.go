@@ -1,0 +1,50 @@
+package blocks
+
+import (
+	"html/template"
+
+	"pierbook/calc"
+	"pierbook/content"
+	"pierbook/layouts"
+)
+
+// tabled makes a table of a plan.
+type tabled func(p *calc.Plan) layouts.Table
+
+// tables are the makers of all tables by name.
+var tables = func() map[string]maker {
+	makers := map[string]maker{}
+	for name, make := range map[string]tabled{
+		"posts":       postTable,
+		"piers":       pierTable,
+		"holes":       holeTable,
+		"stone":       stoneTable,
+		"beams":       beamTable,
+		"joists":      joistTable,
+		"rims":        rimTable,
+		"blocking":    blockingTable,
+		"panels":      panelTable,
+		"boards":      boardTable,
+		"sticks":      stickTable,
+		"order":       orderTable,
+		"delivery":    deliveryTable,
+		"tools":       toolTable,
+		"loads":       loadTable,
+		"checks":      checkTable,
+		"path":        pathTable,
+		"assumptions": assumptionTable,
+		"levels":      levelTable,
+		"readings":    readingTable,
+		"diagonals":   diagonalTable,
+		"racking":     rackingTable,
+		"running":     runningTable,
+		"exceptions":  exceptionTable,
+		"hours":       hourTable,
+		"equilibrium": equilibriumTable,
+		"pier-loads":  pierLoadTable,
+	} {
+		makers[name] = func(p *calc.Plan, c content.Call) template.HTML { return make(p).For(c) }
+	}
+	makers["workings"] = workings
+	return makers
+}()
