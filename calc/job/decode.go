@@ -23,7 +23,7 @@ func Read(fsys fs.FS, name string) (*Job, fault.List) {
 		return nil, faults
 	}
 	root.withoutNone()
-	r := &reader{faults: &faults, job: &Job{}, given: make(map[string]fault.Place), entries: make(map[string][]Entry), tables: map[string]fault.Place{"": {File: name}}}
+	r := &reader{faults: &faults, job: &Job{}, given: make(map[string]fault.Place), bad: make(map[string]bool), entries: make(map[string][]Entry), tables: map[string]fault.Place{"": {File: name}}}
 	r.table("", nil, root, tree(), 0)
 	r.defaults()
 	r.finish()
@@ -43,6 +43,7 @@ type reader struct {
 	faults  *fault.List
 	job     *Job
 	given   map[string]fault.Place // keys that a file holds, also those with a wrong value
+	bad     map[string]bool        // those with a wrong value
 	tables  map[string]fault.Place // tables that a file holds, by the place of their key
 	entries map[string][]Entry     // by the path in the table of keys, stars included
 }
@@ -107,11 +108,11 @@ func (r *reader) table(path string, names []string, n *node, b *branch, bare mea
 }
 
 func (b *branch) suggestion(key string) string {
-	keys := "the keys here are: " + strings.Join(b.names, ", ")
+	keys := "he keys here are: " + strings.Join(b.names, ", ")
 	if near := fault.Nearest(strings.ToLower(key), b.names); near != "" {
-		return "did you mean " + near + "? " + keys
+		return "did you mean " + near + "? T" + keys
 	}
-	return keys
+	return "t" + keys
 }
 
 // child reads the value of one key: another table, or what the row of the key
@@ -137,6 +138,7 @@ func (r *reader) child(path string, names []string, p pair, b *branch, bare meas
 	r.given[path] = p.value.at
 	v := value{names: names, bare: bare, at: p.value.at}
 	if !r.value(path, b.key, p.value, &v) {
+		r.bad[path] = true
 		return
 	}
 	b.key.put(r.job, v)
@@ -231,7 +233,7 @@ func (r *reader) opened(path string) bool {
 func (r *reader) assume(key *Key) {
 	d, ok := key.defaultFor(r.job)
 	if !ok {
-		if key.Required {
+		if key.Required && !r.bad[key.FromSays] {
 			r.wrong(key.Path, r.around(key.Path), "is missing", key.Missing)
 		}
 		return

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"regexp"
@@ -210,7 +211,7 @@ func (k *Key) readScalar(v *value, text string) error {
 
 func (k *Key) notAChoice(text string) error {
 	remedy := "write one of: " + strings.Join(k.Choices, ", ")
-	if near := fault.Nearest(strings.ToLower(text), k.Choices); near != "" {
+	if near := cmp.Or(fault.Nearest(text, k.Choices), fault.Nearest(strings.ToLower(text), k.Choices)); near != "" {
 		remedy = "did you mean " + near + "? " + strings.ToUpper(remedy[:1]) + remedy[1:]
 	}
 	return slip(fmt.Sprintf("%q is not in the list", text), remedy)

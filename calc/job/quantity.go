@@ -1,12 +1,16 @@
 package job
 
-import "pierbook/calc/measure"
+import (
+	"strings"
+
+	"pierbook/calc/measure"
+)
 
 // quantity returns a value as one that prints itself: the figure that a page
 // may ask for by the path of the key. Lists and tables have none.
 func (v value) quantity(k *Key) measure.Quantity {
 	if v.word != "" {
-		return measure.Word(v.word)
+		return measure.Word(strings.ReplaceAll(v.word, "_", " "))
 	}
 	switch k.Kind.Name {
 	case Text.Name, Word.Name, Date.Name, Size.Name, Accuracy.Name:

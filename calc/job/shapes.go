@@ -95,6 +95,7 @@ func readSpot(r *reader, path string, n *node, v *value) bool {
 // readSights takes one list for each set-up, in the order taken. A set-up is a
 // list of single pairs, or a map in that order.
 func readSights(r *reader, path string, n *node, v *value) bool {
+	all := r.faults.Len()
 	for i, item := range n.items {
 		itemPath := fmt.Sprintf("%s.%d", path, i+1)
 		var sights []Sight
@@ -122,6 +123,7 @@ func readSights(r *reader, path string, n *node, v *value) bool {
 	if len(n.items) == 0 {
 		r.wrong(path, n.at, "the list of set-ups is empty", "write the readings, or leave the key out until they are taken")
 	}
+	r.bad[path] = r.faults.Len() > all
 	return true
 }
 
@@ -140,7 +142,7 @@ func (r *reader) sightsOf(path string, n *node, bare measure.Length) []Sight {
 			r.slip(path+"."+p.key, p.value.at, err)
 			continue
 		}
-		sights = append(sights, Sight{Point: p.key, Reading: one.length, At: p.value.at})
+		sights = append(sights, Sight{Point: p.key, Reading: one.length, At: p.at})
 	}
 	return sights
 }
