@@ -13,6 +13,9 @@ type Curves struct {
 	MomentMost, MomentLeast      []measure.Moment // of all combinations: sagging positive
 	Capacity                     measure.Moment   // of the sagging section under normal duration
 	DeflectionMost, DeflectLeast []measure.Length // lasting and live, down positive
+	Case                         string           // one loading, for a single line: everything at once
+	Moment                       []measure.Moment
+	Deflection                   []measure.Length // without creep
 }
 
 // curves draws the envelope of a member.
@@ -50,7 +53,31 @@ func (c *checker) curves(s *subject) *Curves {
 			k.DeflectLeast[i] = min(k.DeflectLeast[i], measure.FromMetres(e.least.sag[i]/stiffness))
 		}
 	}
+	c.oneLoading(k, s, stiffness)
 	return k
+}
+
+// oneLoading adds the curves of the plainest loading: own weight, what stands on
+// the floor, and live load on every bay.
+func (c *checker) oneLoading(k *Curves, s *subject, stiffness float64) {
+	k.Case = "own weight and live load on every bay"
+	if c.loads.present[buildingCase] {
+		k.Case = "own weight, building, and live load on every bay"
+	}
+	f := newField(len(s.gauge.stations), len(s.gauge.run.supports))
+	for kind, e := range s.cases {
+		if loadCase(kind) == snowCase || loadCase(kind) == roofCase || e.most.shear == nil {
+			continue
+		}
+		f.add(e.most, 1)
+		if loadCase(kind) == liveCase { // the parts that lift on some stations belong to the whole
+			f.add(e.least, 1)
+		}
+	}
+	for i := range s.gauge.stations {
+		k.Moment = append(k.Moment, measure.Moment(f.moment[i]))
+		k.Deflection = append(k.Deflection, measure.FromMetres(f.sag[i]/stiffness))
+	}
 }
 
 // governing returns the subject with the greatest bending ratio.

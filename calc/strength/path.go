@@ -2,6 +2,7 @@ package strength
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc/measure"
 )
@@ -12,6 +13,7 @@ type Step struct {
 	Adds    measure.Force
 	Sum     measure.Force
 	Working string
+	Check   string // the check that governs the part, such as "bending 0.62"; empty when none
 }
 
 // path follows the load of one pier from the surface to the soil, under the
@@ -34,7 +36,7 @@ func (c *checker) path(pier *PierLoad) []Step {
 	sum := measure.Force(0)
 	step := func(part string, adds measure.Force, working string) {
 		sum += adds
-		steps = append(steps, Step{part, adds, sum, working})
+		steps = append(steps, Step{part, adds, sum, working, c.governs(part, p.Name, c.frame.Lines[p.Line].Name)})
 	}
 	step("surface", (live + snow).On(area), fmt.Sprintf("%s: %s on %s of floor", combo.Name, t.pressure(live+snow), area.Print(t.style)))
 	step("joists", own.On(area), fmt.Sprintf("surface and joists, %s × %s", t.pressure(own), area.Print(t.style)))
@@ -59,6 +61,26 @@ func (c *checker) path(pier *PierLoad) []Step {
 	step("stone", stone, fmt.Sprintf("%s deep, %s square", t.length(pier.Height.Stone), t.length(side)))
 	step("soil", 0, fmt.Sprintf("%s/(%s)² = %s; allowed %s", t.force(float64(sum)), t.length(side), t.pressure(sum.Over(side.Times(side))), t.pressure(c.job.Site.Soil.Bearing)))
 	return steps
+}
+
+// governs names the check with the greatest ratio of a part of the path.
+func (c *checker) governs(part, pier, line string) string {
+	prefixes := map[string]string{"surface": "surface.", "joists": "joist.", "beam": "beam." + line + ".", "post": "post." + pier + ".",
+		"block": "pier." + pier + ".block", "stone": "pier." + pier + ".stone", "soil": "pier." + pier + ".soil"}
+	prefix, ok := prefixes[part]
+	if !ok {
+		return ""
+	}
+	worst, name := measure.Ratio(-1), ""
+	for _, k := range c.checks {
+		if strings.HasPrefix(k.ID, prefix) && k.Ratio > worst {
+			worst, name = k.Ratio, strings.ReplaceAll(k.ID[strings.LastIndex(k.ID, ".")+1:], "_", " ")
+		}
+	}
+	if worst < 0 {
+		return ""
+	}
+	return name + " " + worst.Print(c.words.style)
 }
 
 // worstPier returns the pier whose block or ground is nearest to its limit.

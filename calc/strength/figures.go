@@ -1,0 +1,182 @@
+package strength
+
+import (
+	"fmt"
+	"strings"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+)
+
+// Figures returns every figure of the strength part: loads, the load on each
+// pier, each check, the rules and the design values.
+func (s *Strength) Figures() []figure.Figure {
+	figures := s.loadFigures()
+	figures = append(figures, s.pierFigures()...)
+	figures = append(figures, s.checkFigures(s.Checks)...)
+	figures = append(figures, s.checkFigures(s.Conventions)...)
+	figures = append(figures, s.ruleFigures()...)
+	figures = append(figures, s.timberFigures()...)
+	figures = append(figures, s.tieFigures()...)
+	return append(figures, s.summaryFigures()...)
+}
+
+func (s *Strength) loadFigures() []figure.Figure {
+	var figures []figure.Figure
+	for _, l := range s.Loads {
+		f := figure.Figure{Key: "load." + l.ID, Means: l.What, Value: l.Amount, Origin: figure.Computed, Source: l.Source, Memory: l.Memory, Formula: l.Formula, Working: l.Working, From: l.From}
+		if l.Path != "" {
+			f.From = append([]string{l.Path}, f.From...)
+			if f.Formula == "" {
+				f.Formula, f.Working = "taken over", l.Amount.Print(s.style)
+			}
+			f.At = s.job.At(l.Path)
+		}
+		figures = append(figures, f)
+	}
+	for _, b := range s.Balance {
+		key := "load.sum." + strings.ReplaceAll(b.Case, " ", "_")
+		figures = append(figures,
+			figure.Figure{Key: key + ".applied", Means: b.Case + ", put on the platform", Value: b.Applied, Origin: figure.Computed, Formula: "Σ loads", Working: b.Working},
+			figure.Figure{Key: key + ".reactions", Means: b.Case + ", carried by the piers", Value: b.Reactions, Origin: figure.Computed, Formula: "Σ reactions", Working: b.Working, From: []string{key + ".applied"}})
+	}
+	return figures
+}
+
+// pierFigures gives each pier its load by area, and its load by reactions.
+func (s *Strength) pierFigures() []figure.Figure {
+	var figures []figure.Figure
+	for i, f := range s.First {
+		p := s.Piers[i]
+		key := "pier." + f.Pier
+		computed := func(name, means string, value measure.Quantity, formula, working string, from ...string) {
+			figures = append(figures, figure.Figure{Key: key + "." + name, Means: means + " at " + f.Pier, Value: value, Origin: figure.Computed, Formula: formula, Working: working, From: from})
+		}
+		computed("load", "load by tributary area: floor load and own weight", f.Load, "load = area·(floor load + own weight) + beam + post", strings.Join(f.Working[:4], "; "), "platform.floor_load", "load.surface", "load.joists", "load.beams")
+		computed("load_on_soil", "pressure under the bed, by tributary area", f.OnSoil, "q = (load + block + stone)/side²", f.Working[len(f.Working)-1], key+".load")
+		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations", p.sum(words{s.style})[0], key+".dead", key+".live")
+		computed("dead", "own weight and building", p.Dead+p.Building, "reactions of the dead loads + post", fmt.Sprintf("%s + %s", p.Dead.Print(s.style), p.Building.Print(s.style)), "load.joists", "load.beams")
+		computed("live", "floor load, patterned", p.Live, "greatest patterned reaction", p.Live.Print(s.style), "platform.floor_load")
+	}
+	return figures
+}
+
+func (s *Strength) checkFigures(checks []Check) []figure.Figure {
+	var figures []figure.Figure
+	for _, c := range checks {
+		figures = append(figures, figure.Figure{Key: "check." + c.ID + ".ratio", Means: c.What + ": demand over capacity", Value: c.Ratio, Origin: figure.Computed,
+			Source: c.Clause, Memory: c.Memory, Formula: "ratio = demand/capacity",
+			Working: fmt.Sprintf("%s/%s = %s. %s", c.Demand.Print(s.style), c.Capacity.Print(s.style), c.Ratio.Print(s.style), strings.Join(c.Working, "; ")), From: s.fromOf(c)})
+	}
+	return figures
+}
+
+// fromOf names the figures that a check rests on.
+func (s *Strength) fromOf(c Check) []string {
+	parts := strings.Split(c.ID, ".")
+	switch parts[0] {
+	case "pier", "post":
+		return []string{"pier." + parts[1] + ".reaction"}
+	case "joist":
+		return []string{"timber.joist.bending", "platform.floor_load", "joist.spacing"}
+	case "beam", "table":
+		return []string{"timber.beam.bending", "platform.floor_load", "beam.length"}
+	case "wind":
+		return []string{"load.wind.pressure"}
+	}
+	return []string{"platform.floor_load"}
+}
+
+// ruleFigures gives the limits, each with the basis of its default.
+func (s *Strength) ruleFigures() []figure.Figure {
+	r, d := s.Rules, DefaultRules()
+	rule := func(key, means string, value measure.Quantity, usual bool, source string, memory bool) figure.Figure {
+		origin := figure.Given
+		if usual {
+			origin = figure.Assumed
+		}
+		return figure.Figure{Key: "rule." + key, Means: means, Value: value, Origin: origin, Source: source, Memory: memory}
+	}
+	return []figure.Figure{
+		rule("live_limit", "span over this: deflection under live load", measure.Count(r.LiveLimit), r.LiveLimit == d.LiveLimit, "IRC 2021 R301.7", false),
+		rule("total_limit", "span over this: lasting and live deflection", measure.Count(r.TotalLimit), r.TotalLimit == d.TotalLimit, "IRC 2021 R301.7", false),
+		rule("eccentricity", "how far a post may stand off its block's centre", r.Eccentricity, r.Eccentricity == d.Eccentricity, "common practice, no source", false),
+		rule("stone_bearing", "what the compacted bed may carry", r.StoneBearing, r.StoneBearing == d.StoneBearing, "IBC 2012 Table 1806.2, gravel", false),
+		rule("stone_friction", "friction of block on stone", r.StoneFriction, r.StoneFriction == d.StoneFriction, "NAVFAC DM 7.02 Table 1: 0.55, over 1.5", true),
+		rule("braced_above", "post from which bracing is wanted both ways", r.BracedAbove, r.BracedAbove == d.BracedAbove, "common practice, no source", false),
+		rule("not_sized_above", "block and post above which an engineer sizes the pier", r.NotSizedAbove, r.NotSizedAbove == d.NotSizedAbove, "24 CFR 3285.306", true),
+		rule("risk_category", "risk category", measure.Word(r.RiskCategory), r.RiskCategory == d.RiskCategory, "ASCE 7-16 Table 1.5-1", true),
+		rule("editions", "editions of the standards", measure.Word(r.Editions), r.Editions == d.Editions, "the latest that the tables here were read from", false),
+	}
+}
+
+// timberFigures gives the reference and adjusted values of each kind of member.
+func (s *Strength) timberFigures() []figure.Figure {
+	var figures []figure.Figure
+	t := words{s.style}
+	for _, m := range s.Timber {
+		v := m.Values
+		value := func(name, symbol string, reference, adjusted measure.Stress, factors ...namedFactor) {
+			figures = append(figures, figure.Figure{Key: "timber." + m.Name + "." + name, Means: "adjusted " + strings.ReplaceAll(name, "_", " ") + " value of the " + m.Name + "s, before load duration", Value: measure.TimberStress(adjusted),
+				Origin: figure.Computed, Source: v.origin(), Memory: v.Memory, Formula: symbol + "' = " + symbol + "·CM·CF·Ci·Cr, as they apply",
+				Working: t.product(symbol+"'", reference, symbol, adjusted, factors...), From: []string{"timber.species", "timber.grade", "timber.wet", "timber.incised"}})
+		}
+		value("bending", "Fb", v.Reference.Bending, v.Bending, v.bendingFactors(1)[1:]...)
+		value("shear", "Fv", v.Reference.Shear, v.Shear, namedFactor{"CM", v.ShearWet}, namedFactor{"Ci", v.Incising})
+		value("bearing_across", "Fc⊥", v.Reference.BearingAcross, v.BearingAcross, namedFactor{"CM", v.AcrossWet})
+		value("compression", "Fc", v.Reference.Compression, v.Compression, namedFactor{"CM", v.CompressionWet}, namedFactor{"CF", v.CompressionSize}, namedFactor{"Ci", v.Incising})
+		value("elastic", "E", v.Reference.Elastic, v.Elastic, namedFactor{"CM", v.ElasticWet}, namedFactor{"Ci", v.ElasticIncising})
+	}
+	return figures
+}
+
+func (s *Strength) tieFigures() []figure.Figure {
+	var figures []figure.Figure
+	for _, t := range s.Ties {
+		joint := "to_block"
+		if strings.HasPrefix(t.Joint, "block") {
+			joint = "to_ground"
+		}
+		key := "pier." + t.Pier + ".tie_" + joint
+		figures = append(figures,
+			figure.Figure{Key: key + ".up", Means: "hold-down wanted at " + t.Pier + ", " + t.Joint, Value: t.Up, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind checks", Working: t.Up.Print(s.style), From: []string{"load.wind.pressure"}},
+			figure.Figure{Key: key + ".level", Means: "sideways force to hold at " + t.Pier + ", " + t.Joint, Value: t.Level, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind checks", Working: t.Level.Print(s.style), From: []string{"load.wind.pressure"}})
+	}
+	return figures
+}
+
+// summaryFigures gives the worst and the number of failing checks.
+func (s *Strength) summaryFigures() []figure.Figure {
+	failing, wanted := s.Failing(), 0
+	for _, c := range s.Checks {
+		if !c.Holds() && c.Needs != "" {
+			wanted++
+		}
+	}
+	none := measure.Word("no")
+	if failing == 0 {
+		none = "yes"
+	}
+	var ratio measure.Ratio
+	var id string
+	if worst, ok := s.Worst(); ok {
+		ratio, id = worst.Ratio, worst.ID
+	}
+	from := []string{"check." + id + ".ratio"}
+	var worstLoad measure.Force
+	for _, p := range s.Piers {
+		if p.Name == s.WorstPier {
+			worstLoad = p.Most
+		}
+	}
+	reaction := []string{"pier." + s.WorstPier + ".reaction"}
+	return []figure.Figure{
+		{Key: "checks.worst", Means: "greatest ratio of demand to capacity", Value: ratio, Origin: figure.Computed, Formula: "greatest of all checks that the frame must hold by itself", Working: id + ": " + ratio.Print(s.style), From: from},
+		{Key: "checks.worst_is", Means: "the check with the greatest ratio", Value: measure.Word(id), Origin: figure.Computed, Formula: "greatest of all checks that the frame must hold by itself", Working: id, From: from},
+		{Key: "checks.failing", Means: "checks that fail", Value: measure.Count(failing), Origin: figure.Computed, Formula: "count of ratios above 1 that nothing by others would mend", Working: fmt.Sprintf("%d of %d", failing, len(s.Checks))},
+		{Key: "checks.none_failing", Means: "no check fails", Value: none, Origin: figure.Computed, Formula: "checks.failing = 0", Working: fmt.Sprintf("%d fail", failing), From: []string{"checks.failing"}},
+		{Key: "checks.wanted", Means: "checks that hold only with work by others", Value: measure.Count(wanted), Origin: figure.Computed, Formula: "count of ratios above 1 with an anchorage or brace named", Working: fmt.Sprintf("%d of %d", wanted, len(s.Checks))},
+		{Key: "load.worst_pier", Means: "the pier nearest to the limit of its block or ground", Value: measure.Word(s.WorstPier), Origin: figure.Computed, Formula: "greatest ratio of block, stone and soil", Working: s.WorstPier, From: reaction},
+		{Key: "load.worst", Means: "load on that pier's block", Value: worstLoad, Origin: figure.Computed, Formula: "greatest of all combinations", Working: worstLoad.Print(s.style), From: reaction},
+	}
+}
