@@ -69,9 +69,9 @@ func boardWidths(platform, width, gap measure.Length) []measure.Length {
 }
 
 // boardJoints returns two ways of joining boards from the yard's lengths, for
-// alternate boards: the fewest pieces, joints over the middle of a joist, every
-// piece over two bays or more and joints of neighbours two joists apart where
-// the lengths allow it.
+// alternate boards: joints over the middle of a joist, every piece over two bays
+// or more and joints of neighbours two joists apart where the lengths allow it,
+// the fewest pieces, with one more in every second board if the stagger needs it.
 func (l *layout) boardJoints() (odd, even option, r run, ok bool) {
 	stock := l.boardStock()
 	stops := l.innerJoists()
@@ -87,7 +87,13 @@ func (l *layout) boardJoints() (odd, even option, r run, ok bool) {
 			r = inner
 		}
 	}
-	odd, even = apart(twoBays(r.options(r.fewest())), leastBays)
+	few := twoBays(r.options(r.fewest()))
+	odd, even = apart(few, few, leastBays)
+	if gapOf(odd, even, leastBays) < leastBays {
+		if more := twoBays(r.options(r.fewest() + 1)); len(more) > 0 {
+			odd, even = apart(few, more, leastBays)
+		}
+	}
 	if gapOf(odd, even, leastBays) < leastBays {
 		l.advise("platform.surface", "The end joints of neighbouring boards cannot be kept two joists apart with the yard's lengths.")
 	}

@@ -54,7 +54,7 @@ func (l *ledger) boards() {
 	for _, b := range boards {
 		pieces += len(b.Pieces)
 	}
-	l.computed("board.pieces", "pieces of board", measure.Count(pieces), "the fewest that meet over joists, every run alike in number", "", "board.count", "frame.length")
+	l.computed("board.pieces", "pieces of board", measure.Count(pieces), "the fewest that meet over joists, with one more in every second board where the stagger needs it", "", "board.count", "frame.length")
 	l.computed("surface.rows", "runs of boards", measure.Count(len(boards)), "boards side by side", "", "board.count")
 	l.computed("surface.last_row", "width of the last board", boards[len(boards)-1].Width,
 		"width less the others and their gaps; under half a board it shares the narrowing with the first", "", "frame.width", "board.width", "surface.gap")

@@ -45,20 +45,24 @@ func (l *layout) joist(i int, near measure.Length, b bay, many bool) Joist {
 	}
 }
 
+// leastClear is the least gap between the last two joists: less than half an
+// inch is no gap to build. Common practice, no source.
+const leastClear = measure.Inch / 2
+
 // joistMarks returns the running marks, the near faces of the joists along x:
 //
 //	0;  k × spacing − thickness/2 for k = 1, 2, …;  length − thickness
 //
 // so that centres count from the frame end and the outer faces of the first and
 // last joist are the frame's ends. Every joist stands beyond its mark. The last
-// running joist is left out when less than its own thickness would be clear
-// between it and the end joist, for there is no room to nail between them.
+// running joist is left out where it would overlap the end joist or leave less
+// than [leastClear] between them.
 func joistMarks(length, thick, spacing measure.Length) []measure.Length {
 	last := length - thick
 	near := make([]measure.Length, 1, int(last/spacing)+2)
 	for k := measure.Length(1); ; k++ {
 		mark := k*spacing - thick/2
-		if mark+2*thick > last {
+		if mark+thick+leastClear > last {
 			break
 		}
 		near = append(near, mark)
@@ -122,7 +126,7 @@ func (l *layout) adviseWideBay() {
 	if f.WidestBay <= spacing {
 		return
 	}
-	saying := fmt.Sprintf("The last two joists stand %s apart by centre, more than the spacing of %s, since a joist between them would touch. A length of %s brings them to the spacing.",
+	saying := fmt.Sprintf("The last two joists stand %s apart by centre, more than the spacing of %s, since there is no room for one between them. A length of %s brings them to the spacing.",
 		l.say(f.WidestBay), l.say(spacing), l.sayDown(f.Length-(f.WidestBay-spacing)))
 	if rating := measure.Length(l.job.Platform.Surface.SpanRating) * measure.Inch; l.job.Platform.Surface.Kind == "panels" && rating > 0 && f.WidestBay > rating {
 		saying += fmt.Sprintf(" It is also more than the span rating of the panels, %s.", l.say(rating))

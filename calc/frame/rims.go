@@ -21,7 +21,8 @@ func (l *layout) rims() {
 			"no %s reaches from %s to %s, and a rim may be joined only at a joist", nameOr(f.Sections.Rim, "rim"), l.say(from), l.say(to))
 		return
 	}
-	first, second := apart(r.options(r.fewest()), 1)
+	options := r.options(r.fewest())
+	first, second := apart(options, options, 1)
 	f.Rims = []Rim{
 		l.rim(f.Lines[0].Name, 0, r, first),
 		l.rim(f.Lines[len(f.Lines)-1].Name, f.Width, r, second),
@@ -49,13 +50,13 @@ func (l *layout) innerJoists() []measure.Length {
 	return centres
 }
 
-// apart returns two options whose joints keep at least that many stops apart, at
-// the least timber bought; when none do, the pair that comes nearest to it.
-func apart(options []option, least int) (first, second option) {
+// apart returns an option of each list, whose joints keep at least that many stops
+// apart, at the least timber bought; when none do, the pair that comes nearest to it.
+func apart(options, others []option, least int) (first, second option) {
 	best := pairCost{gap: -1}
 	for i, a := range options {
-		for k, b := range options {
-			c := pairCost{gap: min(least, gapOf(a, b, least)), bought: a.bought + b.bought, spread: a.spread + b.spread, order: i*len(options) + k}
+		for k, b := range others {
+			c := pairCost{gap: min(least, gapOf(a, b, least)), bought: a.bought + b.bought, spread: a.spread + b.spread, order: i*len(others) + k}
 			if best.gap < 0 || c.better(best) {
 				best, first, second = c, a, b
 			}

@@ -9,10 +9,12 @@ import (
 	"pierbook/calc/measure"
 )
 
-// splices makes every beam of pieces that meet over inner piers: first the
-// fewest pieces, then the best stagger (neighbouring plies sharing a joint, then
-// neighbouring lines), then the least timber bought, then the evenest pieces.
-// The search is exact within [mostOptions] ways of joining a ply.
+// splices makes every beam of pieces that meet over inner piers. Joints of
+// neighbouring plies are kept off the same pier, with one joint more in a ply where
+// that takes it, for plies that all end over one post are no beam across it. Then
+// come the fewest pieces, then the fewest joints that neighbouring lines have over
+// piers of one number, then the least timber bought, then the evenest pieces. The
+// search is exact within [mostOptions] ways of joining a ply.
 func (l *layout) splices() {
 	f := l.frame
 	perLine := len(f.Piers) / len(f.Lines)
@@ -30,11 +32,17 @@ func (l *layout) splices() {
 		return
 	}
 	options := r.options(joints)
+	if pliesShare(options, f.Sections.Beam.Plies) {
+		options = append(options, r.options(joints+1)...)
+	}
 	chosen := stagger(options, f.Sections.Beam.Plies, len(f.Lines))
 	for i := range f.Lines {
 		l.join(i, r, options, chosen[i])
 	}
-	l.adviseStagger(joints)
+	if joints > 0 {
+		l.advisePlies()
+		l.adviseLines()
+	}
 }
 
 // beamTooShort faults a stretch between joints that no stock bridges.
@@ -115,24 +123,38 @@ func pieceName(line string, piece, ply, plies int) string {
 	return name
 }
 
-// adviseStagger says where joints of neighbouring plies could not be kept apart.
-func (l *layout) adviseStagger(joints int) {
-	if joints == 0 || l.frame.Sections.Beam.Plies < 2 {
-		return
-	}
-	for _, line := range l.frame.Lines {
-		for i := 1; i < len(line.Plies); i++ {
-			if shared := jointBits(line.Plies[i-1], l.frame) & jointBits(line.Plies[i], l.frame); shared != 0 {
-				pier := l.frame.Piers[bits.TrailingZeros64(shared)].Number
-				l.advise("frame.beams", "Neighbouring plies of every beam have to join over the same pier (%s%d): another stock length or one more pier lets them stagger.", line.Name, pier)
-				return
-			}
+// advisePlies says where joints of neighbouring plies could not be kept apart.
+func (l *layout) advisePlies() {
+	line := l.frame.Lines[0]
+	for i := 1; i < len(line.Plies); i++ {
+		if shared := l.frame.joints(line.Plies[i-1]) & l.frame.joints(line.Plies[i]); shared != 0 {
+			l.advise("frame.beams", "Neighbouring plies of every beam have to join over the same pier (%s%d): another stock length or one more pier lets them stagger.",
+				line.Name, bits.TrailingZeros64(shared)+1)
+			return
 		}
 	}
 }
 
-// jointBits returns the piers of a line, by their place, over which a ply is joined.
-func jointBits(ply Ply, f *Frame) uint64 {
+// adviseLines says where joints of neighbouring lines could not be kept apart.
+func (l *layout) adviseLines() {
+	under := uint64(0)
+	for i, line := range l.frame.Lines {
+		before := under
+		under = 0
+		for _, ply := range line.Plies {
+			under |= l.frame.joints(ply)
+		}
+		if shared := before & under; shared != 0 {
+			number := bits.TrailingZeros64(shared) + 1
+			l.advise("frame.beams", "Neighbouring beams have to join over the piers %s%d and %s%d: another stock length or one more pier lets them stagger.",
+				l.frame.Lines[i-1].Name, number, line.Name, number)
+			return
+		}
+	}
+}
+
+// joints returns the piers of a line, one bit each, over which a ply is joined.
+func (f *Frame) joints(ply Ply) uint64 {
 	var set uint64
 	for _, piece := range ply.Pieces[1:] {
 		for i := range len(f.Piers) / len(f.Lines) {

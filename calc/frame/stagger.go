@@ -11,8 +11,12 @@ import (
 // stagger chooses for every line and ply one of the options, at least cost. The
 // answer holds, line by line, the index of the option of each ply.
 func stagger(options []option, plies, lines int) [][]int {
-	ways := lineWays(options, plies)
-	return alternate(ways, lines)
+	return alternate(lineWays(options, plies), lines)
+}
+
+// pliesShare says whether neighbouring plies cannot but share a joint.
+func pliesShare(options []option, plies int) bool {
+	return plies > 1 && lineWays(options, plies)[0].shared > 0
 }
 
 // lineWay is one way of joining all plies of a line.
@@ -20,19 +24,21 @@ type lineWay struct {
 	plies  []int  // the option of each ply
 	joints uint64 // stops with a joint in any ply
 	shared int    // joints that neighbouring plies have over one stop
+	count  int    // joints
 	bought measure.Length
 	spread measure.Length
 }
 
-// worse compares ways that have the same joints under the line.
+// compare orders ways that have the same joints under the line, the best first.
 func (w lineWay) compare(o lineWay) int {
-	return cmp.Or(cmp.Compare(w.shared, o.shared), cmp.Compare(w.bought, o.bought),
+	return cmp.Or(cmp.Compare(w.shared, o.shared), cmp.Compare(w.count, o.count), cmp.Compare(w.bought, o.bought),
 		cmp.Compare(w.spread, o.spread), slices.Compare(w.plies, o.plies))
 }
 
 // lineWays returns the ways of joining the plies of one line that share the
-// fewest joints between neighbours, the best for each set of joints. What other
-// lines do depends on that set alone, so nothing better is lost.
+// fewest joints between neighbours and of these have the fewest joints, the best
+// for each set of joints. What other lines do depends on that set alone, so
+// nothing better is lost.
 func lineWays(options []option, plies int) []lineWay {
 	sets := make([]uint64, len(options))
 	for i, o := range options {
@@ -42,7 +48,7 @@ func lineWays(options []option, plies int) []lineWay {
 	}
 	ways := make([]lineWay, len(options))
 	for i, o := range options {
-		ways[i] = lineWay{plies: []int{i}, joints: sets[i], bought: o.bought, spread: o.spread}
+		ways[i] = lineWay{plies: []int{i}, joints: sets[i], count: len(o.joints), bought: o.bought, spread: o.spread}
 	}
 	for range plies - 1 {
 		ways = addPly(ways, options, sets)
@@ -65,6 +71,7 @@ func addPly(ways []lineWay, options []option, sets []uint64) []lineWay {
 			longer := lineWay{
 				plies: append(slices.Clone(w.plies), i), joints: w.joints | sets[i],
 				shared: w.shared + bits.OnesCount64(sets[last]&sets[i]),
+				count:  w.count + len(o.joints),
 				bought: w.bought + o.bought, spread: w.spread + o.spread,
 			}
 			key := state{longer.joints, i}
@@ -89,7 +96,7 @@ func leastShared(ways []lineWay) []lineWay {
 	slices.SortFunc(ways, lineWay.compare)
 	var kept []lineWay
 	for _, w := range ways {
-		if w.shared != ways[0].shared {
+		if w.shared != ways[0].shared || w.count != ways[0].count {
 			break
 		}
 		if !slices.ContainsFunc(kept, func(k lineWay) bool { return k.joints == w.joints }) {

@@ -327,6 +327,18 @@ func TestPiecesOfBoardsCoverTwoBays(t *testing.T) {
 	})
 }
 
+// 7.2 m of boards of 3.6 m can be joined in the middle only; every second board
+// takes a piece more, so that joints stay two joists apart.
+func TestBoardsTakeOneMorePieceToStagger(t *testing.T) {
+	j := summerhouse()
+	j.Platform.Length = 7200 * mm
+	j.Yard.Stock = map[string][]job.StockLength{"boards": {{Length: 3600 * mm}}}
+	f := lay(t, j)
+	assert.Len(t, f.Surface.Boards[0].Pieces, 2)
+	assert.Len(t, f.Surface.Boards[1].Pieces, 3)
+	assert.NotContains(t, sayings(f), "two joists apart")
+}
+
 // A long joint needs no block where a rim or a flush beam holds both edges. Three
 // beams of 3 1/2 in on 145 3/8 in: the middle one covers 70 15/16 to 74 7/16 in. A joint at
 // 72 in lies well on it; one at 70 in beside it; one at 74 in too near its edge.
