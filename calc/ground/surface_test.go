@@ -136,7 +136,9 @@ func TestSurfaceOfAPlaneIsThePlane(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(3, 12).Draw(t, "readings")
 		tenths := rapid.IntRange(0, 200)
-		draw := func(label string) measure.Length { return measure.Length(tenths.Draw(t, label)) * 100 * measure.Millimetre }
+		draw := func(label string) measure.Length {
+			return measure.Length(tenths.Draw(t, label)) * 100 * measure.Millimetre
+		}
 		plane := func(x, y measure.Length) measure.Length { return 2*measure.Metre + x.Scale(0.03) - y.Scale(0.05) }
 		var nodes []ground.Node
 		for range n {

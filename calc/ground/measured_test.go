@@ -1,0 +1,226 @@
+package ground_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// seatsRead is the sample with its floor fixed and every seat read a little off
+// its plan. The instrument stands 49.5 over the bench mark that day.
+func seatsRead(t *testing.T, off map[string]float64) *job.Job {
+	j := sampleJob()
+	plan := work(t, j, sampleFrame())
+	j.Platform.Floor = job.Floor{Height: plan.Floor.Height}
+	j.Measured.Seats = map[string]measure.Length{"bench_mark": in(49.5), "close": in(49.5)}
+	for _, p := range plan.Piers {
+		j.Measured.Seats[p.Name] = in(49.5) - p.Hole.Seat - in(off[p.Name])
+	}
+	return j
+}
+
+func TestPostsFollowTheSeatsAsRead(t *testing.T) {
+	j := seatsRead(t, map[string]float64{"A1": 0.25, "B3": -0.5})
+	g := work(t, j, sampleFrame())
+	plan := work(t, sampleJob(), sampleFrame())
+	assert.Equal(t, ground.SeatsRead, g.Progress)
+	for i, p := range g.Piers {
+		move := map[string]float64{"A1": -0.25, "B3": 0.5}[p.Name]
+		assert.Equal(t, plan.Piers[i].Hole.Post+in(move), p.Hole.Post, p.Name)
+		// On paper: the printed number, the reading in the seat, the bench mark's.
+		line := g.Lines[p.Name[0]-'A']
+		assert.Equal(t, p.Hole.Post, line.Printed+j.Measured.Seats[p.Name]-j.Measured.Seats["bench_mark"], p.Name)
+		assert.Equal(t, plan.Piers[i].Hole.Post, p.Planned.Post, p.Name)
+	}
+	assert.Equal(t, in(0.25), g.Seats.Read[0].Over())
+}
+
+func TestMeasuredEqualToPlannedChangesNoLength(t *testing.T) {
+	plan := work(t, sampleJob(), sampleFrame())
+	j := seatsRead(t, nil)
+	j.Measured.Timber.Beams = map[string]measure.Length{"A": in(5.5), "B": in(5.5), "C": in(5.5)}
+	joists := in(5.5)
+	j.Measured.Timber.Joists = &joists
+	j.Measured.Holes = map[string]job.Probe{}
+	for _, p := range plan.Piers {
+		if p.Name != "C1" {
+			j.Measured.Holes[p.Name] = job.Probe{Depth: p.Hole.Dig, Found: "firm"}
+		}
+	}
+	g := work(t, j, sampleFrame())
+	for i, p := range g.Piers {
+		assert.Equal(t, plan.Piers[i].Hole.Dig, p.Hole.Dig, p.Name)
+		assert.Equal(t, plan.Piers[i].Hole.Stone, p.Hole.Stone, p.Name)
+		assert.Equal(t, plan.Piers[i].Hole.Post, p.Hole.Post, p.Name)
+	}
+	assert.Equal(t, plan.Stone.Compacted, g.Stone.Compacted)
+}
+
+func TestThinBeamOfOneLineLengthensItsPosts(t *testing.T) {
+	j := seatsRead(t, nil)
+	j.Measured.Timber.Beams = map[string]measure.Length{"B": in(5.4375)}
+	g := work(t, j, sampleFrame())
+	plan := work(t, sampleJob(), sampleFrame())
+	for i, p := range g.Piers {
+		more := measure.Length(0)
+		if p.Name[0] == 'B' {
+			more = in(0.0625)
+		}
+		assert.Equal(t, plan.Piers[i].Hole.Post+more, p.Hole.Post, p.Name)
+	}
+}
+
+func TestOverDugHoleIsFilledWithStone(t *testing.T) {
+	j := sampleJob()
+	j.Measured.Holes = map[string]job.Probe{"B3": {Depth: in(11), Found: "firm"}}
+	g := work(t, j, sampleFrame())
+	p := pier(t, g, "B3")
+	assert.Equal(t, in(8), p.Planned.Dig)
+	assert.Equal(t, in(11), p.Hole.Dig)
+	assert.Equal(t, in(6.5), p.Hole.Stone, "up to the deepest cover, 4 1/2")
+	assert.Equal(t, ground.HoleAsDug, p.Hole.DigLeastBy)
+}
+
+func TestFloorIsLockedOnceASeatIsRead(t *testing.T) {
+	j := seatsRead(t, nil)
+	j.Platform.Floor = job.Floor{Lowest: true, RoundUp: in(0.25)}
+	_, faults := ground.Work(j, sampleFrame())
+	require.Len(t, faults.Sorted(), 1)
+	assert.Equal(t, "platform.floor.height", faults.Sorted()[0].Path)
+	assert.Contains(t, faults.Sorted()[0].Remedy, `height: 1' 2 3/4"`)
+
+	j = sampleJob()
+	j.Measured.PostsCut = map[string]measure.Length{"A1": in(7)}
+	_, faults = ground.Work(j, sampleFrame())
+	assert.Len(t, faults.Sorted(), 1)
+}
+
+func TestSeatsNeedTheBenchMarkOfTheDay(t *testing.T) {
+	j := seatsRead(t, nil)
+	delete(j.Measured.Seats, "bench_mark")
+	_, faults := ground.Work(j, sampleFrame())
+	require.Len(t, faults.Sorted(), 1)
+	assert.Equal(t, "measured.seats", faults.Sorted()[0].Path)
+
+	j = seatsRead(t, nil)
+	j.Measured.Seats["close"] = in(49.75)
+	_, faults = ground.Work(j, sampleFrame())
+	require.Len(t, faults.Sorted(), 1)
+	assert.Equal(t, "measured.seats.close", faults.Sorted()[0].Path)
+}
+
+func TestCutPostsAreNeverIssuedAgain(t *testing.T) {
+	j := seatsRead(t, nil)
+	plan := work(t, sampleJob(), sampleFrame())
+	want := map[string]measure.Length{}
+	for _, p := range plan.Piers {
+		want[p.Name] = p.Hole.Post
+	}
+	j.Measured.PostsCut = map[string]measure.Length{
+		"A1": want["A1"],              // right
+		"A3": want["A3"] - in(0.125),  // a shim makes it up
+		"A5": want["A5"] + in(0.5),    // to be trimmed
+		"B5": want["B5"] - in(0.75),   // short: serves elsewhere
+		"C1": want["C1"] - in(0.1875), // short, under every other post but one
+	}
+	g := work(t, j, sampleFrame())
+	state := map[string]ground.Post{}
+	for _, p := range g.Posts {
+		state[p.Name] = p
+	}
+	assert.Equal(t, ground.Serves, state["A1"].State)
+	assert.Equal(t, ground.Shim, state["A3"].State)
+	assert.Equal(t, in(0.125), state["A3"].Shim)
+	assert.Equal(t, ground.Trim, state["A5"].State)
+	assert.Equal(t, ground.CutAnew, state["B5"].State)
+	assert.Equal(t, ground.CutAnew, state["C1"].State)
+	issued := map[string]bool{}
+	for _, p := range g.ToCut() {
+		issued[p.Name] = true
+	}
+	assert.False(t, issued["A1"] || issued["A3"] || issued["A5"])
+	assert.True(t, issued["B5"] && issued["C1"])
+
+	way := state["B5"].Ways[0]
+	require.Equal(t, "another pier", way.Kind)
+	require.NotEmpty(t, way.Pier)
+	assert.Equal(t, "B5", state[way.Pier].From)
+	assert.False(t, issued[way.Pier], "its post is the one cut short for B5")
+	assert.LessOrEqual(t, state[way.Pier].Wanted, *state["B5"].Cut+measure.Sixteenth)
+
+	lower := state["C1"].Ways[1]
+	assert.Equal(t, "lower floor", lower.Kind)
+	assert.Equal(t, in(0.1875), lower.By)
+	assert.ElementsMatch(t, []string{"A1", "A5"}, trimsOf(lower, "A1", "A5"))
+	assert.Contains(t, lower.TooShort, "C2", "its post is at the shortest already")
+	assert.NotEmpty(t, lower.Blocked)
+}
+
+func trimsOf(way ground.WayOut, names ...string) []string {
+	var found []string
+	for _, name := range way.Trims {
+		for _, wanted := range names {
+			if name == wanted {
+				found = append(found, name)
+			}
+		}
+	}
+	return found
+}
+
+func TestAShortSeatIsMendedAtItsPierAndBindsTheRest(t *testing.T) {
+	j := seatsRead(t, map[string]float64{"C2": 1})
+	g := work(t, j, sampleFrame())
+	require.Nil(t, g.Clash)
+	post := g.Posts[11]
+	require.Equal(t, "C2", post.Name)
+	assert.Equal(t, ground.Unfit, post.State)
+	assert.Equal(t, "lower the seat", post.Ways[0].Kind)
+	assert.Equal(t, in(3)-post.Wanted, post.Ways[0].By)
+}
+
+// The finished floor of the sample, an eighth high at C5, a quarter low at A1:
+// deviations from the mean plane worked with the same plane on paper.
+func TestFinishedFloor(t *testing.T) {
+	j := seatsRead(t, nil)
+	floor := j.Platform.Floor.Height
+	j.Measured.Finished = map[string]measure.Length{"bench_mark": in(49.5)}
+	for _, p := range sampleFrame().Piers {
+		j.Measured.Finished[p.Name] = in(49.5) - floor
+	}
+	j.Measured.Finished["B3"] -= in(0.125) // a hump
+	j.Measured.Finished["B4"] += in(0.0625)
+	g := work(t, j, sampleFrame())
+	assert.Equal(t, ground.AsBuilt, g.Progress)
+	built := g.AsBuilt
+	require.NotNil(t, built)
+	assert.Equal(t, "B3", built.High.Name)
+	assert.Equal(t, in(0.125), built.High.Over)
+	assert.Equal(t, in(0.1875), built.Range)
+	assert.Equal(t, in(0.1875), built.WorstStep)
+	assert.Equal(t, [2]string{"B3", "B4"}, [2]string{built.WorstNeighbour[0].Name, built.WorstNeighbour[1].Name})
+	require.True(t, built.Plane)
+	assert.Equal(t, "B3", built.Hump.Name)
+	// The hump over a plane of fifteen points, of which it is the middle one.
+	mean := (0.125 - 0.0625) / 15
+	assert.InDelta(t, 0.125-mean, built.HumpBy.Inches(), 0.001)
+}
+
+func TestATiltedFloorIsATiltAndNoHump(t *testing.T) {
+	j := seatsRead(t, nil)
+	f := sampleFrame()
+	j.Measured.Finished = map[string]measure.Length{"bench_mark": in(49.5)}
+	first, last := f.Piers[0], f.Piers[len(f.Piers)-1]
+	for _, p := range f.Piers {
+		j.Measured.Finished[p.Name] = in(30) - in(0.25).Scale(float64(p.X-first.X)/float64(last.X-first.X))
+	}
+	built := work(t, j, f).AsBuilt
+	assert.InDelta(t, 0.25, built.TiltX.Inches(), 1e-6)
+	assert.InDelta(t, 0, built.TiltY.Inches(), 1e-6)
+	assert.InDelta(t, 0, built.HumpBy.Inches(), 1e-6)
+}
