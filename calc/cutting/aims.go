@@ -67,23 +67,40 @@ func (s *solver) leastCost() bool {
 	}
 	s.best, s.cost = a.best, a.weight
 	s.gather(t, a)
-	s.record(LeastCost, a, a.weight)
+	s.record(a)
 	return true
 }
 
-// fewestSticks is the second aim: the fewest sticks bought at the cost found.
+// fewestSticks is the second aim: as long as a plan of the least cost with one
+// stick fewer is found, it is taken.
 func (s *solver) fewestSticks() {
-	t := s.task(s.buys())
-	t.limits = []limit{{s.prices(), s.cost}}
-	t.target = s.best.weighs(t.weight)
-	t.floor = s.fewestFor()
-	a := s.answer(t, s.best, s.base)
-	s.best, s.sticks = a.best, a.weight
-	s.record(FewestSticks, a, a.weight)
+	s.sticks = s.best.weighs(s.buys())
+	fewest, nodes := s.fewestFor(), 0
+	proven := true
+	for s.sticks > fewest {
+		t := s.task(s.prices())
+		t.limits = []limit{{s.buys(), s.sticks - 1}}
+		t.target, t.floor = s.cost, s.cost
+		a := s.answer(t, nil, s.base)
+		nodes += a.nodes
+		if a.best == nil {
+			proven = a.closed
+			break
+		}
+		s.best, s.sticks = a.best, a.best.weighs(s.buys())
+	}
+	p := Proof{Aim: FewestSticks, Value: s.sticks, Bound: s.sticks, Proven: proven, Reached: ByClosedSearch, Nodes: nodes}
+	if s.sticks <= fewest {
+		p.Reached = ByCount
+	}
+	if !proven {
+		p.Bound = fewest
+	}
+	s.proofs = append(s.proofs, p)
 }
 
-// fewestFor returns the fewest sticks that can cost what was found at all, by
-// the dearest shelf.
+// fewestFor returns the fewest sticks that can cost what was found at all, all
+// of the dearest length.
 func (s *solver) fewestFor() int64 {
 	dearest := int64(0)
 	for _, shelf := range s.shelves {
@@ -263,20 +280,16 @@ func (l *layout) dropLast(m *model) *layout {
 	return out
 }
 
-// record keeps the proof of an aim.
-func (s *solver) record(aim Aim, a *search, value int64) {
-	p := Proof{Aim: aim, Value: value, Bound: min(a.proof.bound, value), Proven: a.closed, Nodes: a.nodes, Reached: ByClosedSearch}
-	if a.proof.bound >= value || !a.closed {
+// record keeps the proof of the least cost.
+func (s *solver) record(a *search) {
+	p := Proof{Aim: LeastCost, Value: s.cost * s.coin, Bound: min(a.proof.bound, s.cost) * s.coin, Proven: a.closed, Nodes: a.nodes, Reached: ByClosedSearch}
+	if a.proof.bound >= s.cost || !a.closed {
 		p.Reached = ByDuals
 	}
 	if a.closed {
-		p.Bound = value
+		p.Bound = p.Value
 	}
-	if aim == LeastCost {
-		p.Value *= s.coin
-		p.Bound *= s.coin
-		p.Certificate = s.certificate(a.proof)
-	}
+	p.Certificate = s.certificate(a.proof)
 	s.proofs = append(s.proofs, p)
 }
 
