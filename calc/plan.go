@@ -1,6 +1,8 @@
 package calc
 
 import (
+	"fmt"
+
 	"pierbook/calc/crew"
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
@@ -120,4 +122,17 @@ func (p *Plan) work() crew.Work {
 		w.Stone += side.Times(side).Deep(stone)
 	}
 	return w
+}
+
+// Stop says why nothing may be built from this plan, or "".
+func (p *Plan) Stop() string {
+	switch failing := p.Strength.Failing(); {
+	case p.Ground.Clash != nil:
+		return "The heights cannot be met: " + p.Ground.Clash.Sentence(p.Style)
+	case failing == 1:
+		return "One check fails. The checks sheet names it first, with what would mend it."
+	case failing > 1:
+		return fmt.Sprintf("%d checks fail. The checks sheet names them first, with what would mend them.", failing)
+	}
+	return ""
 }

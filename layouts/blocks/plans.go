@@ -1,7 +1,10 @@
 package blocks
 
 import (
+	"strings"
+
 	"pierbook/calc"
+	"pierbook/calc/measure"
 	"pierbook/calc/setout"
 	"pierbook/diagrams"
 )
@@ -79,7 +82,18 @@ func boards(p *calc.Plan) []diagrams.Drawing {
 func loads(p *calc.Plan) []diagrams.Drawing {
 	d := diagrams.Loads{Grid: gridOf(p), Rated: p.Job.Block.RatedLoad}
 	for _, l := range p.Strength.Piers {
-		d.Loads = append(d.Loads, diagrams.PierLoad{Load: l.Load, Ratio: l.Ratio})
+		d.Loads = append(d.Loads, diagrams.PierLoad{Load: l.Most, Ratio: worstAt(p, l.Name)})
 	}
 	return []diagrams.Drawing{d}
+}
+
+// worstAt is the worst ratio of a pier's own checks.
+func worstAt(p *calc.Plan, pier string) measure.Ratio {
+	var worst measure.Ratio
+	for _, c := range p.Strength.Checks {
+		if strings.HasPrefix(c.ID, "pier."+pier+".") {
+			worst = max(worst, c.Ratio)
+		}
+	}
+	return worst
 }

@@ -1,0 +1,36 @@
+package main
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"io"
+)
+
+// parse reads options wherever they stand among the arguments, since the flag
+// package stops at the first plain one and would take "job.yaml -o out" for
+// three jobs. It returns the plain arguments, and an exit code when the
+// command should not go on.
+func parse(options *flag.FlagSet, args []string, stdout, stderr io.Writer) (plain []string, exit int, stop bool) {
+	options.SetOutput(io.Discard)
+	for {
+		err := options.Parse(args)
+		switch {
+		case errors.Is(err, flag.ErrHelp):
+			printCommandHelp(stdout, options.Name())
+			return nil, done, true
+		case err != nil:
+			fmt.Fprintf(stderr, "pierbook %s: %v\n  pierbook help %s shows what it takes\n", options.Name(), err, options.Name())
+			return nil, wrongUsage, true
+		}
+		if options.NArg() == 0 {
+			return plain, done, false
+		}
+		taken := len(args) - options.NArg()
+		if taken > 0 && args[taken-1] == "--" {
+			return append(plain, options.Args()...), done, false
+		}
+		plain = append(plain, options.Arg(0))
+		args = options.Args()[1:]
+	}
+}

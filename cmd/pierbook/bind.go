@@ -1,0 +1,167 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io/fs"
+	"sync"
+
+	"pierbook/calc"
+	"pierbook/calc/fault"
+	"pierbook/calc/figure"
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/content"
+	"pierbook/layouts"
+	"pierbook/layouts/blocks"
+	"pierbook/layouts/spreadsheet"
+)
+
+// library holds the pages, each set read once and shared by all jobs that use it.
+type library struct {
+	files fs.FS
+	mutex sync.Mutex
+	books map[string]func() (*content.Book, fault.List)
+}
+
+func newLibrary(files fs.FS) *library {
+	return &library{files: files, books: map[string]func() (*content.Book, fault.List){}}
+}
+
+// book returns the built-in pages with the shop's own laid over them.
+func (l *library) book(folder string) (*content.Book, fault.List) {
+	l.mutex.Lock()
+	read, known := l.books[folder]
+	if !known {
+		read = sync.OnceValues(func() (*content.Book, fault.List) { return l.read(folder) })
+		l.books[folder] = read
+	}
+	l.mutex.Unlock()
+	return read()
+}
+
+func (l *library) read(folder string) (*content.Book, fault.List) {
+	if folder == "" {
+		return content.Read(content.BuiltIn())
+	}
+	own, err := fs.Sub(l.files, folder)
+	if err != nil {
+		var faults fault.List
+		faults.Add(fault.Fault{At: fault.Place{File: folder}, Wrong: err.Error(), Remedy: "name a folder of pages beside the job file"})
+		return nil, faults
+	}
+	return content.Read(content.BuiltIn(), content.Layer{Pages: own, Data: own, Folder: folder})
+}
+
+// work reads a job file and works it through.
+func work(files fs.FS, name string) (*calc.Plan, fault.List) {
+	j, faults := job.Read(files, name)
+	if !faults.Empty() {
+		return nil, faults
+	}
+	return calc.Work(j)
+}
+
+// bind makes the files of a job's binder.
+func bind(p *calc.Plan, pages *library) (map[string][]byte, fault.List, error) {
+	book, faults := pages.book(p.Job.Pages)
+	if !faults.Empty() {
+		return nil, faults, nil
+	}
+	made, trouble := blocks.Of(p)
+	sheets, faults := book.Bind(p.Figures, p.Style, made)
+	forClient, bad := book.BindClient(p.Figures, p.Style, made)
+	faults.Join(bad)
+	if !faults.Empty() || trouble.Err != nil {
+		return nil, faults, trouble.Err
+	}
+	files := map[string][]byte{}
+	for _, file := range []struct {
+		name string
+		make func() ([]byte, error)
+	}{
+		{binderFile, func() ([]byte, error) { return binderPage(p, sheets) }},
+		{clientFile, func() ([]byte, error) { return clientPage(p, forClient) }},
+		{figuresFile, func() ([]byte, error) { return figuresOf(p) }},
+		{piersFile, func() ([]byte, error) { return spreadsheet.Piers(p) }},
+		{cutsFile, func() ([]byte, error) { return spreadsheet.Cuts(p) }},
+		{orderFile, func() ([]byte, error) { return spreadsheet.Order(p) }},
+	} {
+		made, err := file.make()
+		if err != nil {
+			return nil, faults, fmt.Errorf("making %s: %w", file.name, err)
+		}
+		files[file.name] = made
+	}
+	return files, faults, nil
+}
+
+func binderPage(p *calc.Plan, sheets []content.Sheet) ([]byte, error) {
+	var b bytes.Buffer
+	err := layouts.WriteBinder(&b, layouts.Binder{Job: heading(p), Sheets: sheets, Banners: banners(p)})
+	return b.Bytes(), err
+}
+
+// clientPage leaves the address out unless the job lets the client's page show it.
+func clientPage(p *calc.Plan, sheets []content.Sheet) ([]byte, error) {
+	var b bytes.Buffer
+	h := heading(p)
+	if !p.Job.ClientPage.Address {
+		h.Address = ""
+	}
+	err := layouts.WriteClient(&b, layouts.Binder{Job: h, Sheets: sheets, Banners: banners(p)})
+	return b.Bytes(), err
+}
+
+func heading(p *calc.Plan) layouts.Job {
+	j := p.Job
+	return layouts.Job{Name: j.Name, Client: j.Client, Address: j.Address, Revision: j.Revision, Issued: j.Issued, Progress: string(p.Ground.Progress)}
+}
+
+func banners(p *calc.Plan) []layouts.Banner {
+	var list []layouts.Banner
+	if why := p.Stop(); why != "" {
+		list = append(list, layouts.NotForConstruction(why))
+	}
+	if p.Job.Asked["utilities"].Number == "" {
+		list = append(list, layouts.DoNotDig("No utility ticket number stands in the job file."))
+	}
+	return list
+}
+
+func figuresOf(p *calc.Plan) ([]byte, error) {
+	var b bytes.Buffer
+	err := figure.WriteJSON(&b, figure.Heading{Name: p.Job.Name, Revision: p.Job.Revision}, string(p.Ground.Progress), p.Figures, p.Style)
+	return b.Bytes(), err
+}
+
+// entryOf is the line of a job on the front page.
+func entryOf(p *calc.Plan) layouts.Entry {
+	checks, failing := len(p.Strength.Checks), p.Strength.Failing()
+	entry := layouts.Entry{Folder: p.Job.Slug(), Name: p.Job.Name, Revision: p.Job.Revision, Progress: string(p.Ground.Progress), Stop: p.Stop() != "", NextHold: nextHold(p)}
+	switch {
+	case p.Ground.Clash != nil:
+		entry.Checks = "the heights cannot be met"
+	case failing > 0:
+		entry.Checks = fmt.Sprintf("%d of %d checks fail", failing, checks)
+	default:
+		entry.Checks = fmt.Sprintf("all %d checks pass", checks)
+		if worst, ok := p.Strength.Worst(); ok {
+			entry.Checks += fmt.Sprintf("; worst %.2f", float64(worst.Ratio))
+		}
+	}
+	return entry
+}
+
+// nextHold names the hold point that comes next at each stage of the job.
+func nextHold(p *calc.Plan) string {
+	steps := map[ground.Progress]string{
+		ground.Planned: "survey", ground.Surveyed: "dig", ground.SeatsRead: "posts", ground.AsBuilt: "",
+	}
+	for _, s := range p.Weekend.Steps {
+		if s.Name == steps[p.Ground.Progress] {
+			return s.Hold
+		}
+	}
+	return ""
+}

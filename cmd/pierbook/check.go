@@ -1,0 +1,99 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"io"
+	"text/tabwriter"
+
+	"pierbook/calc"
+)
+
+func runCheck(args []string, stdout, stderr io.Writer) int {
+	options := flag.NewFlagSet("check", flag.ContinueOnError)
+	jobs, exit, stop := parse(options, args, stdout, stderr)
+	if stop {
+		return exit
+	}
+	if len(jobs) == 0 {
+		fmt.Fprintln(stderr, "pierbook check: no job given\n  pierbook check JOB...")
+		return wrongUsage
+	}
+	d, err := newDisk()
+	if err != nil {
+		fmt.Fprintln(stderr, "pierbook check:", err)
+		return faulty
+	}
+	exit = done
+	for i, typed := range jobs {
+		if i > 0 {
+			fmt.Fprintln(stdout)
+		}
+		if !checkOne(d, typed, stdout, stderr) {
+			exit = faulty
+		}
+	}
+	return exit
+}
+
+// checkOne checks one job and says whether nothing is wrong or failing.
+func checkOne(d disk, typed string, stdout, stderr io.Writer) bool {
+	name, err := d.name(typed)
+	if err != nil {
+		fmt.Fprintln(stderr, "pierbook check:", err)
+		return false
+	}
+	plan, faults := work(d.files(), name)
+	if !faults.Empty() {
+		d.relabelled(faults).Print(stderr)
+		return false
+	}
+	_, faults = newLibrary(d.files()).book(plan.Job.Pages)
+	if !faults.Empty() {
+		d.relabelled(faults).Print(stderr)
+		return false
+	}
+	printKeyNumbers(plan, typed, stdout)
+	lines := failing(plan)
+	for _, line := range lines {
+		fmt.Fprintf(stdout, "FAILS %s\n", line)
+	}
+	return len(lines) == 0
+}
+
+// keyNumbers are the figures that check prints.
+var keyNumbers = []string{
+	"frame.length", "frame.width", "frame.diagonal", "piers.diagonal", "frame.piers", "joist.count", "joist.length", "beam.length",
+	"floor.height", "floor.governed_by", "floor.limit", "post_tops.height", "post.longest_cut", "post.shortest_cut", "hole.deepest",
+	"stone.order", "load.worst", "load.worst_pier", "order.weight", "checks.worst", "checks.failing",
+}
+
+func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
+	fmt.Fprintf(stdout, "%s: %s; %s\n", typed, p.Job.Name, p.Ground.Progress)
+	table := tabwriter.NewWriter(stdout, 0, 0, 2, ' ', 0)
+	for _, key := range keyNumbers {
+		f, ok := p.Figures.Get(key)
+		if !ok || f.Value == nil {
+			continue
+		}
+		fmt.Fprintf(table, "  %s\t%s\t%s\n", key, f.Text(p.Style), f.Means)
+	}
+	table.Flush()
+	for _, a := range p.Frame.Advice {
+		fmt.Fprintf(stdout, "  advice: %s\n", a.Saying)
+	}
+}
+
+// failing returns what keeps the job from being built, in words.
+func failing(p *calc.Plan) []string {
+	var lines []string
+	if p.Ground.Clash != nil {
+		lines = append(lines, "heights: "+p.Ground.Clash.Sentence(p.Style))
+	}
+	for _, c := range p.Strength.Checks {
+		if c.Fails() {
+			lines = append(lines, fmt.Sprintf("%s: %s / %s = %.2f (%s)", c.What, c.Demand.Print(p.Style), c.Capacity.Print(p.Style), float64(c.Ratio), c.Clause))
+		}
+	}
+	return lines
+}

@@ -1,0 +1,71 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"slices"
+)
+
+const aboutText = `pierbook turns a job file into a printable field manual (a binder) for building
+a dead-level timber platform on pier blocks.
+
+`
+
+const exitText = `
+Exit status: 0 done, 1 faults in a job or failing checks, 2 wrong usage.
+`
+
+var helpTexts = map[string]string{
+	"make": `pierbook make [JOB...] [-o DIR]
+
+Writes the binder of each job file into DIR/NAME, where NAME is made from the
+job's name: index.html (the binder, to print or to open on a phone),
+client.html (for the client), figures.json, piers.csv, cuts.csv, order.csv.
+Without a job it writes the binder of the built-in sample. With several
+binders in DIR it also writes the front page DIR/index.html.
+
+A binder appears whole or not at all. A faulty job does not spoil the others.
+A job that fails a check is bound with NOT FOR CONSTRUCTION on every sheet.
+
+  -o DIR   where the binders go (binders)
+`,
+	"check": `pierbook check JOB...
+
+Reads and calculates each job, prints what is wrong or failing and the key
+numbers. Writes nothing.
+`,
+	"job": `The job file is YAML: a map of keys, listed here with what they mean. Keys
+marked * are required; all others have a default, which the assumptions sheet
+of the binder shows with its source.
+
+`,
+}
+
+func printUsage(w io.Writer) {
+	fmt.Fprint(w, aboutText)
+	for _, c := range commands() {
+		fmt.Fprintf(w, "  pierbook %-7s %s\n", c.name, c.summary)
+	}
+	fmt.Fprint(w, "\n  pierbook help COMMAND   tells more about a command\n  pierbook help job       lists the keys of the job file\n", exitText)
+}
+
+func printCommandHelp(w io.Writer, name string) {
+	fmt.Fprint(w, helpTexts[name], exitText)
+}
+
+func runHelp(args []string, stdout, stderr io.Writer) int {
+	switch {
+	case len(args) == 0:
+		printUsage(stdout)
+	case len(args) > 1:
+		fmt.Fprintln(stderr, "pierbook help: one command at a time")
+		return wrongUsage
+	case args[0] == "job":
+		printJobHelp(stdout)
+	case slices.ContainsFunc(commands(), func(c command) bool { return c.name == args[0] }):
+		printCommandHelp(stdout, args[0])
+	default:
+		return unknownCommand(args[0], commands(), stderr)
+	}
+	return done
+}

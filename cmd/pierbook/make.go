@@ -1,0 +1,243 @@
+package main
+
+import (
+	"encoding/json"
+	"flag"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"runtime"
+	"sync"
+
+	"pierbook/calc/fault"
+	"pierbook/calc/job"
+	"pierbook/content"
+	"pierbook/layouts"
+)
+
+func runMake(args []string, stdout, stderr io.Writer) int {
+	options := flag.NewFlagSet("make", flag.ContinueOnError)
+	out := options.String("o", "binders", "folder for the binders")
+	jobs, exit, stop := parse(options, args, stdout, stderr)
+	if stop {
+		return exit
+	}
+	m, err := newMaking(jobs, *out)
+	if err != nil {
+		fmt.Fprintln(stderr, "pierbook make:", err)
+		return faulty
+	}
+	return m.run(stdout, stderr)
+}
+
+// making is one run of the make command.
+type making struct {
+	files  fs.FS
+	show   func(fault.List) fault.List // names files as the person typed them
+	names  []string                    // of the jobs in files
+	out    string
+	pages  *library
+	claims map[string]int // folder to the first job that asked for it
+	twice  map[int]string // jobs whose folder another job has, to that job's name
+}
+
+// outcome is what came of one job.
+type outcome struct {
+	folder string
+	sheets string
+	faults fault.List
+	err    error
+	failed []string // failing checks, in words
+	entry  layouts.Entry
+	done   bool
+}
+
+func newMaking(jobs []string, out string) (*making, error) {
+	if out == "" {
+		return nil, fmt.Errorf("the folder for the binders has no name")
+	}
+	m := &making{out: out, claims: map[string]int{}, twice: map[int]string{}}
+	if len(jobs) == 0 {
+		m.files, m.names, m.show = content.Sample, []string{content.SampleJob}, func(l fault.List) fault.List { return l }
+	} else {
+		d, err := newDisk()
+		if err != nil {
+			return nil, err
+		}
+		m.files, m.show = d.files(), d.relabelled
+		for _, typed := range jobs {
+			name, err := d.name(typed)
+			if err != nil {
+				return nil, err
+			}
+			m.names = append(m.names, name)
+		}
+	}
+	m.pages = newLibrary(m.files)
+	return m, nil
+}
+
+// run makes all jobs, several at a time, and reports them in the order given.
+// A job's plan is dropped as soon as its binder is written, so that memory does
+// not grow with the number of jobs.
+func (m *making) run(stdout, stderr io.Writer) int {
+	if len(m.names) > 1 {
+		m.claimFolders()
+	}
+	results := make([]chan outcome, len(m.names))
+	for i := range results {
+		results[i] = make(chan outcome, 1)
+	}
+	queue := make(chan int)
+	var workers sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(m.names)) {
+		workers.Go(func() {
+			for i := range queue {
+				results[i] <- m.one(i)
+			}
+		})
+	}
+	go func() {
+		for i := range m.names {
+			queue <- i
+		}
+		close(queue)
+	}()
+	exit := done
+	entries := map[string]layouts.Entry{}
+	for i := range results {
+		r := <-results[i]
+		if !m.report(r, stdout, stderr) {
+			exit = faulty
+		}
+		if r.done {
+			entries[r.folder] = r.entry
+		}
+	}
+	workers.Wait()
+	if err := writeFrontPage(m.out, entries, stdout); err != nil {
+		fmt.Fprintln(stderr, "pierbook make: front page:", err)
+		exit = faulty
+	}
+	return exit
+}
+
+// claimFolders finds jobs whose names lead to one folder before anything is
+// written: neither of them may replace the other.
+func (m *making) claimFolders() {
+	folders := make([]string, len(m.names))
+	var group sync.WaitGroup
+	slots := make(chan struct{}, runtime.GOMAXPROCS(0))
+	for i, name := range m.names {
+		group.Go(func() {
+			slots <- struct{}{}
+			defer func() { <-slots }()
+			if j, faults := job.Read(m.files, name); faults.Empty() {
+				folders[i] = j.Slug()
+			}
+		})
+	}
+	group.Wait()
+	for i, folder := range folders {
+		if folder == "" {
+			continue
+		}
+		if first, taken := m.claims[folder]; taken {
+			m.twice[i], m.twice[first] = m.names[first], m.names[i]
+			continue
+		}
+		m.claims[folder] = i
+	}
+}
+
+// one makes the binder of one job.
+func (m *making) one(i int) (r outcome) {
+	plan, faults := work(m.files, m.names[i])
+	if !faults.Empty() {
+		return outcome{faults: m.show(faults)}
+	}
+	if other, twice := m.twice[i]; twice {
+		var list fault.List
+		list.Add(fault.Fault{At: plan.Job.At("name"), Path: "name",
+			Wrong: fmt.Sprintf("%q and the job %s lead to one folder, %s", plan.Job.Name, filepath.Base(other), plan.Job.Slug()), Remedy: "give each job a name of its own"})
+		return outcome{faults: m.show(list)}
+	}
+	files, faults, err := bind(plan, m.pages)
+	if !faults.Empty() || err != nil {
+		return outcome{faults: m.show(faults), err: err}
+	}
+	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), sheets: string(plan.Ground.Progress)}
+	if r.err = writeFolder(m.out, r.folder, files); r.err == nil {
+		r.done = true
+	}
+	return r
+}
+
+// report prints what came of a job and says whether all is well.
+func (m *making) report(r outcome, stdout, stderr io.Writer) bool {
+	r.faults.Print(stderr)
+	if r.err != nil {
+		fmt.Fprintln(stderr, "pierbook make:", r.err)
+	}
+	if !r.done {
+		return false
+	}
+	fmt.Fprintf(stdout, "%s  %s; %s\n", filepath.ToSlash(filepath.Join(m.out, r.folder, binderFile)), r.entry.Progress, r.entry.Checks)
+	for _, line := range r.failed {
+		fmt.Fprintf(stderr, "  FAILS %s\n", line)
+	}
+	return len(r.failed) == 0
+}
+
+// writeFrontPage writes the page over all binders in the folder, when there is
+// more than one; binders of earlier runs are taken from their figures.
+func writeFrontPage(out string, entries map[string]layouts.Entry, stdout io.Writer) error {
+	found, err := os.ReadDir(out)
+	if err != nil {
+		if os.IsNotExist(err) {
+			return nil
+		}
+		return err
+	}
+	var list []layouts.Entry
+	for _, folder := range found {
+		name := folder.Name()
+		if !folder.IsDir() || hiddenLeftover(name) {
+			continue
+		}
+		if entry, ok := entries[name]; ok {
+			list = append(list, entry)
+		} else if entry, ok := earlier(out, name); ok {
+			list = append(list, entry)
+		}
+	}
+	if len(list) < 2 {
+		return nil
+	}
+	path := filepath.Join(out, binderFile)
+	if err := replaceFileWith(path, func(w io.Writer) error { return layouts.WriteFrontPage(w, list) }); err != nil {
+		return err
+	}
+	fmt.Fprintf(stdout, "%s  front page of %d binders\n", filepath.ToSlash(path), len(list))
+	return nil
+}
+
+// earlier reads what the front page says about a binder of an earlier run.
+func earlier(out, name string) (layouts.Entry, bool) {
+	text, err := os.ReadFile(filepath.Join(out, name, figuresFile))
+	if err != nil {
+		return layouts.Entry{}, false
+	}
+	var saved struct {
+		Job      struct{ Name, Revision string }
+		Progress string
+		Figures  map[string]struct{ Text string }
+	}
+	if json.Unmarshal(text, &saved) != nil || saved.Job.Name == "" {
+		return layouts.Entry{}, false
+	}
+	return layouts.Entry{Folder: name, Name: saved.Job.Name, Revision: saved.Job.Revision, Progress: saved.Progress,
+		Checks: saved.Figures["checks.summary"].Text, Stop: saved.Figures["checks.stop"].Text == "yes", NextHold: saved.Figures["job.next_hold"].Text}, true
+}
