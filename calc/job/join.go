@@ -94,7 +94,8 @@ func (j *joiner) allowed(key string, value *node, chain []string) (string, bool)
 		j.wrong(key, value.at, fmt.Sprintf("the files go round in a circle: %s", strings.Join(append(slices.Clone(chain), name), " names ")), "take one of these names out")
 		return "", false
 	}
-	if _, err := fs.Stat(j.fsys, name); err != nil {
+	info, err := fs.Stat(j.fsys, name)
+	if err != nil || info.IsDir() {
 		j.wrong(key, value.at, fmt.Sprintf("there is no file %q beside this one", value.text), "look at the spelling; the path counts from the file that names it")
 		return "", false
 	}

@@ -98,5 +98,5 @@ func below(from, name string) (string, bool) {
 		return "", false
 	}
 	joined := path.Join(path.Dir(from), name)
-	return joined, joined != ".." && !strings.HasPrefix(joined, "../")
+	return joined, joined != "." && joined != ".." && !strings.HasPrefix(joined, "../")
 }
