@@ -118,7 +118,7 @@ func (p *floor) strips() (whole int, ripped measure.Length) {
 // sheet. A strip that has to mate with the row before needs the sheet's own
 // edge, so there is one; not so when it lies wholly on the rim or beam.
 func (p *floor) across(ripped measure.Length) int {
-	if p.mates && ripped+p.gap > p.edgeRest {
+	if ripped == 0 || p.mates && ripped+p.gap > p.edgeRest {
 		return 1
 	}
 	return int((p.faceWidth + p.kerf) / (ripped + p.kerf))

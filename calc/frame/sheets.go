@@ -15,14 +15,14 @@ type part struct {
 	sheet       int // from 0
 }
 
-// parts lists the pieces of a floor whose rows take turns in two ways of cutting.
-func (p *floor) parts(odd, even []cut) []part {
+// parts lists the pieces of a floor whose rows take turns in two ways of cutting,
+// in the space of parts.
+func (p *floor) parts(parts []part, odd, even []cut) []part {
 	whole, ripped := p.strips()
 	rows := whole
 	if ripped > 0 {
 		rows++
 	}
-	parts := make([]part, 0, rows*max(len(odd), len(even)))
 	for r := range rows {
 		way := odd
 		if r%2 == 1 {
@@ -119,9 +119,11 @@ func (c cutUp) compare(o cutUp) int {
 func (p *floor) best() (cutUp, bool) {
 	ways := p.rows()
 	var best cutUp
+	var spare []part // the pieces of the pair that lost
 	for _, odd := range ways {
 		for _, even := range ways {
-			c := cutUp{parts: p.parts(odd, even), step: leastBays}
+			c := cutUp{parts: p.parts(spare[:0], odd, even), step: leastBays}
+			spare = c.parts
 			if len(c.parts) > len(odd) {
 				c.step = stepBetween(odd, even, leastBays)
 			}
@@ -135,7 +137,7 @@ func (p *floor) best() (cutUp, bool) {
 				}
 			}
 			if best.parts == nil || c.compare(best) < 0 {
-				best = c
+				spare, best = best.parts, c
 			}
 		}
 	}

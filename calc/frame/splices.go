@@ -32,7 +32,7 @@ func (l *layout) splices() {
 		return
 	}
 	options := r.options(joints)
-	if pliesShare(options, f.Sections.Beam.Plies) {
+	if f.Sections.Beam.Plies > 1 && leastShared(jointSets(options)) > 0 {
 		options = append(options, r.options(joints+1)...)
 	}
 	chosen := stagger(options, f.Sections.Beam.Plies, len(f.Lines))

@@ -14,25 +14,42 @@ func stagger(options []option, plies, lines int) [][]int {
 	return alternate(lineWays(options, plies), lines)
 }
 
-// pliesShare says whether neighbouring plies cannot but share a joint.
-func pliesShare(options []option, plies int) bool {
-	return plies > 1 && lineWays(options, plies)[0].shared > 0
-}
-
 // lineWay is one way of joining all plies of a line.
 type lineWay struct {
 	plies  []int  // the option of each ply
 	joints uint64 // stops with a joint in any ply
-	shared int    // joints that neighbouring plies have over one stop
 	count  int    // joints
 	bought measure.Length
 	spread measure.Length
 }
 
-// compare orders ways that have the same joints under the line, the best first.
+// compare orders ways, the best first.
 func (w lineWay) compare(o lineWay) int {
-	return cmp.Or(cmp.Compare(w.shared, o.shared), cmp.Compare(w.count, o.count), cmp.Compare(w.bought, o.bought),
-		cmp.Compare(w.spread, o.spread), slices.Compare(w.plies, o.plies))
+	return cmp.Or(cmp.Compare(w.count, o.count), cmp.Compare(w.bought, o.bought), cmp.Compare(w.spread, o.spread))
+}
+
+// jointSets returns the stops of every option, one bit each.
+func jointSets(options []option) []uint64 {
+	sets := make([]uint64, len(options))
+	for i, o := range options {
+		for _, stop := range o.joints {
+			sets[i] |= 1 << stop
+		}
+	}
+	return sets
+}
+
+// leastShared returns the fewest joints that two options have over one stop. Two
+// plies side by side share so many at least, and a beam whose plies take turns in
+// such a pair shares no more between any two.
+func leastShared(sets []uint64) int {
+	least := bits.OnesCount64(sets[0])
+	for i, a := range sets {
+		for _, b := range sets[i:] {
+			least = min(least, bits.OnesCount64(a&b))
+		}
+	}
+	return least
 }
 
 // lineWays returns the ways of joining the plies of one line that share the
@@ -40,63 +57,57 @@ func (w lineWay) compare(o lineWay) int {
 // for each set of joints. What other lines do depends on that set alone, so
 // nothing better is lost.
 func lineWays(options []option, plies int) []lineWay {
-	sets := make([]uint64, len(options))
-	for i, o := range options {
-		for _, stop := range o.joints {
-			sets[i] |= 1 << stop
-		}
-	}
+	sets := jointSets(options)
+	least := leastShared(sets)
 	ways := make([]lineWay, len(options))
 	for i, o := range options {
 		ways[i] = lineWay{plies: []int{i}, joints: sets[i], count: len(o.joints), bought: o.bought, spread: o.spread}
 	}
 	for range plies - 1 {
-		ways = addPly(ways, options, sets)
+		ways = addPly(ways, options, sets, least)
 	}
-	return leastShared(ways)
+	return bestOfEachSet(ways)
 }
 
 // addPly lays one more ply against every way. Two ways that end in the same
 // option with the same joints differ for nothing that follows but their cost.
-func addPly(ways []lineWay, options []option, sets []uint64) []lineWay {
+func addPly(ways []lineWay, options []option, sets []uint64, least int) []lineWay {
 	type state struct {
 		joints uint64
 		last   int
 	}
-	index := make(map[state]int)
+	index := make(map[state]int, len(ways))
 	var next []lineWay
 	for _, w := range ways {
 		last := w.plies[len(w.plies)-1]
 		for i, o := range options {
-			longer := lineWay{
-				plies: append(slices.Clone(w.plies), i), joints: w.joints | sets[i],
-				shared: w.shared + bits.OnesCount64(sets[last]&sets[i]),
-				count:  w.count + len(o.joints),
-				bought: w.bought + o.bought, spread: w.spread + o.spread,
+			if bits.OnesCount64(sets[last]&sets[i]) > least {
+				continue
 			}
+			longer := lineWay{joints: w.joints | sets[i], count: w.count + len(o.joints), bought: w.bought + o.bought, spread: w.spread + o.spread}
 			key := state{longer.joints, i}
-			if at, seen := index[key]; !seen {
-				index[key] = len(next)
-				next = append(next, longer)
-			} else if longer.compare(next[at]) < 0 {
-				next[at] = longer
+			at, seen := index[key]
+			if !seen {
+				at = len(next)
+				index[key] = at
+				next = append(next, lineWay{})
+			} else if longer.compare(next[at]) >= 0 {
+				continue
 			}
+			longer.plies = append(slices.Clone(w.plies), i)
+			next[at] = longer
 		}
 	}
-	return trimmed(next)
+	// Keeps the search small where a beam has very many supports.
+	slices.SortStableFunc(next, lineWay.compare)
+	return next[:min(len(next), mostOptions)]
 }
 
-// trimmed keeps the search small where a beam has very many supports.
-func trimmed(ways []lineWay) []lineWay {
-	slices.SortFunc(ways, lineWay.compare)
-	return ways[:min(len(ways), mostOptions)]
-}
-
-func leastShared(ways []lineWay) []lineWay {
-	slices.SortFunc(ways, lineWay.compare)
+func bestOfEachSet(ways []lineWay) []lineWay {
+	slices.SortStableFunc(ways, lineWay.compare)
 	var kept []lineWay
 	for _, w := range ways {
-		if w.shared != ways[0].shared || w.count != ways[0].count {
+		if w.count != ways[0].count {
 			break
 		}
 		if !slices.ContainsFunc(kept, func(k lineWay) bool { return k.joints == w.joints }) {

@@ -62,6 +62,15 @@ func TestSavingTellsTheNumberOfSheets(t *testing.T) {
 	assert.Contains(t, sayings(f), "would save a ripped row and 3 sheets")
 }
 
+// A yard that takes no account of the saw, and a width of whole rows.
+func TestWholeRowsWithoutKerf(t *testing.T) {
+	j := shed()
+	j.Platform.Width, j.Yard.Kerf = 142*in+3*in/4, 0
+	f := lay(t, j)
+	assert.Equal(t, 6, f.Surface.Sheets)
+	assert.False(t, f.Surface.Rows[2].Ripped)
+}
+
 func sayings(f *frame.Frame) string {
 	all := ""
 	for _, a := range f.Advice {
