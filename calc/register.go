@@ -5,9 +5,10 @@ import (
 	"pierbook/calc/measure"
 )
 
-// register gathers the figures of all parts.
+// register gathers the figures of all parts. A part that works out a figure
+// under the path of a key of the job, such as the order's own stone.loose, has
+// the word; the key of the job then has no figure.
 func (p *Plan) register() {
-	p.Figures.Add(jobFigures(p.Job)...)
 	p.Figures.Add(p.Frame.Figures(p.Job)...)
 	p.Figures.Add(p.Ground.Figures(p.Job)...)
 	p.Figures.Add(p.SetOut.Figures(p.Job)...)
@@ -15,7 +16,15 @@ func (p *Plan) register() {
 	p.Figures.Add(p.cutFigures()...)
 	p.Figures.Add(p.Order.Figures(p.Style)...)
 	p.Figures.Add(p.Weekend.Figures()...)
+	p.Figures.Add(p.wordFigures()...)
+	p.Figures.Add(p.pageFigures()...)
 	p.Figures.Add(p.flags()...)
+	p.Figures.Add(tradeFigures(p.Job)...)
+	for _, f := range jobFigures(p.Job) {
+		if _, taken := p.Figures.Get(f.Key); !taken {
+			p.Figures.Add(f)
+		}
+	}
 }
 
 // yes returns a figure that pages ask with {when}.

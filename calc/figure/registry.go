@@ -1,6 +1,10 @@
 package figure
 
-import "fmt"
+import (
+	"fmt"
+
+	"pierbook/calc/measure"
+)
 
 // Registry holds the figures of one job in the order they were worked out.
 // The zero Registry is empty and ready for use.
@@ -36,3 +40,10 @@ func (r *Registry) Get(key string) (Figure, bool) {
 // All returns the figures in the order they were added. The caller must not
 // change the slice.
 func (r *Registry) All() []Figure { return r.figures }
+
+// Text returns how the figure with the key prints, or "" when there is none or
+// it has no value yet.
+func (r *Registry) Text(key string, style measure.Style) string {
+	f, _ := r.Get(key)
+	return f.Text(style)
+}

@@ -9,7 +9,6 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
-	"pierbook/calc/ground"
 	"pierbook/calc/job"
 	"pierbook/content"
 	"pierbook/layouts"
@@ -137,31 +136,6 @@ func figuresOf(p *calc.Plan) ([]byte, error) {
 
 // entryOf is the line of a job on the front page.
 func entryOf(p *calc.Plan) layouts.Entry {
-	checks, failing := len(p.Strength.Checks), p.Strength.Failing()
-	entry := layouts.Entry{Folder: p.Job.Slug(), Name: p.Job.Name, Revision: p.Job.Revision, Progress: string(p.Ground.Progress), Stop: p.Stop() != "", NextHold: nextHold(p)}
-	switch {
-	case p.Ground.Clash != nil:
-		entry.Checks = "the heights cannot be met"
-	case failing > 0:
-		entry.Checks = fmt.Sprintf("%d of %d checks fail", failing, checks)
-	default:
-		entry.Checks = fmt.Sprintf("all %d checks pass", checks)
-		if worst, ok := p.Strength.Worst(); ok {
-			entry.Checks += fmt.Sprintf("; worst %.2f", float64(worst.Ratio))
-		}
-	}
-	return entry
-}
-
-// nextHold names the hold point that comes next at each stage of the job.
-func nextHold(p *calc.Plan) string {
-	steps := map[ground.Progress]string{
-		ground.Planned: "survey", ground.Surveyed: "dig", ground.SeatsRead: "posts", ground.AsBuilt: "",
-	}
-	for _, s := range p.Weekend.Steps {
-		if s.Name == steps[p.Ground.Progress] {
-			return s.Hold
-		}
-	}
-	return ""
+	return layouts.Entry{Folder: p.Job.Slug(), Name: p.Job.Name, Revision: p.Job.Revision, Progress: string(p.Ground.Progress),
+		Checks: p.Figures.Text("checks.summary", p.Style), Stop: p.Stop() != "", NextHold: p.Figures.Text("job.next_hold", p.Style)}
 }

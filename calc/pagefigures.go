@@ -1,0 +1,101 @@
+package calc
+
+import (
+	"fmt"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/ground"
+	"pierbook/calc/measure"
+)
+
+// pageFigures are figures over several parts that pages and the front page ask for.
+func (p *Plan) pageFigures() []figure.Figure {
+	stop := p.Stop()
+	return append(p.floorFigures(),
+		yes("checks.stop", "something keeps this from being built", stop != ""),
+		yes("checks.none_failing", "no check fails", stop == ""),
+		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, From: []string{"checks.failing", "checks.worst"}},
+		figure.Figure{Key: "job.next_hold", Means: "the hold point that comes next", Value: wordOrNone(p.nextHold()), Origin: figure.Computed, From: []string{"job.progress"}},
+		figure.Figure{Key: "checks.why", Means: "why nothing may be built from this plan", Value: wordOrNone(stop), Origin: figure.Computed},
+	)
+}
+
+// nextHold names the hold point that comes next at each stage of the job.
+func (p *Plan) nextHold() string {
+	next := map[ground.Progress]string{ground.Planned: "survey", ground.Surveyed: "dig", ground.SeatsRead: "posts"}[p.Ground.Progress]
+	for _, s := range p.Weekend.Steps {
+		if s.Name == next {
+			return s.Hold
+		}
+	}
+	return ""
+}
+
+func (p *Plan) checksSummary() string {
+	all, failing := len(p.Strength.Checks), p.Strength.Failing()
+	switch {
+	case p.Ground.Clash != nil:
+		return "the heights cannot be met"
+	case failing > 0:
+		return fmt.Sprintf("%d of %d checks fail", failing, all)
+	}
+	if worst, ok := p.Strength.Worst(); ok {
+		return fmt.Sprintf("all %d checks pass; worst %.2f", all, float64(worst.Ratio))
+	}
+	return fmt.Sprintf("all %d checks pass", all)
+}
+
+// floorFigures are heights that pages want over another datum.
+func (p *Plan) floorFigures() []figure.Figure {
+	over := func(key, means, of, less string, height measure.Length, known bool, datum measure.Length) figure.Figure {
+		f := figure.Figure{Key: key, Means: means, Origin: figure.Computed, Formula: of + " − " + less, From: []string{of, less}}
+		if known {
+			f.Value = height - datum
+			f.Working = height.Print(p.Style) + " − " + datum.Print(p.Style)
+		}
+		return f
+	}
+	floor, known := measure.Length(0), p.Ground.Floor != nil
+	var tops, high measure.Length
+	if known {
+		floor, tops = p.Ground.Floor.Height, p.Ground.Floor.PostTops
+		high = p.highestGround()
+	}
+	mark := p.Job.Ground.BenchMark.Height
+	door := figure.Figure{Key: "floor.at_door", Means: "floor over the ground at the door", Origin: figure.Computed, Formula: "floor − ground at the middle of the door", From: []string{"floor.height"}}
+	if d := p.Job.Platform.Door; d != nil && known && p.Ground.Surface != nil {
+		x, y := p.doorPlace()
+		ground := p.Ground.Surface.At(x, y)
+		door.Value, door.Working = floor-ground, floor.Print(p.Style)+" − "+ground.Print(p.Style)
+	}
+	return []figure.Figure{
+		over("post_tops.above_bench_mark", "tops of all posts over the bench mark", "post_tops.height", "bench_mark.height", tops, known, mark),
+		over("floor.above_bench_mark", "floor over the bench mark", "floor.height", "bench_mark.height", floor, known, mark),
+		over("floor.above_highest_ground", "floor over the highest ground under it", "floor.height", "ground.high", floor, known, high),
+		door,
+	}
+}
+
+func (p *Plan) highestGround() measure.Length {
+	high := p.Ground.Piers[0].Level.Height
+	for _, pier := range p.Ground.Piers {
+		high = max(high, pier.Level.Height)
+	}
+	return high
+}
+
+// doorPlace returns the middle of the door on its side of the frame.
+func (p *Plan) doorPlace() (x, y measure.Length) {
+	d, f := p.Job.Platform.Door, p.Frame
+	middle := d.From1 + d.Width/2
+	switch d.Side {
+	case f.Lines[0].Name:
+		return middle, 0
+	case f.Lines[len(f.Lines)-1].Name:
+		return middle, f.Width
+	case "1":
+		return 0, middle
+	default:
+		return f.Length, middle
+	}
+}
