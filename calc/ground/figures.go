@@ -12,7 +12,7 @@ import (
 // Figures returns every figure of the ground. The keys are the same whatever is
 // known: what has no value yet has none, and prints as a blank.
 func (g *Ground) Figures(j *job.Job) []figure.Figure {
-	l := &ledger{job: j, style: j.Style()}
+	l := &ledger{job: j, style: j.Style(), nodes: g.nodeKeys()}
 	l.readings(g)
 	l.surface(g)
 	l.floor(g)
@@ -30,6 +30,7 @@ func (g *Ground) Figures(j *job.Job) []figure.Figure {
 type ledger struct {
 	job     *job.Job
 	style   measure.Style
+	nodes   []string // keys of the heights that the surface goes through
 	figures []figure.Figure
 }
 

@@ -96,7 +96,7 @@ func (l *ledger) level(g *Ground, p Pier) {
 		l.add(figure.Figure{Key: key, Means: "height of the ground at " + p.Name, Value: p.Level.Height,
 			Formula: "thin-plate surface through the readings, z = c0 + c1 x + c2 y + Σ wi ri² ln ri",
 			Working: fmt.Sprintf("through %s = %s", counted(len(g.Surface.Nodes), "place"), l.print(p.Level.Height)),
-			Source:  "J. Duchon, Splines minimizing rotation-invariant semi-norms in Sobolev spaces, 1977", From: g.nodeKeys()})
+			Source:  "J. Duchon, Splines minimizing rotation-invariant semi-norms in Sobolev spaces, 1977", From: l.nodes})
 	}
 	l.add(figure.Figure{Key: key + "_from", Means: "whether the ground at " + p.Name + " was read", Value: measure.Word(from),
 		Formula: "read, or estimated from the surface", Working: from, From: []string{key}})
@@ -114,13 +114,17 @@ func (l *ledger) groundError(g *Ground, p Pier) {
 			f.Formula = "error = unevenness × √(1 + leverage), the unevenness rough: too few readings to say"
 		}
 		f.Working = fmt.Sprintf("with leverage %s: %s", l.print(lever), l.print(p.Level.Error))
-		f.From = g.nodeKeys()
+		f.From = l.nodes
 	}
 	l.add(f)
 }
 
-// nodeKeys returns the keys of the heights that the surface goes through.
+// nodeKeys returns the keys of the heights that the surface goes through, none
+// without one.
 func (g *Ground) nodeKeys() []string {
+	if g.Surface == nil {
+		return nil
+	}
 	keys := make([]string, len(g.Surface.Nodes))
 	for i, n := range g.Surface.Nodes {
 		keys[i] = "spot." + n.Name + ".ground"

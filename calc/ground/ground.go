@@ -39,6 +39,7 @@ type Ground struct {
 
 	terms  terms
 	places []place // the piers as they are to be built
+	index  map[string]int
 }
 
 // Pier is one pier with what is known of it.
@@ -73,12 +74,11 @@ type Spot struct {
 
 // Pier returns the pier with the name and whether there is one.
 func (g *Ground) Pier(name string) (Pier, bool) {
-	for _, p := range g.Piers {
-		if p.Name == name {
-			return p, true
-		}
+	i, ok := g.index[name]
+	if !ok {
+		return Pier{}, false
 	}
-	return Pier{}, false
+	return g.Piers[i], true
 }
 
 // Work turns the readings of a job into heights for the piers of its frame.
@@ -90,8 +90,9 @@ func (g *Ground) Pier(name string) (Pier, bool) {
 // is no fault: it is planned.
 func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 	faults := unknownNames(j, f)
-	g := &Ground{Progress: progress(j), terms: termsOf(j, f)}
-	for _, p := range f.Piers {
+	g := &Ground{Progress: progress(j), terms: termsOf(j, f), index: map[string]int{}}
+	for i, p := range f.Piers {
+		g.index[p.Name] = i
 		g.Piers = append(g.Piers, Pier{Name: p.Name, X: p.X, Y: p.Y})
 	}
 	if !anySights(j) || !faults.Empty() {
