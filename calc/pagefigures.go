@@ -13,7 +13,6 @@ func (p *Plan) pageFigures() []figure.Figure {
 	stop := p.Stop()
 	return append(p.floorFigures(),
 		yes("checks.stop", "something keeps this from being built", stop != ""),
-		yes("checks.none_failing", "no check fails", stop == ""),
 		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, From: []string{"checks.failing", "checks.worst"}},
 		figure.Figure{Key: "job.next_hold", Means: "the hold point that comes next", Value: wordOrNone(p.nextHold()), Origin: figure.Computed, From: []string{"job.progress"}},
 		figure.Figure{Key: "checks.why", Means: "why nothing may be built from this plan", Value: wordOrNone(stop), Origin: figure.Computed},
