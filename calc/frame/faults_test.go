@@ -47,7 +47,7 @@ func TestWhatCannotBeLaidIsAFault(t *testing.T) {
 		"joists that touch":          {func(j *job.Job) { j.Frame.Joists.Spacing = 2 * in }, "frame.joists.spacing", "overlap", `3″`},
 		"a spacing left to pick":     {func(j *job.Job) { j.Frame.Joists.Spacing = 0 }, "frame.joists.spacing", "no joist spacing", `16"`},
 		"a section left to pick":     {func(j *job.Job) { j.Frame.Beams.Pick = true }, "frame.beams.size", "no size was chosen", "2x6"},
-		"no platform":                {func(j *job.Job) { j.Platform.Length = 0 }, "platform.length", "leaves no platform", "above 0"},
+		"no platform":                {func(j *job.Job) { j.Platform.Length = 0 }, "platform.length", "nothing to build with", "above 0"},
 		"panels that reach no joist": {func(j *job.Job) { j.Platform.Surface.FaceLength = 12 * in }, "frame.joists.spacing", `no panel 12″ long ends on joists 16″ apart`, `12″`},
 		"a surface of neither kind":  {func(j *job.Job) { j.Platform.Surface.Kind = "" }, "platform.surface.kind", `""`, "panels or boards"},
 	} {

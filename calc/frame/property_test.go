@@ -220,3 +220,34 @@ func TestNumberingFromTheOtherSideChangesNothing(t *testing.T) {
 		}
 	})
 }
+
+// Whatever the numbers, a job is laid out or refused; figures follow.
+func TestNoNumbersBreakTheLayout(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		j := anyJob(t)
+		for _, odd := range []struct {
+			name string
+			l    *Length
+		}{
+			{"length", &j.Platform.Length}, {"width", &j.Platform.Width}, {"gap", &j.Platform.Surface.Gap}, {"kerf", &j.Yard.Kerf},
+			{"face", &j.Platform.Surface.FaceLength}, {"face width", &j.Platform.Surface.FaceWidth}, {"board", &j.Platform.Surface.BoardWidth},
+			{"joist", &j.Frame.Joists.Width}, {"spacing", &j.Frame.Joists.Spacing}, {"rim", &j.Frame.Rims.Width}, {"beam", &j.Frame.Beams.Width},
+			{"inset", &j.Frame.Beams.Inset}, {"set back", &j.Frame.Beams.SetBack}, {"post", &j.Frame.Posts.Width}, {"base", &j.Block.Base},
+		} {
+			if rapid.IntRange(0, 7).Draw(t, odd.name+" odd") == 0 {
+				*odd.l = rapid.SampledFrom([]Length{0, 1, mm, in, 3 * in, ft, 5*ft + 1, 30 * Metre}).Draw(t, odd.name)
+			}
+		}
+		j.Platform.Surface.Kind = rapid.SampledFrom([]string{"panels", "boards"}).Draw(t, "kind")
+		j.Platform.Surface.FaceLength = max(j.Platform.Surface.FaceLength, 100*mm)
+		j.Platform.Surface.FaceWidth = max(j.Platform.Surface.FaceWidth, 100*mm)
+		j.Platform.Surface.BoardWidth = max(j.Platform.Surface.BoardWidth, 10*mm)
+		j.Frame.Joists.Spacing = max(j.Frame.Joists.Spacing, 10*mm)
+		if f, faults := frame.Lay(j); f != nil {
+			require.True(t, faults.Empty())
+			require.NotEmpty(t, f.Figures(j))
+		} else {
+			require.False(t, faults.Empty())
+		}
+	})
+}

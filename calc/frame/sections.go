@@ -46,7 +46,7 @@ func (l *layout) resolved(path string, s job.Section) job.Section {
 
 func (l *layout) positive(path string, length measure.Length) {
 	if length <= 0 {
-		l.wrong(path, "write a length above 0", "%s leaves no platform", l.say(length))
+		l.wrong(path, "write a length above 0", "%s is nothing to build with", l.say(length))
 	}
 }
 
