@@ -67,6 +67,7 @@ type binder struct {
 	faults  fault.List
 	sheets  []Sheet
 	numbers map[string]int // of every page of the book; 0 for one not bound
+	spare   []byte         // one sheet's memory serves the next
 }
 
 // Bind fills the binder's pages for one job, in binding order and numbered, and
@@ -106,7 +107,7 @@ func (b *Book) bind(figures *figure.Registry, style measure.Style, blocks Blocks
 
 // fill fills one sheet.
 func (b *binder) fill(s *Sheet, p *page) {
-	f := filler{binder: b, page: p}
+	f := filler{binder: b, page: p, out: b.spare}
 	s.People, s.Time, s.Tools, s.Overnight = f.markup(p.people), f.markup(p.time), f.markup(p.tools), f.markup(p.overnight)
 	s.Needs, s.Feeds = b.references(p.needs, &f), b.references(p.feeds, &f)
 	marks := f.leaf // facts are printed with the last leaf, and so is the key to their marks
@@ -118,7 +119,7 @@ func (b *binder) fill(s *Sheet, p *page) {
 	}
 	last := &f.leaves[len(f.leaves)-1]
 	last.Assumed, last.Memory = last.Assumed || marks.Assumed, last.Memory || marks.Memory
-	s.Leaves = f.leaves
+	s.Leaves, b.spare = f.leaves, f.out[:0]
 }
 
 func (b *binder) references(list []reference, f *filler) []Reference {
@@ -162,7 +163,7 @@ func (b *binder) holds(c condition) bool {
 
 // figure returns the figure with the key, or reports that there is none, with
 // the nearest keys that there are.
-func (b *binder) figure(key string, at fault.Place) (figure.Figure, bool) {
+func (b *binder) figure(key string, at span) (figure.Figure, bool) {
 	fig, ok := b.figures.Get(key)
 	if !ok {
 		var known []string
@@ -174,6 +175,6 @@ func (b *binder) figure(key string, at fault.Place) (figure.Figure, bool) {
 	return fig, ok
 }
 
-func (b *binder) wrong(at fault.Place, wrong, remedy string) {
-	b.faults.Add(fault.Fault{At: at, Wrong: wrong, Remedy: remedy})
+func (b *binder) wrong(at span, wrong, remedy string) {
+	b.faults.Add(fault.Fault{At: at.place(), Wrong: wrong, Remedy: remedy})
 }

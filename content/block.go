@@ -3,6 +3,7 @@ package content
 import (
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 
 	"pierbook/calc/fault"
@@ -85,19 +86,20 @@ func blockNames() string {
 
 // block reads a fenced block and records what it becomes.
 func (r *recorder) block(f fence) {
-	name, argument := f.info.word()
+	first, argument := f.info.word()
+	name := first.text()
 	kind, known := blockKinds[name]
 	switch {
 	case name == "sheet":
-		r.wrong(f.info.all(), "the sheet block stands in the middle of the page", "put it at the very start of the page, once")
+		r.wrong(f.info, "the sheet block stands in the middle of the page", "put it at the very start of the page, once")
 	case !known:
-		r.wrong(f.info.place(0, len(name)), fmt.Sprintf("%q is not a block", name), didYouMean(name, keys(blockKinds), "write one of "+blockNames()))
-	case kind.argument == "" && argument.text != "":
-		r.wrong(argument.all(), fmt.Sprintf("the block %q takes nothing after its name", name), "take it away")
-	case kind.argument != "" && argument.text == "":
-		r.wrong(f.info.all(), fmt.Sprintf("the block %q names no %s", name, kind.argument), "write its name after the block's")
+		r.wrong(first, fmt.Sprintf("%q is not a block", name), didYouMean(name, keys(blockKinds), "write one of "+blockNames()))
+	case kind.argument == "" && !argument.empty():
+		r.wrong(argument, fmt.Sprintf("the block %q takes nothing after its name", name), "take it away")
+	case kind.argument != "" && argument.empty():
+		r.wrong(f.info, fmt.Sprintf("the block %q names no %s", name, kind.argument), "write its name after the block's")
 	case kind.onTop && !f.top:
-		r.wrong(f.info.all(), fmt.Sprintf("the block %q stands inside a list or a quotation", name), "put it on the page itself")
+		r.wrong(f.info, fmt.Sprintf("the block %q stands inside a list or a quotation", name), "put it on the page itself")
 	default:
 		b := block{name: name, argument: argument}
 		if r.blockBody(kind, f, &b) {
@@ -108,13 +110,13 @@ func (r *recorder) block(f fence) {
 
 // blockBody reads a block's body and says whether it is in order.
 func (r *recorder) blockBody(kind blockKind, f fence, b *block) bool {
-	filled := slices.DeleteFunc(slices.Clone(f.lines), func(s span) bool { return s.text == "" })
+	filled := slices.DeleteFunc(slices.Clone(f.lines), func(s span) bool { return s.empty() })
 	switch {
 	case kind.body == nothing && len(filled) > 0:
-		r.wrong(filled[0].all(), fmt.Sprintf("the block %q has no body", b.name), "take the line away")
+		r.wrong(filled[0], fmt.Sprintf("the block %q has no body", b.name), "take the line away")
 		return false
 	case kind.body == lines && len(filled) == 0:
-		r.wrong(f.info.all(), fmt.Sprintf("the block %q is empty", b.name), "write a line for each thing, or take the block away")
+		r.wrong(f.info, fmt.Sprintf("the block %q is empty", b.name), "write a line for each thing, or take the block away")
 		return false
 	case kind.body == caption:
 		b.caption = r.caption(filled)
@@ -127,7 +129,7 @@ func (r *recorder) blockBody(kind blockKind, f fence, b *block) bool {
 		b.lines = append(b.lines, read)
 	}
 	if kind.limit > 0 && len(b.lines) > kind.limit {
-		r.wrong(filled[kind.limit].all(), fmt.Sprintf("the block %q has more than %d lines", b.name, kind.limit), "keep those that matter most")
+		r.wrong(filled[kind.limit], fmt.Sprintf("the block %q has more than %d lines", b.name, kind.limit), "keep those that matter most")
 		return false
 	}
 	return good
@@ -145,11 +147,11 @@ func (r *recorder) bodyLine(kind blockKind, name string, line span) (bodyLine, b
 	}
 	count := len(read.parts)
 	if count < kind.least || count > kind.most {
-		wanted := fmt.Sprint(kind.least)
+		wanted := strconv.Itoa(kind.least)
 		if kind.most > kind.least {
 			wanted = fmt.Sprintf("%d to %d", kind.least, kind.most)
 		}
-		r.wrong(line.all(), fmt.Sprintf("a line of the block %q has %d parts", name, count), fmt.Sprintf("write %s parts with %q between them", wanted, kind.separator))
+		r.wrong(line, fmt.Sprintf("the number of parts in this line of the block %q is %d", name, count), fmt.Sprintf("write %s parts with %q between them", wanted, kind.separator))
 		return read, false
 	}
 	return read, true
@@ -169,7 +171,7 @@ func (r *recorder) caption(lines []span) []piece {
 
 // made records a block that the job's plan fills.
 func (r *recorder) made(b block) {
-	r.add(call{block: b.name, argument: b.argument.text, caption: b.caption, at: b.argument.all()})
+	r.add(call{block: b.name, argument: b.argument.text(), caption: b.caption, at: b.argument})
 }
 
 // didYouMean returns a remedy that names the known word nearest to the one

@@ -137,20 +137,3 @@ func (r *recorder) blanks(b block) {
 		})
 	}, "</tbody></table></div>\n")
 }
-
-// bare returns the span's text without what stands in braces.
-func (s span) bare() string {
-	var bare []byte
-	depth := 0
-	for i := range len(s.text) {
-		switch c := s.text[i]; {
-		case c == '{':
-			depth++
-		case c == '}':
-			depth--
-		case depth == 0:
-			bare = append(bare, c)
-		}
-	}
-	return string(bare)
-}

@@ -9,7 +9,7 @@ import (
 // by its condition.
 type caution struct {
 	id, stage, word, source, read string
-	text                          []piece
+	text                          span
 	condition                     condition
 }
 
@@ -26,12 +26,13 @@ func (r *recorder) readCautions() {
 		if !r.need(rec, "id", "stage", "word", "text", "source", "read") {
 			continue
 		}
+		r.pieces(rec.fields["text"]) // so that a slip in it shows even where no page asks for it
 		r.oneOf(rec, "word", signalWords...)
 		r.oneOf(rec, "read", readLevels...)
 		c := caution{
-			id: rec.fields["id"].text, stage: rec.fields["stage"].text, word: rec.fields["word"].text,
-			source: rec.fields["source"].text, read: rec.fields["read"].text,
-			text: r.pieces(rec.fields["text"]), condition: r.conditionOf(rec),
+			id: rec.text("id"), stage: rec.text("stage"), word: rec.text("word"),
+			source: rec.text("source"), read: rec.text("read"),
+			text: rec.fields["text"], condition: r.conditionOf(rec),
 		}
 		same := func(other caution) bool { return other.id == c.id }
 		switch i := slices.IndexFunc(r.book.cautions, same); {
@@ -40,16 +41,16 @@ func (r *recorder) readCautions() {
 		case r.page.layer > 0:
 			r.book.cautions[i] = c
 		default:
-			r.wrong(rec.fields["id"].all(), fmt.Sprintf("the caution %q stands here twice", c.id), "give each its own id")
+			r.wrong(rec.fields["id"], fmt.Sprintf("the caution %q stands here twice", c.id), "give each its own id")
 		}
 	}
 }
 
 func (r *recorder) oneCaution(b block) {
-	i := slices.IndexFunc(r.book.cautions, func(c caution) bool { return c.id == b.argument.text })
+	i := slices.IndexFunc(r.book.cautions, func(c caution) bool { return c.id == b.argument.text() })
 	if i < 0 {
-		r.wrong(b.argument.all(), fmt.Sprintf("there is no caution %q", b.argument.text),
-			didYouMean(b.argument.text, r.book.cautionIDs(), "write the id of a caution in cautions.txt"))
+		r.wrong(b.argument, fmt.Sprintf("there is no caution %q", b.argument.text()),
+			didYouMean(b.argument.text(), r.book.cautionIDs(), "write the id of a caution in cautions.txt"))
 		return
 	}
 	r.caution(r.book.cautions[i])
@@ -58,14 +59,14 @@ func (r *recorder) oneCaution(b block) {
 func (r *recorder) cautionsOfStage(b block) {
 	found := false
 	for _, c := range r.book.cautions {
-		if c.stage == b.argument.text {
+		if c.stage == b.argument.text() {
 			r.caution(c)
 			found = true
 		}
 	}
 	if !found {
-		r.wrong(b.argument.all(), fmt.Sprintf("no caution is of the stage %q", b.argument.text),
-			didYouMean(b.argument.text, r.book.stages(), "write the stage of a caution in cautions.txt"))
+		r.wrong(b.argument, fmt.Sprintf("no caution is of the stage %q", b.argument.text()),
+			didYouMean(b.argument.text(), r.book.stages(), "write the stage of a caution in cautions.txt"))
 	}
 }
 
@@ -82,8 +83,7 @@ func (r *recorder) caution(c caution) {
 		r.html(alert)
 	}
 	r.html(c.word, "</p><p>")
-	r.flush()
-	r.gather = append(r.gather, c.text...)
+	r.plain(c.text)
 	if c.read == "memory" {
 		r.add(memoryMark{})
 	}

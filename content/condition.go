@@ -1,11 +1,6 @@
 package content
 
-import (
-	"regexp"
-	"strings"
-
-	"pierbook/calc/fault"
-)
+import "strings"
 
 // condition decides whether a part of a page is bound: {when KEY},
 // {unless KEY}, {when KEY is WORD}, {unless KEY is WORD}. The zero condition
@@ -14,13 +9,27 @@ type condition struct {
 	key    string
 	word   string // the printed word asked for, or empty
 	unless bool
-	at     fault.Place
+	at     span
 }
 
 func (c condition) given() bool { return c.key != "" }
 
-// keyShape is the shape of a figure's key: dotted words.
-var keyShape = regexp.MustCompile(`^[A-Za-z0-9_-]+(\.[A-Za-z0-9_-]+)*$`)
+// isKey says whether s has the shape of a figure's key: words of letters,
+// digits, underscores and hyphens, with a dot between two of them.
+func isKey(s string) bool {
+	afterDot := true
+	for i := range len(s) {
+		switch c := s[i]; {
+		case c >= 'a' && c <= 'z', c >= 'A' && c <= 'Z', c >= '0' && c <= '9', c == '_', c == '-':
+			afterDot = false
+		case c == '.' && !afterDot:
+			afterDot = true
+		default:
+			return false
+		}
+	}
+	return !afterDot
+}
 
 // isCondition says whether the text in a pair of braces is meant as one.
 func isCondition(inside string) bool {
@@ -28,11 +37,11 @@ func isCondition(inside string) bool {
 }
 
 // readCondition reads the text in a pair of braces that isCondition.
-func readCondition(inside string, at fault.Place) (condition, bool) {
+func readCondition(inside string, at span) (condition, bool) {
 	word, rest, _ := strings.Cut(inside, " ")
 	key, asked, compares := strings.Cut(strings.TrimSpace(rest), " is ")
 	c := condition{key: strings.TrimSpace(key), word: strings.TrimSpace(asked), unless: word == "unless", at: at}
-	return c, keyShape.MatchString(c.key) && (!compares || c.word != "")
+	return c, isKey(c.key) && (!compares || c.word != "")
 }
 
 // equalWords compares printed words as a reader would: capitals and the kind of

@@ -63,8 +63,10 @@ func appendRun(out []byte, s string, letters int) []byte {
 			_, size := utf8.DecodeRuneInString(s[end:])
 			end += size
 		}
-		out = append(AppendAttribute(out, s[:end]), "<wbr/>"...)
-		s = s[end:]
+		out = AppendAttribute(out, s[:end])
+		if s = s[end:]; s != "" {
+			out = append(out, "<wbr/>"...)
+		}
 	}
 	return out
 }

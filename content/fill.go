@@ -1,13 +1,13 @@
 package content
 
 import (
+	"bytes"
 	"fmt"
 	"html"
 	"html/template"
 	"strconv"
 	"strings"
 
-	"pierbook/calc/fault"
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
 )
@@ -66,7 +66,7 @@ func (f *filler) text(s string) {
 // attribute writes plain text between the quotes of an attribute.
 func (f *filler) attribute(s string) { f.out = AppendAttribute(f.out, s) }
 
-func (l literal) fill(f *filler) { f.out = append(f.out, l...) }
+func (l literal) fill(f *filler) { f.out = append(f.out, f.page.markup[l.from:l.to]...) }
 
 func (p figureText) fill(f *filler) {
 	if fig, ok := f.figure(p.key, p.at); ok {
@@ -167,14 +167,14 @@ func (p when) fill(f *filler) {
 
 func (p group) fill(f *filler) {
 	start := len(f.out)
-	f.fillAll(p.head)
+	p.head.fill(f)
 	begun := len(f.out)
 	f.fillAll(p.body)
 	if len(f.out) == begun {
 		f.out = f.out[:start]
 		return
 	}
-	f.fillAll(p.tail)
+	p.tail.fill(f)
 }
 
 func (p leafBreak) fill(f *filler) {
@@ -184,7 +184,7 @@ func (p leafBreak) fill(f *filler) {
 
 // endLeaf puts what was written since the last break on the sheet's leaves.
 func (f *filler) endLeaf() {
-	if len(strings.TrimSpace(string(f.out))) > 0 {
+	if len(bytes.TrimSpace(f.out)) > 0 {
 		f.leaf.HTML = template.HTML(f.out)
 		f.leaves = append(f.leaves, f.leaf)
 	}
@@ -235,6 +235,6 @@ func (p call) fill(f *filler) {
 }
 
 // figure returns the figure with the key, or reports that there is none.
-func (f *filler) figure(key string, at fault.Place) (figure.Figure, bool) {
+func (f *filler) figure(key string, at span) (figure.Figure, bool) {
 	return f.binder.figure(key, at)
 }

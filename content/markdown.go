@@ -36,18 +36,16 @@ var kindBrace = ast.NewNodeKind("Brace")
 
 func (*brace) Kind() ast.NodeKind              { return kindBrace }
 func (b *brace) Dump(source []byte, level int) { ast.DumpHelper(b, source, level, nil, nil) }
-func (braceParser) Trigger() []byte            { return []byte{'{'} }
 
 // braceParser takes {…} out of running text before anything else can read it,
 // so that an underscore in a key is no emphasis.
 type braceParser struct{}
 
+func (braceParser) Trigger() []byte { return []byte{'{'} }
+
 func (braceParser) Parse(_ ast.Node, block text.Reader, _ parser.Context) ast.Node {
 	line, segment := block.PeekLine()
-	end := braceEnd(string(line))
-	if end < 0 {
-		end = 0
-	}
+	end := max(0, braceEnd(string(line)))
 	block.Advance(end + 1)
 	b := &brace{inside: string(line[min(1, end):end]), length: end + 1}
 	b.SetPos(segment.Start)
@@ -107,12 +105,12 @@ func (m *manuscript) takeConditions(document ast.Node) {
 			leading = append(leading, b)
 		}
 		if link, ok := n.(*ast.Link); ok && entering {
-			m.link(string(link.Destination), m.page.span(max(0, link.Pos()), 1).all())
+			m.link(string(link.Destination), m.page.span(max(0, link.Pos()), 1))
 		}
 		return ast.WalkContinue, nil
 	})
 	for _, b := range leading {
-		c, good := readCondition(b.inside, m.page.span(b.Pos(), b.length).all())
+		c, good := readCondition(b.inside, m.page.span(b.Pos(), b.length))
 		if !good {
 			m.wrong(c.at, fmt.Sprintf("{%s} is not a condition", b.inside), "write {when KEY}, {unless KEY} or {when KEY is WORD}")
 		}
@@ -225,9 +223,9 @@ func (m *manuscript) brace(n ast.Node, entering bool) ast.WalkStatus {
 		b := n.(*brace)
 		at := m.page.span(b.Pos(), b.length)
 		if b.length == 1 {
-			m.wrong(at.all(), "a brace is not closed", `write } after the key, or \{ for a brace`)
+			m.wrong(at, "a brace is not closed", `write } after the key, or \{ for a brace`)
 		} else {
-			m.hole(b.inside, at.all())
+			m.hole(b.inside, at)
 		}
 	}
 	return ast.WalkContinue
@@ -294,7 +292,7 @@ func (m *manuscript) list(n ast.Node, entering bool) ast.WalkStatus {
 		m.begin()
 		return ast.WalkContinue
 	}
-	m.add(group{head: []piece{literal("<" + name + start + ">\n")}, body: m.end(), tail: []piece{literal("</" + name + ">\n")}})
+	m.group("<"+name+start+">\n", m.end(), "</"+name+">\n")
 	return ast.WalkContinue
 }
 
@@ -318,7 +316,7 @@ func (m *manuscript) fenced(n ast.Node, entering bool) ast.WalkStatus {
 	}
 	code := n.(*ast.FencedCodeBlock)
 	if code.Info == nil {
-		m.wrong(m.page.span(n.Pos(), 3).all(), "a fenced block has no name", "write the block's name after the fence: "+blockNames())
+		m.wrong(m.page.span(n.Pos(), 3), "a fenced block has no name", "write the block's name after the fence: "+blockNames())
 		return ast.WalkSkipChildren
 	}
 	info := code.Info.Segment
@@ -340,21 +338,21 @@ func isTop(n ast.Node) bool {
 func (m *manuscript) indented(n ast.Node, entering bool) ast.WalkStatus {
 	if entering {
 		line := n.Lines().At(0)
-		m.wrong(m.page.span(line.Start, line.Len()).trimmed().all(), "a line with four blanks before it is taken for program text", "take the blanks away")
+		m.wrong(m.page.span(line.Start, line.Len()).trimmed(), "a line with four blanks before it is taken for program text", "take the blanks away")
 	}
 	return ast.WalkSkipChildren
 }
 
 func (m *manuscript) rawHTML(n ast.Node, entering bool) ast.WalkStatus {
 	if entering {
-		m.wrong(m.page.span(max(0, n.Pos()), 1).all(), "raw HTML cannot stand in a page", `write Markdown, a block, or \< for the sign`)
+		m.wrong(m.page.span(max(0, n.Pos()), 1), "raw HTML cannot stand in a page", `write Markdown, a block, or \< for the sign`)
 	}
 	return ast.WalkSkipChildren
 }
 
 func (m *manuscript) image(n ast.Node, entering bool) ast.WalkStatus {
 	if entering {
-		m.wrong(m.page.span(max(0, n.Pos()), 1).all(), "a picture file cannot be bound", "bring a drawing in with a block: ```drawing NAME")
+		m.wrong(m.page.span(max(0, n.Pos()), 1), "a picture file cannot be bound", "bring a drawing in with a block: ```drawing NAME")
 	}
 	return ast.WalkSkipChildren
 }

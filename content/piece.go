@@ -15,19 +15,19 @@ type piece interface {
 	fill(*filler)
 }
 
-// literal is finished HTML.
-type literal string
+// literal is finished HTML, a part of its page's markup.
+type literal struct{ from, to uint32 }
 
 // figureText is a figure's printed value, escaped, with its marks.
 type figureText struct {
 	key string
-	at  fault.Place
+	at  span
 }
 
 // figureName is what a figure is, in words.
 type figureName struct {
 	key string
-	at  fault.Place
+	at  span
 }
 
 // answer is a figure that a job need not have: without it a blank is ruled.
@@ -39,7 +39,7 @@ type answer struct {
 // sheetLink names another sheet by its number and leads to it.
 type sheetLink struct {
 	page string
-	at   fault.Place
+	at   span
 }
 
 // when is filled only if its condition holds.
@@ -51,7 +51,9 @@ type when struct {
 // group keeps head and tail only when something of the body was filled: a
 // list whose items were all left out leaves no empty list behind.
 type group struct {
-	head, body, tail []piece
+	head literal
+	body []piece
+	tail literal
 }
 
 // leafBreak starts a new leaf of the sheet, or its back.
@@ -64,7 +66,7 @@ type contents struct{}
 type call struct {
 	block, argument string
 	caption         []piece
-	at              fault.Place
+	at              span
 }
 
 // recorder gathers a page's pieces. It is also the writer that the Markdown
@@ -74,16 +76,17 @@ type recorder struct {
 	page   *page
 	book   *Book
 	faults *fault.List
-	text   []byte
+	text   []byte // all HTML written for the page
+	noted  int    // how much of it stands in pieces
 	open   [][]piece
 	gather []piece
 }
 
 // flush turns the HTML written so far into a piece.
 func (r *recorder) flush() {
-	if len(r.text) > 0 {
-		r.gather = append(r.gather, literal(r.text))
-		r.text = r.text[:0]
+	if len(r.text) > r.noted {
+		r.gather = append(r.gather, literal{uint32(r.noted), uint32(len(r.text))})
+		r.noted = len(r.text)
 	}
 }
 
@@ -129,8 +132,20 @@ func (r *recorder) endWhen(c condition) {
 func (r *recorder) grouped(head string, body func(), tail string) {
 	r.begin()
 	body()
-	filled := r.end()
-	r.add(group{head: []piece{literal(head)}, body: filled, tail: []piece{literal(tail)}})
+	r.group(head, r.end(), tail)
+}
+
+// group records a body that was recorded before with its head and tail.
+func (r *recorder) group(head string, body []piece, tail string) {
+	r.add(group{head: r.literal(head), body: body, tail: r.literal(tail)})
+}
+
+func (r *recorder) literal(html string) literal {
+	r.flush()
+	r.html(html)
+	from := r.noted
+	r.noted = len(r.text)
+	return literal{uint32(from), uint32(r.noted)}
 }
 
 // html writes finished HTML.
@@ -144,8 +159,8 @@ func (r *recorder) html(parts ...string) {
 func (r *recorder) escaped(s string) { r.text = append(r.text, html.EscapeString(s)...) }
 
 // wrong reports a fault of the page.
-func (r *recorder) wrong(at fault.Place, wrong, remedy string) {
-	r.faults.Add(fault.Fault{At: at, Wrong: wrong, Remedy: remedy})
+func (r *recorder) wrong(at span, wrong, remedy string) {
+	r.faults.Add(fault.Fault{At: at.place(), Wrong: wrong, Remedy: remedy})
 }
 
 // The rest of the buffered writer.

@@ -19,7 +19,10 @@ func (r *recorder) readQuestions() {
 		if !r.need(rec, "id", "ask", "whom", "why") {
 			continue
 		}
-		q := question{id: rec.fields["id"].text, fields: rec.fields, condition: r.conditionOf(rec)}
+		q := question{id: rec.text("id"), fields: rec.fields, condition: r.conditionOf(rec)}
+		for _, word := range []string{"ask", "whom", "why"} {
+			r.pieces(rec.fields[word]) // so that a slip in it shows even where no page asks for it
+		}
 		if _, usual := rec.fields["default"]; usual && r.need(rec, "source", "read") {
 			r.oneOf(rec, "read", readLevels...)
 		}
@@ -30,16 +33,16 @@ func (r *recorder) readQuestions() {
 		case r.page.layer > 0:
 			r.book.questions[i] = q
 		default:
-			r.wrong(rec.fields["id"].all(), fmt.Sprintf("the question %q stands here twice", q.id), "give each its own id")
+			r.wrong(rec.fields["id"], fmt.Sprintf("the question %q stands here twice", q.id), "give each its own id")
 		}
 	}
 }
 
 func (r *recorder) oneQuestion(b block) {
-	i := slices.IndexFunc(r.book.questions, func(q question) bool { return q.id == b.argument.text })
+	i := slices.IndexFunc(r.book.questions, func(q question) bool { return q.id == b.argument.text() })
 	if i < 0 {
-		r.wrong(b.argument.all(), fmt.Sprintf("there is no question %q", b.argument.text),
-			didYouMean(b.argument.text, r.book.QuestionIDs(), "write the id of a question in questions.txt"))
+		r.wrong(b.argument, fmt.Sprintf("there is no question %q", b.argument.text()),
+			didYouMean(b.argument.text(), r.book.QuestionIDs(), "write the id of a question in questions.txt"))
 		return
 	}
 	r.question(r.book.questions[i])
@@ -65,11 +68,11 @@ func (r *recorder) question(q question) {
 	if usual, given := q.fields["default"]; given {
 		r.html(`</p><p class="usual">`)
 		r.plain(usual)
-		if q.fields["read"].text == "memory" {
+		if q.fields["read"].text() == "memory" {
 			r.add(memoryMark{})
 		}
 		r.html("</p>")
-		r.source(q.fields["source"].text, q.fields["read"].text)
+		r.source(q.fields["source"].text(), q.fields["read"].text())
 	} else {
 		r.html("</p>")
 	}

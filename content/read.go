@@ -9,6 +9,7 @@ import (
 	"regexp"
 	"slices"
 	"strings"
+	"sync"
 	"unicode/utf8"
 
 	"pierbook/calc/fault"
@@ -44,9 +45,9 @@ func Read(layers ...Layer) (*Book, fault.List) {
 			faults.Add(fault.Fault{At: fault.Place{File: layers[0].Folder}, Wrong: fmt.Sprintf("there is no page %q", name), Remedy: "write " + name + ".md"})
 			continue
 		}
-		book.readPage(p, &faults)
 		book.pages = append(book.pages, p)
 	}
+	book.readPages(&faults)
 	book.checkLinks(&faults)
 	return book, faults
 }
@@ -134,15 +135,27 @@ func readable(source []byte, err error, file string, faults *fault.List) (string
 	return "", false
 }
 
+// readPages reads all pages, as many at once as there are processors.
+func (b *Book) readPages(faults *fault.List) {
+	found := make([]fault.List, len(b.pages))
+	var reading sync.WaitGroup
+	for i, p := range b.pages {
+		reading.Go(func() { b.readPage(p, &found[i]) })
+	}
+	reading.Wait()
+	for _, list := range found {
+		faults.Join(list)
+	}
+}
+
 // readPage reads a page's sheet block and then its Markdown.
 func (b *Book) readPage(p *page, faults *fault.List) {
-	p.lines = lineStarts(p.source)
-	m := &manuscript{recorder: recorder{page: p, book: b, faults: faults}}
+	m := &manuscript{recorder: recorder{page: p, book: b, faults: faults, text: make([]byte, 0, 3*len(p.source))}}
 	start := m.sheetBlock()
 	// The block gives way to line ends, so that places in the page stay right.
 	m.source = append(bytes.Repeat([]byte("\n"), start), p.source[start:]...)
 	m.readMarkdown()
-	p.body = m.gather
+	p.body, p.markup = m.gather, string(m.text)
 	p.ids = map[string]bool{p.name: true}
 	for id := range m.ids {
 		p.ids[id] = true
@@ -153,25 +166,23 @@ func (b *Book) readPage(p *page, faults *fault.List) {
 // goes on after it.
 func (m *manuscript) sheetBlock() int {
 	p := m.page
-	first := strings.Index(p.source, "```")
-	info := p.span(max(first, 0), len(p.source)).trimmed()
-	if first < 0 || strings.TrimSpace(p.source[:first]) != "" || strings.TrimSpace(strings.TrimLeft(info.text, "`")) != "sheet" {
-		m.wrong(p.span(0, 1).all(), "the page does not begin with a sheet block", "begin it with ```sheet, a line for title and one for kind, and ```")
+	first := max(0, strings.Index(p.source, "```"))
+	opening := p.span(first, 0).line().trimmed()
+	if strings.TrimSpace(p.source[:first]) != "" || strings.Trim(opening.text(), "` ") != "sheet" {
+		m.wrong(p.span(0, 1), "the page does not begin with a sheet block", "begin it with ```sheet, a line for title and one for kind, and ```")
 		return 0
 	}
-	f := fence{info: info, top: true}
-	for i := info.line; i < len(p.lines); i++ {
-		line := p.span(p.lines[i], len(p.source)).trimmed()
-		if strings.HasPrefix(line.text, "```") {
+	f := fence{info: opening, top: true}
+	for from := opening.line().to + 1; from < len(p.source); {
+		line := p.span(from, 0).line()
+		from = line.to + 1
+		if strings.HasPrefix(line.trimmed().text(), "```") {
 			m.readSheetBlock(f)
-			if i+1 < len(p.lines) {
-				return p.lines[i+1]
-			}
-			return len(p.source)
+			return min(from, len(p.source))
 		}
-		f.lines = append(f.lines, line)
+		f.lines = append(f.lines, line.trimmed())
 	}
-	m.wrong(info.all(), "the sheet block is not closed", "put ``` on a line of its own after it")
+	m.wrong(opening, "the sheet block is not closed", "put ``` on a line of its own after it")
 	return len(p.source)
 }
 
@@ -186,7 +197,7 @@ func (b *Book) checkLinks(faults *fault.List) {
 	for _, p := range b.pages {
 		for _, l := range p.links {
 			if !ids[l.target] {
-				faults.Add(fault.Fault{At: l.at, Wrong: fmt.Sprintf("there is no page or heading %q", l.target), Remedy: didYouMean(l.target, keys(ids), "write the name of a page")})
+				faults.Add(fault.Fault{At: l.at.place(), Wrong: fmt.Sprintf("there is no page or heading %q", l.target), Remedy: didYouMean(l.target, keys(ids), "write the name of a page")})
 			}
 		}
 	}

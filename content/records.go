@@ -12,6 +12,14 @@ type record struct {
 	fields map[string]span
 }
 
+// text returns a field's text, or "" when the record does not have it.
+func (rec record) text(word string) string {
+	if field, given := rec.fields[word]; given {
+		return field.text()
+	}
+	return ""
+}
+
 // readRecords reads a data file: records set apart by empty lines, each line
 // one word, blanks, then the rest; a line that begins with a blank goes on with
 // the value above; a line that begins with # is a remark.
@@ -19,48 +27,54 @@ func (r *recorder) readRecords(words ...string) []record {
 	var records []record
 	var current *record
 	var last string
-	for i, whole := range strings.Split(r.page.source, "\n") {
-		line := span{text: strings.TrimRight(whole, " \t\r"), file: r.page.file, line: i + 1, column: 1, whole: strings.TrimRight(whole, "\r")}
+	source := r.page.source
+	for from := 0; from < len(source); {
+		line := r.page.span(from, 0).line()
+		from = line.to + 1
+		text := line.text()
 		switch {
-		case line.text == "":
-			current = nil
-		case line.text[0] == '#':
-		case line.text[0] == ' ' || line.text[0] == '\t':
+		case strings.TrimSpace(text) == "":
+			current, last = nil, ""
+		case text[0] == '#':
+			last = ""
+		case text[0] == ' ' || text[0] == '\t':
 			r.goOn(current, last, line)
 		default:
 			if current == nil {
 				records = append(records, record{start: line, fields: map[string]span{}})
 				current = &records[len(records)-1]
 			}
-			last = r.field(current, line, words)
+			last = r.field(current, line.trimmed(), words)
 		}
 	}
 	return records
 }
 
-// goOn puts a line that begins with a blank after the value above it.
+// goOn puts a line that begins with a blank after the value above it, which
+// then reaches over both lines.
 func (r *recorder) goOn(current *record, last string, line span) {
-	if current == nil || last == "" {
-		r.wrong(line.all(), "the line goes on with nothing", "begin it with a word, or put it under one")
+	if last == "" {
+		r.wrong(line.trimmed(), "the line goes on with nothing", "begin it with a word, or put it under one")
 		return
 	}
 	value := current.fields[last]
-	value.text += " " + line.trimmed().text
+	value.to = line.trimmed().to
 	current.fields[last] = value
 }
 
 // field reads a line of a record and returns its word.
 func (r *recorder) field(current *record, line span, words []string) string {
-	word, rest := line.word()
+	first, rest := line.word()
+	word := first.text()
 	_, twice := current.fields[word]
 	switch {
 	case !slices.Contains(words, word):
-		r.wrong(line.place(0, len(word)), fmt.Sprintf("%q is not a word of this file", word), didYouMean(word, words, "write one of "+strings.Join(words, ", ")))
+		r.wrong(first, fmt.Sprintf("%q is not a word of this file", word), didYouMean(word, words, "write one of "+strings.Join(words, ", ")))
 		return ""
 	case twice:
-		r.wrong(line.place(0, len(word)), fmt.Sprintf("%q stands twice in one record", word), "take one away, or put an empty line between two records")
-	case rest.text == "":
-		r.wrong(line.all(), fmt.Sprintf("%q has nothing after it", word), "write the rest of the line, or take the word away")
+		r.wrong(first, fmt.Sprintf("%q stands twice in one record", word), "take one away, or put an empty line between two records")
+	case rest.empty():
+		r.wrong(line, fmt.Sprintf("%q has nothing after it", word), "write the rest of the line, or take the word away")
 	}
 	current.fields[word] = rest
 	return word
@@ -70,8 +84,8 @@ func (r *recorder) field(current *record, line span, words []string) string {
 func (r *recorder) need(rec record, words ...string) bool {
 	complete := true
 	for _, word := range words {
-		if rec.fields[word].text == "" {
-			r.wrong(rec.start.all(), fmt.Sprintf("the record has no %q", word), "add a line that begins "+word)
+		if rec.text(word) == "" {
+			r.wrong(rec.start, fmt.Sprintf("the record has no %q", word), "add a line that begins "+word)
 			complete = false
 		}
 	}
@@ -79,13 +93,10 @@ func (r *recorder) need(rec record, words ...string) bool {
 }
 
 // oneOf reports a field that is not one of a closed list of words.
-func (r *recorder) oneOf(rec record, field string, words ...string) bool {
-	value := rec.fields[field]
-	if slices.Contains(words, value.text) {
-		return true
+func (r *recorder) oneOf(rec record, field string, words ...string) {
+	if value := rec.text(field); !slices.Contains(words, value) {
+		r.wrong(rec.fields[field], fmt.Sprintf("%q is not a %s", value, field), "write one of "+strings.Join(words, ", "))
 	}
-	r.wrong(value.all(), fmt.Sprintf("%q is not a %s", value.text, field), "write one of "+strings.Join(words, ", "))
-	return false
 }
 
 // readLevels say how a source was read: on the issuing body's own page, in a
@@ -98,13 +109,13 @@ func (r *recorder) conditionOf(rec record) condition {
 	if !given {
 		return condition{}
 	}
-	text := field.text
+	text := field.text()
 	if !strings.HasPrefix(text, "unless ") {
 		text = "when " + text
 	}
-	c, good := readCondition(text, field.all())
+	c, good := readCondition(text, field)
 	if !good {
-		r.wrong(field.all(), fmt.Sprintf("%q is not a condition", field.text), "write KEY, KEY is WORD, or unless KEY")
+		r.wrong(field, fmt.Sprintf("%q is not a condition", field.text()), "write KEY, KEY is WORD, or unless KEY")
 	}
 	return c
 }

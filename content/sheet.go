@@ -4,8 +4,6 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"pierbook/calc/fault"
 )
 
 // Kind says what a sheet is for.
@@ -32,8 +30,8 @@ type page struct {
 	name      string // of the file, without .md
 	file      string // as faults name it
 	layer     int    // 0 for the built-in pages
-	lines     []int  // offset of each line in the source
 	source    string
+	markup    string // all that its pieces write by themselves
 	kind      Kind
 	wide      bool
 	title     []piece
@@ -58,7 +56,7 @@ type reference struct {
 // link is a link inside the binder and where it stands.
 type link struct {
 	target string
-	at     fault.Place
+	at     span
 }
 
 // readSheetBlock reads the block named sheet that begins a page: one word,
@@ -66,56 +64,64 @@ type link struct {
 func (r *recorder) readSheetBlock(f fence) {
 	seen := map[string]bool{}
 	for _, line := range f.lines {
-		if line.text == "" {
+		if line.empty() {
 			continue
 		}
-		word, rest := line.word()
+		first, rest := line.word()
+		word := first.text()
 		if seen[word] {
-			r.wrong(line.place(0, len(word)), fmt.Sprintf("%q stands twice in the sheet block", word), "take one away")
+			r.wrong(first, fmt.Sprintf("%q stands twice in the sheet block", word), "take one away")
 		}
 		seen[word] = true
-		if rest.text == "" {
-			r.wrong(line.all(), fmt.Sprintf("%q has nothing after it", word), "write the rest of the line, or take the word away")
+		if rest.empty() {
+			r.wrong(line, fmt.Sprintf("%q has nothing after it", word), "write the rest of the line, or take the word away")
 			continue
 		}
-		r.sheetWord(word, line, rest)
+		r.sheetWord(first, rest)
 	}
 	for _, word := range []string{"title", "kind"} {
 		if !seen[word] {
-			r.wrong(f.info.all(), "the sheet block has no "+word, "every page has a title and a kind")
+			r.wrong(f.info, "the sheet block has no "+word, "every page has a title and a kind")
 		}
 	}
 }
 
 var sheetWords = []string{"title", "kind", "people", "time", "tools", "needs", "feeds", "overnight", "when", "paper"}
 
-func (r *recorder) sheetWord(word string, line, rest span) {
-	p := r.page
-	texts := map[string]*[]piece{"title": &p.title, "people": &p.people, "time": &p.time, "tools": &p.tools, "overnight": &p.overnight}
-	switch {
-	case texts[word] != nil:
-		*texts[word] = r.pieces(rest)
-	case word == "needs":
+func (r *recorder) sheetWord(first, rest span) {
+	p, word := r.page, first.text()
+	switch word {
+	case "title":
+		p.title = r.pieces(rest)
+	case "people":
+		p.people = r.pieces(rest)
+	case "time":
+		p.time = r.pieces(rest)
+	case "tools":
+		p.tools = r.pieces(rest)
+	case "overnight":
+		p.overnight = r.pieces(rest)
+	case "needs":
 		p.needs = r.references(rest)
-	case word == "feeds":
+	case "feeds":
 		p.feeds = r.references(rest)
-	case word == "kind":
-		p.kind = Kind(rest.text)
-		if !slices.Contains(kinds, rest.text) {
-			r.wrong(rest.all(), fmt.Sprintf("%q is not a kind of sheet", rest.text), "write one of "+strings.Join(kinds, ", "))
+	case "kind":
+		p.kind = Kind(rest.text())
+		if !slices.Contains(kinds, rest.text()) {
+			r.wrong(rest, fmt.Sprintf("%q is not a kind of sheet", rest.text()), "write one of "+strings.Join(kinds, ", "))
 		}
-	case word == "when":
-		c, good := readCondition("when "+rest.text, rest.all())
+	case "when":
+		c, good := readCondition("when "+rest.text(), rest)
 		if p.condition = c; !good {
-			r.wrong(rest.all(), fmt.Sprintf("%q is not a condition", rest.text), "write KEY or KEY is WORD")
+			r.wrong(rest, fmt.Sprintf("%q is not a condition", rest.text()), "write KEY or KEY is WORD")
 		}
-	case word == "paper":
-		p.wide = rest.text == "landscape"
-		if !p.wide && rest.text != "portrait" {
-			r.wrong(rest.all(), fmt.Sprintf("%q is not a way to turn the paper", rest.text), "write landscape, or leave the line out")
+	case "paper":
+		p.wide = rest.text() == "landscape"
+		if !p.wide && rest.text() != "portrait" {
+			r.wrong(rest, fmt.Sprintf("%q is not a way to turn the paper", rest.text()), "write landscape, or leave the line out")
 		}
 	default:
-		r.wrong(line.place(0, len(word)), fmt.Sprintf("%q is not a word of the sheet block", word), "write one of "+strings.Join(sheetWords, ", "))
+		r.wrong(first, fmt.Sprintf("%q is not a word of the sheet block", word), "write one of "+strings.Join(sheetWords, ", "))
 	}
 }
 
@@ -132,15 +138,15 @@ func (r *recorder) pieces(s span) []piece {
 func (r *recorder) references(s span) []reference {
 	var list []reference
 	separator := byte(';')
-	if !strings.Contains(s.text, ";") {
+	if !strings.Contains(s.text(), ";") {
 		separator = ','
 	}
-	for _, part := range s.split(separator, len(s.text)+1) {
+	for _, part := range s.split(separator, s.to) {
 		switch {
-		case part.text == "":
-		case pageName.MatchString(part.text):
-			list = append(list, reference{page: part.text})
-			r.page.links = append(r.page.links, link{target: part.text, at: part.all()})
+		case part.empty():
+		case pageName.MatchString(part.text()):
+			list = append(list, reference{page: part.text()})
+			r.page.links = append(r.page.links, link{target: part.text(), at: part})
 		default:
 			list = append(list, reference{text: r.pieces(part)})
 		}
@@ -151,7 +157,7 @@ func (r *recorder) references(s span) []reference {
 // link notes a link for the check that it leads somewhere, and refuses one to
 // a file: a binder is a single file, and a relative address would carry the
 // builder's folder names into print.
-func (r *recorder) link(target string, at fault.Place) {
+func (r *recorder) link(target string, at span) {
 	if inside, ok := strings.CutPrefix(target, "#"); ok {
 		r.page.links = append(r.page.links, link{target: inside, at: at})
 		return
@@ -167,50 +173,20 @@ func (r *recorder) link(target string, at fault.Place) {
 // cells reports a table row with more cells than the heading, since the rest
 // would vanish from the page.
 func (r *recorder) cells(row span, columns int) {
-	line := span{text: strings.TrimSpace(row.whole), file: row.file, line: row.line, column: 1, whole: row.whole}
-	cells := len(line.split('|', len(line.text)+1))
-	if strings.HasPrefix(line.text, "|") {
+	line := row.line().trimmed()
+	cells := len(line.split('|', line.to))
+	if strings.HasPrefix(line.text(), "|") {
 		cells--
 	}
-	if strings.HasSuffix(line.text, "|") && !strings.HasSuffix(line.text, `\|`) {
+	if strings.HasSuffix(line.text(), "|") && !strings.HasSuffix(line.text(), `\|`) {
 		cells--
 	}
 	if cells != columns {
-		r.wrong(line.all(), fmt.Sprintf("the row has %d cells under %d headings", cells, columns), `give each heading one cell; write \| for a bar inside a cell`)
+		r.wrong(line, fmt.Sprintf("the row has %d cells under %d headings", cells, columns), `give each heading one cell; write \| for a bar inside a cell`)
 	}
 }
 
-// span returns length bytes of the page from offset on, as far as its line goes.
+// span returns length bytes of the page from offset on, as far as it goes.
 func (p *page) span(offset, length int) span {
-	n, found := slices.BinarySearch(p.lines, offset)
-	if !found {
-		n--
-	}
-	start := p.lines[n]
-	whole, _, _ := strings.Cut(p.source[start:], "\n")
-	whole = strings.TrimSuffix(whole, "\r")
-	end := min(offset+length, start+len(whole))
-	return span{text: p.source[min(offset, end):end], file: p.file, line: n + 1, column: 1 + len([]rune(p.source[start:min(offset, end)])), whole: whole}
-}
-
-// word splits a line into its first word and the rest.
-func (s span) word() (string, span) {
-	end := strings.IndexAny(s.text, " \t")
-	if end < 0 {
-		end = len(s.text)
-	}
-	return s.text[:end], s.part(end, len(s.text))
-}
-
-// trimmed returns the span without blanks around it.
-func (s span) trimmed() span { return s.part(0, len(s.text)) }
-
-func lineStarts(source string) []int {
-	starts := []int{0}
-	for i := range len(source) {
-		if source[i] == '\n' {
-			starts = append(starts, i+1)
-		}
-	}
-	return starts
+	return span{p, 0, len(p.source)}.sub(offset, length)
 }
