@@ -40,7 +40,7 @@ func (j *Job) checkTimber(r *reader) {
 		timbers[m.path+".timber"] = m.section.Timber
 	}
 	for path, t := range timbers {
-		if t == nil {
+		if t == nil || r.spoilt(path) {
 			continue
 		}
 		_, species := r.given[path+".species"]
@@ -134,7 +134,7 @@ func (j *Job) checkDoor(r *reader) {
 // checkSights sees that every set-up begins at a point of known height: the
 // bench mark, or a point of an earlier set-up.
 func (j *Job) checkSights(r *reader) {
-	if r.bad["ground.sights"] {
+	if r.spoilt("ground.sights") {
 		return
 	}
 	known := map[string]bool{benchMark: true}

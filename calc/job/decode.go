@@ -121,6 +121,7 @@ func (r *reader) child(path string, names []string, p pair, b *branch, bare meas
 	if b.key == nil {
 		if p.value.shape != tableShape {
 			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write keys under it: "+strings.Join(b.names, ", ")+b.anyName())
+			r.bad[path] = true
 			return
 		}
 		if _, twice := r.tables[path]; twice {
@@ -233,7 +234,7 @@ func (r *reader) opened(path string) bool {
 func (r *reader) assume(key *Key) {
 	d, ok := key.defaultFor(r.job)
 	if !ok {
-		if key.Required && !r.bad[key.FromSays] {
+		if key.Required && !r.spoilt(key.FromSays) && !r.spoilt(key.Path) {
 			r.wrong(key.Path, r.around(key.Path), "is missing", key.Missing)
 		}
 		return
@@ -248,6 +249,18 @@ func (r *reader) assume(key *Key) {
 	}
 	key.put(r.job, v)
 	r.entries[key.Path] = append(r.entries[key.Path], Entry{Path: key.Path, Text: text, Value: v.quantity(key), Means: key.Means, Origin: figure.Assumed, Source: d.Source, Memory: d.Memory})
+}
+
+// spoilt says whether a wrong value stands at a path or around it, so that what
+// is missing there is no fault of its own.
+func (r *reader) spoilt(path string) bool {
+	for path != "" {
+		if r.bad[path] {
+			return true
+		}
+		path = path[:max(0, lastDot(path))]
+	}
+	return false
 }
 
 // around returns the place of the nearest table around path that a file holds.

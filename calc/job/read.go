@@ -183,6 +183,9 @@ func (b *builder) table(n *node, y *yaml.Node, path string) {
 // swallowed finds a comment that was meant as text: "#2" and the like.
 var swallowed = regexp.MustCompile(`^#[0-9]`)
 
+// decimalPart finds what a decimal comma cuts off inside brackets.
+var decimalPart = regexp.MustCompile(`^[0-9]`)
+
 // value builds the value of a key, or of an item of a list when key is nil, and
 // sees that there is one and that no comment has swallowed a part of it.
 func (b *builder) value(y, key *yaml.Node, path string) *node {
@@ -207,6 +210,8 @@ func (b *builder) value(y, key *yaml.Node, path string) *node {
 		b.wrong(path, b.place(y), "an item of the list is empty", "write a value, or take the item out")
 	case y.Value != "":
 		b.wrong(path, b.place(y), fmt.Sprintf("%q is no value", y.Value), "write a value, or leave the key out for the default")
+	case decimalPart.MatchString(key.Value):
+		b.wrong(path, b.place(key), fmt.Sprintf("%q stands alone after a comma", key.Value), "a comma parts values here: write numbers with a decimal point, such as 1.3")
 	default:
 		b.wrong(path, b.place(key), "the key has no value", "write a value, or leave the key out for the default")
 	}
