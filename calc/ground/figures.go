@@ -12,6 +12,7 @@ import (
 // Figures returns every figure of the ground. The keys are the same whatever is
 // known: what has no value yet has none, and prints as a blank.
 func (g *Ground) Figures(j *job.Job) []figure.Figure {
+	f := g.frame
 	l := &ledger{job: j, style: j.Style(), nodes: g.nodeKeys()}
 	l.readings(g)
 	l.surface(g)
@@ -23,6 +24,8 @@ func (g *Ground) Figures(j *job.Job) []figure.Figure {
 	l.stone(g)
 	l.spoil(g)
 	l.clash(g)
+	l.outlook(g, f)
+	l.measured(g)
 	return l.figures
 }
 

@@ -95,7 +95,7 @@ func (g *Ground) demandKeys(d Demand) []string {
 	case DeepestDig:
 		return append(keys, "post.shortest", "dig.deepest", "stone.least", "block.seat_height")
 	}
-	return append(keys, "post.shortest", "stone.least", "block.seat_height", "ground.probes."+d.Name)
+	return append(keys, "post.shortest", "stone.least", "block.seat_height", "ground.probes."+d.Name+".depth")
 }
 
 // lowestGround returns the lowest ground at a pier or at a spot under the frame.

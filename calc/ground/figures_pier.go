@@ -60,8 +60,10 @@ func (l *ledger) digKeys(h Hole) []string {
 		return []string{"stone.least", "stone.embed", "post.shortest", "block.seat_height"}
 	case h.DigLeastBy == FrostDepth:
 		return []string{"site.frost_depth"}
-	case h.DigLeastBy == FirmGround:
-		return []string{"ground.probes." + h.Name}
+	case h.DigLeastBy == FirmGround, h.DigLeastBy == Rock:
+		return []string{"ground.probes." + h.Name + ".depth"}
+	case h.DigLeastBy == HoleAsDug:
+		return []string{"measured.holes." + h.Name + ".depth"}
 	}
 	return []string{"dig.least"}
 }

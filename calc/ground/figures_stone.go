@@ -12,6 +12,8 @@ func (l *ledger) stone(g *Ground) {
 	side := sideOf(l.job)
 	l.add(figure.Figure{Key: "hole.side", Means: "side of the square hole", Value: side, Formula: "side = block + 2 × margin",
 		Working: l.sum(side, plus(l.job.Block.Base), plus(2*l.job.Stone.Margin)), From: []string{"block.base", "stone.margin"}})
+	l.given("stone.loose_factor", "loose volume of the stone over its compacted volume", "stone.loose", l.job.Stone.Loose)
+	l.given("stone.layer_at_most", "thickest loose layer to tamp at once", "stone.layer", l.job.Stone.LayerAtMost)
 	s := g.Stone
 	if s == nil {
 		l.blank("stone.compacted", "compacted stone", "stone.loose", "stone as tipped", "stone.order", "stone to order", "stone.order_units", "sold units of stone",

@@ -40,6 +40,7 @@ type Ground struct {
 	terms  terms
 	places []place // the piers as they are to be built
 	index  map[string]int
+	frame  *frame.Frame
 }
 
 // Pier is one pier with what is known of it.
@@ -90,7 +91,7 @@ func (g *Ground) Pier(name string) (Pier, bool) {
 // is no fault: it is planned.
 func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 	faults := unknownNames(j, f)
-	g := &Ground{Progress: progress(j), terms: termsOf(j, f), index: map[string]int{}}
+	g := &Ground{Progress: progress(j), terms: termsOf(j, f), index: map[string]int{}, frame: f}
 	for i, p := range f.Piers {
 		g.index[p.Name] = i
 		g.Piers = append(g.Piers, Pier{Name: p.Name, X: p.X, Y: p.Y})

@@ -17,7 +17,7 @@ type Hump struct {
 }
 
 // stepsInBay is how many times the ground is looked at between two piers.
-const stepsInBay = 8
+const stepsInBay = 4
 
 // Humps looks along every beam line, and between the lines under the joists,
 // for ground nearer than the clearance wanted, and returns the worst place of

@@ -1,0 +1,117 @@
+package ground
+
+import (
+	"fmt"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+)
+
+// measured adds what came back from the site, next to what was planned.
+func (l *ledger) measured(g *Ground) {
+	for _, line := range g.frame.Lines {
+		l.line(g, line.Name)
+	}
+	for i := range g.Piers {
+		l.cutPost(g, i)
+	}
+	l.built(g)
+}
+
+// line adds the post tops of one beam line and the number its post rows start from.
+func (l *ledger) line(g *Ground, name string) {
+	top, printed := "line."+name+".post_tops", "line."+name+".post_number"
+	for _, p := range g.Lines {
+		if p.Name != name {
+			continue
+		}
+		l.add(figure.Figure{Key: top, Means: "tops of the posts on line " + name, Value: p.Top, Formula: "floor − build-up of the line, with measured depths",
+			Working: l.sum(p.Top, plus(g.Floor.Height), minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
+		l.add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Printed,
+			Formula: "post = this number + reading in the seat − the day's bench-mark reading",
+			Working: l.sum(p.Printed, plus(p.Top), minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
+		return
+	}
+	l.blank(top, "tops of the posts on line "+name, printed, "number the posts of line "+name+" start from")
+}
+
+// cutPost adds the seat as read and the post as cut at one pier.
+func (l *ledger) cutPost(g *Ground, i int) {
+	p := g.Piers[i]
+	key := func(what string) string { return "pier." + p.Name + "." + what }
+	l.planned(p)
+	reading, read := l.job.Measured.Seats[p.Name]
+	if seat := g.Seats.height(p.Name); read && seat != nil {
+		at := l.job.At("measured.seats." + p.Name)
+		l.add(figure.Figure{Key: key("seat_reading"), Means: "reading in the seat at " + p.Name, Value: measure.Reading(reading), Origin: figure.Measured, At: at})
+		l.add(figure.Figure{Key: key("seat_read"), Means: "height of the seat at " + p.Name + " as read", Value: *seat,
+			Formula: "height of the bench mark + its reading that day − reading in the seat",
+			Working: l.sum(*seat, plus(l.job.Ground.BenchMark.Height), plus(measure.Reading(g.Seats.BenchMark)), minus(measure.Reading(reading))),
+			From:    []string{"bench_mark.height", key("seat_reading")}})
+	} else {
+		l.blank(key("seat_reading"), "reading in the seat at "+p.Name, key("seat_read"), "height of the seat at "+p.Name+" as read")
+	}
+	if cut, done := l.job.Measured.PostsCut[p.Name]; done {
+		l.add(figure.Figure{Key: key("post_cut"), Means: "post at " + p.Name + " as cut", Value: cut, Origin: figure.Measured, At: l.job.At("measured.posts_cut." + p.Name)})
+	} else {
+		l.blank(key("post_cut"), "post at "+p.Name+" as cut")
+	}
+	if len(g.Posts) == 0 {
+		l.blank(key("post_state"), "what to do about the post at "+p.Name)
+		return
+	}
+	l.word(key("post_state"), "what to do about the post at "+p.Name, string(g.Posts[i].State), []string{key("post")})
+}
+
+func (l *ledger) planned(p Pier) {
+	keys := []string{"dig_planned", "depth of the hole at " + p.Name + " as planned", "stone_planned", "stone at " + p.Name + " as planned",
+		"seat_planned", "height of the seat at " + p.Name + " as planned", "post_planned", "post at " + p.Name + " as planned"}
+	for i := 0; i < len(keys); i += 2 {
+		keys[i] = "pier." + p.Name + "." + keys[i]
+	}
+	if p.Planned == nil {
+		l.blank(keys...)
+		return
+	}
+	h := p.Planned
+	for i, value := range []measure.Length{h.Dig, h.Stone, h.Seat, h.Post} {
+		l.add(figure.Figure{Key: keys[2*i], Means: keys[2*i+1], Value: value, Formula: "as worked out before anything was measured at the piers",
+			Working: l.print(value), From: []string{groundKey(p.Name)}})
+	}
+}
+
+// built adds how level the finished floor came out.
+func (l *ledger) built(g *Ground) {
+	b := g.AsBuilt
+	if b == nil {
+		l.blank("built.range", "highest less lowest point of the finished floor", "built.high", "highest point of the finished floor", "built.low", "lowest point of the finished floor",
+			"built.tilt_along", "tilt of the finished floor along the lines", "built.tilt_across", "tilt of the finished floor across the lines",
+			"built.hump", "greatest hump or hollow of the finished floor", "built.step", "greatest step between neighbours")
+		return
+	}
+	l.add(figure.Figure{Key: "built.range", Means: "highest less lowest point of the finished floor", Value: b.Range, Rounding: measure.Up, Formula: "highest − lowest",
+		Working: l.sum(b.Range, plus(b.High.Height), minus(b.Low.Height)), From: []string{"built.high", "built.low"}})
+	point := func(key, means string, p FloorPoint) {
+		l.add(figure.Figure{Key: key, Means: means + ", over " + p.Name, Value: p.Height, Formula: "height of the bench mark + its reading that day − reading",
+			Working: l.sum(p.Height, plus(b.Instrument), minus(measure.Reading(p.Reading))), From: []string{"bench_mark.height"}})
+	}
+	point("built.high", "highest point of the finished floor", b.High)
+	point("built.low", "lowest point of the finished floor", b.Low)
+	step := figure.Figure{Key: "built.step", Means: "greatest step between neighbours", Value: b.WorstStep, Rounding: measure.Up, Formula: "greatest difference of two neighbours", Working: l.print(b.WorstStep)}
+	if b.WorstStep > 0 {
+		step.Working = fmt.Sprintf("%s, from %s to %s", step.Working, b.WorstNeighbour[0].Name, b.WorstNeighbour[1].Name)
+	}
+	if !b.Plane {
+		l.blank("built.tilt_along", "tilt of the finished floor along the lines", "built.tilt_across", "tilt of the finished floor across the lines", "built.hump", "greatest hump or hollow of the finished floor")
+		l.add(step)
+		return
+	}
+	tilt := func(key, means string, value measure.Length) {
+		l.add(figure.Figure{Key: key, Means: means, Value: value, Formula: "rise of the best plane from the first pier to the last", Working: l.print(value)})
+	}
+	tilt("built.tilt_along", "tilt of the finished floor along the lines", b.TiltX)
+	tilt("built.tilt_across", "tilt of the finished floor across the lines", b.TiltY)
+	l.add(figure.Figure{Key: "built.hump", Means: "greatest hump or hollow of the finished floor, over " + b.Hump.Name, Value: b.HumpBy, Formula: "height − best plane",
+		Working: l.print(b.HumpBy) + " over " + b.Hump.Name})
+	l.add(step)
+}

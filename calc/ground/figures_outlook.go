@@ -1,0 +1,175 @@
+package ground
+
+import (
+	"fmt"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/frame"
+	"pierbook/calc/measure"
+)
+
+// outlook adds what is worth knowing before anything is dug: where to stand,
+// what to read next, how safe the floor is, and what lies round it.
+func (l *ledger) outlook(g *Ground, f *frame.Frame) {
+	l.stands(f)
+	l.next(g)
+	l.safety(g)
+	l.price(g)
+	l.drop(g, f)
+	l.lie(g, f)
+	l.humps(g, f)
+	l.taped(g, f)
+	l.odds(g)
+}
+
+func (l *ledger) stands(f *frame.Frame) {
+	stands := Stands(l.job, f)
+	if len(stands) == 0 {
+		l.blank("stand.where", "best place for the instrument", "stand.error", "error the instrument may make at the farthest pier", "stand.spread", "errors of the piers among themselves")
+		return
+	}
+	best := stands[0]
+	tool := l.job.Ground.Instrument
+	l.word("stand.where", "best place for the instrument", best.Where, []string{"ground.instrument.error"})
+	l.add(figure.Figure{Key: "stand.error", Means: "error the instrument may make at the farthest pier, " + best.Worst.Pier, Value: best.Worst.Error, Rounding: measure.Up,
+		Formula: "error = distance × error of the class ÷ the distance it is given for",
+		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(best.Worst.Distance), l.print(tool.Error), l.print(tool.Over), l.print(best.Worst.Error)),
+		From:    []string{"ground.instrument.error"}})
+	l.add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: best.Spread, Rounding: measure.Up,
+		Formula: "error at the farthest pier − error at the nearest", Working: l.print(best.Spread), From: []string{"stand.error"}})
+}
+
+func (l *ledger) next(g *Ground) {
+	next := g.ReadNext()
+	if len(next) == 0 {
+		l.blank("next.pier", "pier to read next", "next.moves", "how far reading it may move the floor")
+		return
+	}
+	key := groundKey(next[0].Pier) + "_error"
+	l.word("next.pier", "pier to read next", next[0].Pier, []string{key})
+	l.add(figure.Figure{Key: "next.moves", Means: "how far reading " + next[0].Pier + " may move the floor", Value: next[0].Moves, Rounding: measure.Up,
+		Formula: "E |max(M, d + s Z) − max(M, d)|, d what the pier asks of the floor, s its error, M what the rest asks",
+		Working: fmt.Sprintf("s = %s: %s", l.print(next[0].Error), l.print(next[0].Moves)), From: []string{key, "floor.lowest"}})
+}
+
+func (l *ledger) safety(g *Ground) {
+	if g.Floor == nil {
+		l.blank("floor.safe", "floor that is high enough nine times in ten", "post.short_chance", "greatest chance that a post comes out under the shortest")
+		return
+	}
+	safe := g.SafeFloor()
+	l.add(figure.Figure{Key: "floor.safe", Means: "floor that is high enough nine times in ten at each estimated pier", Value: safe, Rounding: measure.Up,
+		Formula: "the greatest of the lowest floor and, at estimated piers, what they ask for + 1.28 × error", Working: l.print(safe), From: []string{"floor.lowest"}})
+	var worst ShortChance
+	for _, c := range g.ShortChances() {
+		if c.AsPlanned > worst.AsPlanned {
+			worst = c
+		}
+	}
+	figured := figure.Figure{Key: "post.short_chance", Means: "greatest chance that a post comes out under the shortest", Value: worst.AsPlanned,
+		Formula: "P(error of the ground > post − shortest), normal, the hole dug as planned", Working: l.print(worst.AsPlanned), From: []string{"post.shortest"}}
+	if worst.Pier != "" {
+		figured.Means += ", " + worst.Pier
+		figured.From = append(figured.From, "pier."+worst.Pier+".post", groundKey(worst.Pier)+"_error")
+		figured.Working += " at " + worst.Pier
+	}
+	l.add(figured)
+}
+
+// price adds what one more inch of floor costs from the height chosen.
+func (l *ledger) price(g *Ground) {
+	keys := []string{"price.dig", "digging for one inch more of floor", "price.stone", "stone for one inch more of floor", "price.posts", "post for one inch more of floor"}
+	points := g.Price()
+	for i := 1; i < len(points); i++ {
+		if g.Floor.Height < points[i-1].Floor || g.Floor.Height >= points[i].Floor {
+			continue
+		}
+		dig, stone, posts := PerInch(points[i-1], points[i])
+		for k, value := range []measure.Length{dig, stone, posts} {
+			l.add(figure.Figure{Key: keys[2*k], Means: keys[2*k+1] + ", all piers together", Value: value, Formula: "slope of the total over the floor's height",
+				Working: fmt.Sprintf("between floors of %s and %s: %s", l.print(points[i-1].Floor), l.print(points[i].Floor), l.print(value)), From: []string{"floor.height"}})
+		}
+		return
+	}
+	l.blank(keys...)
+}
+
+func (l *ledger) drop(g *Ground, f *frame.Frame) {
+	drop := WorstDrop(g.Drops(f))
+	if drop.Side == "" {
+		l.blank("drop.most", "greatest drop beside the floor", "drop.side", "where the drop is greatest")
+		return
+	}
+	l.add(figure.Figure{Key: "drop.most", Means: "greatest drop beside the floor, within 36 in of it", Value: drop.Drop, Rounding: measure.Up,
+		Formula: "floor − lowest ground within 36 in of the edge", Working: l.sum(drop.Drop, plus(g.Floor.Height), minus(drop.Ground)),
+		Source: "International Residential Code 2021, R312.1.1", Memory: true, From: []string{"floor.height"}})
+	l.word("drop.side", "where the drop is greatest", drop.Side, []string{"drop.most"})
+}
+
+func (l *ledger) lie(g *Ground, f *frame.Frame) {
+	fall := g.Fall(f)
+	if fall == nil {
+		l.blank("ground.slope_along", "slope of the ground along the lines", "ground.slope_across", "slope of the ground across the lines", "ground.water_gathers", "whether the lowest ground lies under the platform")
+		return
+	}
+	slope := func(key, means string, value measure.Percent) {
+		l.add(figure.Figure{Key: key, Means: means, Value: value, Formula: "rise of the best plane through the readings, over the run", Working: l.print(value), From: l.nodes})
+	}
+	slope("ground.slope_along", "slope of the ground along the lines", fall.SlopeX)
+	slope("ground.slope_across", "slope of the ground across the lines", fall.SlopeY)
+	word := "no"
+	if fall.WaterGathers {
+		word = "yes"
+	}
+	l.word("ground.water_gathers", "whether the lowest ground lies under the platform", word, l.nodes)
+}
+
+func (l *ledger) humps(g *Ground, f *frame.Frame) {
+	var worst Hump
+	for _, h := range g.Humps(f) {
+		if h.Lower > worst.Lower {
+			worst = h
+		}
+	}
+	if worst.Lower == 0 {
+		l.blank("hump.under", "where ground stands too near the frame", "hump.lower", "how much to take off it")
+		return
+	}
+	l.word("hump.under", "where ground stands too near the frame", worst.Under, []string{"frame.clear", "post_tops.height"})
+	l.add(figure.Figure{Key: "hump.lower", Means: "how much to take off the ground under " + worst.Under, Value: worst.Lower, Rounding: measure.Up,
+		Formula: "clearance − gap", Working: l.sum(worst.Lower, plus(g.terms.Clear), minus(worst.Gap)), From: []string{"frame.clear", "post_tops.height"}})
+}
+
+func (l *ledger) taped(g *Ground, f *frame.Frame) {
+	var worst TapedLine
+	for _, line := range g.TapedLines(f) {
+		if line.TooLong > worst.TooLong {
+			worst = line
+		}
+	}
+	if worst.From == "" {
+		l.blank("tape.too_long", "how much a tape on the ground reads too long")
+		return
+	}
+	l.add(figure.Figure{Key: "tape.too_long", Means: fmt.Sprintf("how much a tape on the ground reads too long from %s to %s", worst.From, worst.To), Value: worst.TooLong, Rounding: measure.Up,
+		Formula: "√(level² + rise²) − level", Working: fmt.Sprintf("level %s, rise %s: %s", l.print(worst.Level), l.print(worst.Rise), l.print(worst.TooLong)),
+		From: []string{groundKey(worst.From), groundKey(worst.To)}})
+}
+
+func (l *ledger) odds(g *Ground) {
+	o := g.Odds(l.job)
+	if o == nil {
+		l.blank("stone.even", "stone to order at even odds", "stone.nine_in_ten", "stone that is enough nine times in ten", "stone.enough", "chance that the stone ordered is enough")
+		return
+	}
+	order := func(key, means string, at StoneOrder) {
+		l.add(figure.Figure{Key: key, Means: means, Value: at.Order, Rounding: measure.Up,
+			Formula: "(Σ probed beds + m × mean + t × s × √(m + m²/n)) × side² + beside the blocks, loose, with waste, in sold units",
+			Working: fmt.Sprintf("n = %d probed, m = %d not, mean %s, s %s: %s, enough %s of the time", o.Probed, o.Unknown, l.print(o.Mean), l.print(o.Scatter), l.print(at.Order), l.print(at.Chance)),
+			Source:  "prediction of a sum by Student's t; Montgomery and Runger, Applied Statistics and Probability for Engineers", From: []string{"hole.side", "stone.waste", "stone.sold_by"}})
+	}
+	order("stone.even", "stone to order at even odds", o.Even)
+	order("stone.nine_in_ten", "stone that is enough nine times in ten", o.NineInTen)
+	l.add(figure.Figure{Key: "stone.enough", Means: "chance that the stone ordered is enough", Value: o.Enough, Formula: "Student's t at the order",
+		Working: l.print(o.Enough), From: []string{"stone.order", "stone.nine_in_ten"}})
+}
