@@ -11,7 +11,7 @@ import (
 // pageFigures are figures over several parts that pages and the front page ask for.
 func (p *Plan) pageFigures() []figure.Figure {
 	stop := p.Stop()
-	return append(p.floorFigures(),
+	return append(append(p.floorFigures(), p.frameFigures()...),
 		yes("checks.stop", "something keeps this from being built", stop != ""),
 		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, From: []string{"checks.failing", "checks.worst"}},
 		figure.Figure{Key: "job.next_hold", Means: "the hold point that comes next", Value: wordOrNone(p.nextHold()), Origin: figure.Computed, From: []string{"job.progress"}},
@@ -63,7 +63,7 @@ func (p *Plan) floorFigures() []figure.Figure {
 	mark := p.Job.Ground.BenchMark.Height
 	door := figure.Figure{Key: "floor.at_door", Means: "floor over the ground at the door", Origin: figure.Computed, Formula: "floor − ground at the middle of the door", From: []string{"floor.height"}}
 	if d := p.Job.Platform.Door; d != nil && known && p.Ground.Surface != nil {
-		x, y := p.doorPlace()
+		x, y := p.DoorPlace()
 		ground := p.Ground.Surface.At(x, y)
 		door.Value, door.Working = floor-ground, floor.Print(p.Style)+" − "+ground.Print(p.Style)
 	}
@@ -83,8 +83,8 @@ func (p *Plan) highestGround() measure.Length {
 	return high
 }
 
-// doorPlace returns the middle of the door on its side of the frame.
-func (p *Plan) doorPlace() (x, y measure.Length) {
+// DoorPlace returns the middle of the door on its side of the frame.
+func (p *Plan) DoorPlace() (x, y measure.Length) {
 	d, f := p.Job.Platform.Door, p.Frame
 	middle := d.From1 + d.Width/2
 	switch d.Side {
@@ -97,4 +97,27 @@ func (p *Plan) doorPlace() (x, y measure.Length) {
 	default:
 		return f.Length, middle
 	}
+}
+
+// frameFigures are lengths over the beams, laps and marks that steps ask for.
+func (p *Plan) frameFigures() []figure.Figure {
+	f := p.Frame
+	across := f.Width - 2*p.Job.Frame.Beams.Inset
+	long := f.Lines[0].End - f.Lines[0].Start
+	first := figure.Figure{Key: "panel.first_line", Means: "chalk line for the first row of panels, from the frame side", Origin: figure.Computed,
+		Formula: "width of the first row", From: []string{"panel.face_width"}}
+	if rows := f.Surface.Rows; len(rows) > 0 {
+		first.Value = rows[0].Width
+	}
+	last := f.Joists[len(f.Joists)-1]
+	figures := []figure.Figure{
+		{Key: "beams.across", Means: "outer face to outer face of the outer beam lines", Value: across, Origin: figure.Computed, Formula: "width − 2 × inset",
+			Working: f.Width.Print(p.Style) + " − 2 × " + p.Job.Frame.Beams.Inset.Print(p.Style), From: []string{"frame.width", "frame.inset"}},
+		{Key: "beams.diagonal", Means: "diagonal over the outer corners of the outer beam lines", Value: measure.Hypot(long, across), Origin: figure.Computed, Formula: "√(length² + across²)",
+			Working: "√(" + long.Print(p.Style) + "² + " + across.Print(p.Style) + "²)", From: []string{"beam.length", "beams.across"}},
+		{Key: "joist.last_mark", Means: "running mark of the last joist", Value: last.Near, Origin: figure.Computed, Formula: "near face of the last joist", From: []string{"frame.length"}},
+		first,
+		yes("has.tongue", "panels have tongue and groove", len(f.Surface.Panels) > 0 && p.Job.Platform.Surface.Edge == "tongue_and_groove"),
+	}
+	return append(figures, p.Order.PageFigures(p.Job)...)
 }

@@ -27,6 +27,8 @@ type Plan struct {
 	Order    *order.Order
 	Weekend  crew.Weekend
 	Figures  *figure.Registry
+	Last     *Issue   // the issue before this one, nil when there is none
+	Changes  []Change // since then
 }
 
 // Work runs a job through all parts. A plan comes back with faults only when

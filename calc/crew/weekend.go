@@ -95,7 +95,7 @@ func days(steps []Estimate, crew int) []Day {
 	}
 	for _, s := range steps {
 		left := (s.Hours.Least + s.Hours.Most) / 2 / measure.Hours(max(1, min(crew, s.People)))
-		if clock > 0 && !s.mayWait() && left <= dayLong && clock+left > dayLong {
+		if clock > 0 && !s.MayWait() && left <= dayLong && clock+left > dayLong {
 			next()
 		}
 		for left > 0 {
@@ -117,5 +117,5 @@ func days(steps []Estimate, crew int) []Day {
 	return plan
 }
 
-// mayWait says whether the work may be left overnight.
-func (s Step) mayWait() bool { return len(s.Overnight) < 2 || s.Overnight[:2] != "no" }
+// MayWait says whether the work may be left overnight.
+func (s Step) MayWait() bool { return len(s.Overnight) < 2 || s.Overnight[:2] != "no" }

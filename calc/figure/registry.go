@@ -47,3 +47,13 @@ func (r *Registry) Text(key string, style measure.Style) string {
 	f, _ := r.Get(key)
 	return f.Text(style)
 }
+
+// Replace puts another figure in the place of the one with its key. It panics
+// when there is none.
+func (r *Registry) Replace(f Figure) {
+	i, ok := r.index[f.Key]
+	if !ok {
+		panic(fmt.Sprintf("figure: no %s to replace", f.Key))
+	}
+	r.figures[i] = f
+}

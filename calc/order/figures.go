@@ -2,8 +2,10 @@ package order
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc/figure"
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
@@ -32,5 +34,30 @@ func (o *Order) Figures(style measure.Style) []figure.Figure {
 		cost, loads,
 		figure.Figure{Key: "order.lines", Means: "lines on the list", Value: measure.Count(len(o.Lines)), Origin: figure.Computed, Formula: "count"},
 		figure.Figure{Key: "order.blank", Means: "lines whose price is not known", Value: measure.Count(o.Blank), Origin: figure.Computed, Formula: "count"},
+	)
+}
+
+// PageFigures returns what the step sheets say of fasteners and cloth: the row
+// of the fastening schedule for each part, and the laps.
+func (o *Order) PageFigures(j *job.Job) []figure.Figure {
+	var figures []figure.Figure
+	for _, part := range []string{"joists", "rims", "beams", "caps", "blocking", "surface"} {
+		f := figure.Figure{Key: "fastening." + part, Means: "fastening of " + part, Origin: figure.Assumed}
+		var words, sources []string
+		for _, row := range o.joints {
+			if row.part == part {
+				words = append(words, row.nail.short()+", "+row.what)
+				sources = append(sources, row.source)
+				f.Memory = f.Memory || row.memory
+			}
+		}
+		if len(words) > 0 {
+			f.Value, f.Source = measure.Word(strings.Join(words, "; ")), strings.Join(sources, "; ")
+		}
+		figures = append(figures, f)
+	}
+	return append(figures,
+		figure.Figure{Key: "cloth.lap", Means: "lap of the ground cloth", Value: j.Yard.Roll.Lap, Rounding: measure.Up, Origin: figure.Computed, From: []string{"yard.cloth.lap"}, Formula: "as the yard's file says"},
+		figure.Figure{Key: "cloth.strips", Means: "strips of ground cloth", Value: measure.Count(o.Strips), Origin: figure.Computed, From: []string{"frame.width", "yard.cloth.width", "yard.cloth.lap"}, Formula: "(width − lap) / (roll − lap), rounded up"},
 	)
 }

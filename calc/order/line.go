@@ -61,6 +61,9 @@ type Order struct {
 	Blank   int           // lines without one
 	Loads   int           // for the vehicle, 0 when its payload is unknown
 	Payload measure.Mass
+	Strips  int // of ground cloth
+
+	joints []joint
 }
 
 // Tool is something to own or to hire.

@@ -2,6 +2,7 @@ package order
 
 import (
 	"math"
+	"strings"
 
 	"pierbook/calc/measure"
 )
@@ -28,6 +29,12 @@ var (
 	screwCap      = Nail{Name: "structural screw for post caps, 1 1/2 in (38 mm), galvanised", Length: thousandths(1.5), Diameter: thousandths(0.164), Source: "common practice, no source"}
 	screwBoard    = Nail{Name: "decking screw no. 8, 2 1/2 in (65 mm), stainless or coated", Length: thousandths(2.5), Diameter: thousandths(0.164), Source: "deck guide: two no. 8 screws at each joist", Memory: true}
 )
+
+// short names the nail without its sizes.
+func (n Nail) short() string {
+	name, _, _ := strings.Cut(n.Name, ",")
+	return name
+}
 
 // steel is the density of steel wire, 0.2836 lb/in3.
 const steel measure.Density = 7850

@@ -38,11 +38,11 @@ type Input struct {
 
 // Take makes the list.
 func Take(in Input) *Order {
-	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in)}
+	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), joints: schedule(in.Job, in.Frame), Strips: strips(in)}
 	o.Lines = append(o.Lines, stickLines(in)...)
 	o.Lines = append(o.Lines, surfaceLines(in)...)
 	o.Lines = append(o.Lines, hardwareLines(in)...)
-	o.Lines = append(o.Lines, fastenerLines(in.Job, schedule(in.Job, in.Frame))...)
+	o.Lines = append(o.Lines, fastenerLines(in.Job, o.joints)...)
 	o.Lines = append(o.Lines, stoneLines(in)...)
 	o.Lines = append(o.Lines, groundLines(in)...)
 	o.total()
@@ -122,8 +122,7 @@ func groundLines(in Input) []Line {
 	j, f := in.Job, in.Frame
 	var lines []Line
 	if r := j.Yard.Roll; r.Width > r.Lap && r.Length > 0 {
-		strips := int(math.Ceil((f.Width.Metres()-r.Lap.Metres())/(r.Width-r.Lap).Metres() - 1e-9))
-		strips = max(strips, 1)
+		strips := strips(in)
 		rolls := int(math.Ceil(float64(strips)*f.Length.Metres()/r.Length.Metres() - 1e-9))
 		lines = append(lines, Line{Key: "order.cloth", Group: Ground, What: fmt.Sprintf("ground cloth, roll %s × %s", r.Width.Print(j.Style()), r.Length.Print(j.Style())),
 			Use: fmt.Sprintf("%d strips with laps of %s", strips, r.Lap.Print(j.Style())), Count: rolls, Unit: "rolls",
@@ -131,6 +130,15 @@ func groundLines(in Input) []Line {
 	}
 	lines = append(lines, Line{Key: "order.coating", Group: Ground, What: "preservative for cut ends, small tin with a brush", Use: "every cut end of treated timber", Count: 1, Unit: "tins", Each: 1, Price: price(j, "coating"), Part: "posts", Source: "common practice, no source"})
 	return lines
+}
+
+// strips returns how many strips of cloth, each lapping the next, cover the width.
+func strips(in Input) int {
+	r := in.Job.Yard.Roll
+	if r.Width <= r.Lap {
+		return 0
+	}
+	return max(1, int(math.Ceil((in.Frame.Width-r.Lap).Metres()/(r.Width-r.Lap).Metres()-1e-9)))
 }
 
 func price(j *job.Job, part string) *measure.Money {

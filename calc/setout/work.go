@@ -24,9 +24,11 @@ type SetOut struct {
 // Check is one measuring of four sides and two diagonals.
 type Check struct {
 	Path       string // of the job key
+	Of         string // what was measured: "strings" or "frame"
 	Rectangle  Rectangle
 	Adjustment Adjustment
 	Holds      [3]Hold
+	Tolerance  measure.Length // a stake this near may stay
 	Difference measure.Length // first diagonal (from the hook corner) less the second
 }
 
@@ -99,7 +101,34 @@ func measuredCheck(path string, lengths map[string]measure.Length, r Rectangle, 
 		return nil
 	}
 	return &Check{Path: path, Rectangle: r, Adjustment: adjustment, Difference: six[4] - six[5],
-		Holds: adjustment.Holds(r, DiagonalLimits(r, tape).Tape)}
+		Holds: adjustment.Holds(r, tape), Tolerance: tape, Of: map[string]string{"measured.strings": "strings", "measured.frame": "frame"}[path]}
+}
+
+// First returns the diagonal from the hook corner, as measured.
+func (c *Check) First() measure.Length { return c.Adjustment.Measured[4] }
+
+// Second returns the other diagonal, as measured.
+func (c *Check) Second() measure.Length { return c.Adjustment.Measured[5] }
+
+// Slide returns how far the side opposite the held one slides to make the
+// measured frame square, without sign.
+func (c *Check) Slide() measure.Length {
+	return Slide(c.Rectangle.Length, max(c.First(), c.Second()), min(c.First(), c.Second()))
+}
+
+// MayMove says whether corners may be moved by these readings: not when one of
+// them is a mistake.
+func (c *Check) MayMove() bool { return c.Adjustment.Verdict != Mistake }
+
+// Checks returns the measurings that were made, strings before frame.
+func (s *SetOut) Checks() []*Check {
+	var made []*Check
+	for _, c := range []*Check{s.Strings, s.Sides} {
+		if c != nil {
+			made = append(made, c)
+		}
+	}
+	return made
 }
 
 // pickSix finds the six lengths under either order of their corners.

@@ -11,6 +11,7 @@ import (
 	"runtime"
 	"sync"
 
+	"pierbook/calc"
 	"pierbook/calc/fault"
 	"pierbook/calc/job"
 	"pierbook/content"
@@ -164,6 +165,9 @@ func (m *making) one(i int) (r outcome) {
 			Wrong: fmt.Sprintf("%q and the job %s lead to one folder, %s", plan.Job.Name, filepath.Base(other), plan.Job.Slug()), Remedy: "give each job a name of its own"})
 		return outcome{faults: m.show(list)}
 	}
+	if last, ok := lastIssue(m.out, plan.Job.Slug()); ok {
+		plan.CompareWith(last)
+	}
 	files, faults, err := bind(plan, m.pages)
 	if !faults.Empty() || err != nil {
 		return outcome{faults: m.show(faults), err: err}
@@ -173,6 +177,17 @@ func (m *making) one(i int) (r outcome) {
 		r.done = true
 	}
 	return r
+}
+
+// lastIssue reads the figures of the binder that this one will replace. One
+// that cannot be read is as good as none.
+func lastIssue(out, folder string) (calc.Issue, bool) {
+	file, err := os.ReadFile(filepath.Join(out, folder, figuresFile))
+	if err != nil {
+		return calc.Issue{}, false
+	}
+	issue, err := calc.ReadIssue(file)
+	return issue, err == nil
 }
 
 // report prints what came of a job and says whether all is well.

@@ -33,6 +33,13 @@ func drawings(trouble *Trouble) map[string]maker {
 		"loads":      loads,
 		"path":       loadPath,
 		"moments":    moments,
+		"ground":     contours,
+		"heights":    heightCurve,
+		"racking":    racking,
+		"moves":      cornerMoves,
+		"as-built":   asBuilt,
+		"weekend":    weekend,
+		"fall":       fall,
 	} {
 		makers[name] = figuresOf(pick, trouble)
 	}

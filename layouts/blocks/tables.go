@@ -41,6 +41,8 @@ var tables = func() map[string]maker {
 		"exceptions":  exceptionTable,
 		"hours":       hourTable,
 		"equilibrium": equilibriumTable,
+		"windows":     windowTable,
+		"changes":     changeTable,
 		"pier-loads":  pierLoadTable,
 	} {
 		makers[name] = func(p *calc.Plan, c content.Call) template.HTML { return make(p).For(c) }

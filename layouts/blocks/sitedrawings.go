@@ -1,0 +1,241 @@
+package blocks
+
+import (
+	"fmt"
+	"math"
+	"time"
+
+	"pierbook/calc"
+	"pierbook/calc/crew"
+	"pierbook/calc/measure"
+	"pierbook/diagrams"
+)
+
+// Drawings of the ground, of what was measured, and of the days.
+
+// contourNet is how many steps the net over the ground has along its longer side.
+const contourNet = 40
+
+func contours(p *calc.Plan) []diagrams.Drawing {
+	d := diagrams.Contours{Grid: gridOf(p)}
+	if surface := p.Ground.Surface; surface != nil {
+		f := p.Frame
+		d.Field = diagrams.Field{X1: f.Length, Y1: f.Width}
+		var low, high measure.Length = math.MaxInt64, math.MinInt64
+		for row := range contourNet + 1 {
+			var heights []measure.Length
+			for column := range contourNet + 1 {
+				h := surface.At(f.Length.Part(column, contourNet), f.Width.Part(row, contourNet))
+				low, high = min(low, h), max(high, h)
+				heights = append(heights, h)
+			}
+			d.Field.Heights = append(d.Field.Heights, heights)
+		}
+		d.Interval = interval(high-low, p.Job.Units)
+	}
+	for _, pier := range p.Ground.Piers {
+		if pier.Level != nil {
+			d.Spots = append(d.Spots, diagrams.GroundSpot{Name: pier.Name, X: pier.X, Y: pier.Y, Height: pier.Level.Height, Read: pier.Level.Read})
+		}
+	}
+	return []diagrams.Drawing{d}
+}
+
+// interval is a round step that makes about eight contours.
+func interval(fall measure.Length, system measure.System) measure.Length {
+	steps := []measure.Length{measure.Inch / 2, measure.Inch, 2 * measure.Inch, 3 * measure.Inch, 6 * measure.Inch, measure.Foot}
+	if system == measure.Metric {
+		steps = []measure.Length{10 * measure.Millimetre, 20 * measure.Millimetre, 50 * measure.Millimetre, 100 * measure.Millimetre, 200 * measure.Millimetre, 500 * measure.Millimetre}
+	}
+	for _, step := range steps {
+		if fall <= 9*step {
+			return step
+		}
+	}
+	return steps[len(steps)-1]
+}
+
+// heightCurve shows what the height of the floor costs in digging, stone and posts.
+func heightCurve(p *calc.Plan) []diagrams.Drawing {
+	points := p.Ground.Price()
+	if len(points) < 2 {
+		return nil
+	}
+	d := diagrams.HeightCurve{Lowest: p.Ground.Floor.Lowest, Chosen: p.Ground.Floor.Height}
+	dig, stone, posts := diagrams.HeightSeries{Name: "dig"}, diagrams.HeightSeries{Name: "stone"}, diagrams.HeightSeries{Name: "posts"}
+	for _, point := range points {
+		d.Breaks = append(d.Breaks, point.Floor)
+		dig.Points = append(dig.Points, diagrams.HeightPoint{Floor: point.Floor, Value: point.Dig})
+		stone.Points = append(stone.Points, diagrams.HeightPoint{Floor: point.Floor, Value: point.Stone})
+		posts.Points = append(posts.Points, diagrams.HeightPoint{Floor: point.Floor, Value: point.Posts})
+	}
+	d.Series = []diagrams.HeightSeries{dig, stone, posts}
+	return []diagrams.Drawing{d}
+}
+
+// racking draws the push for the last measuring there is, or the rule.
+func racking(p *calc.Plan) []diagrams.Drawing {
+	r := p.SetOut.Frame
+	d := diagrams.Racking{Of: "frame", Corners: r.Corners, LinesGoLeft: gridOf(p).LinesGoLeft, Length: r.Length, Width: r.Width}
+	check := p.SetOut.Sides
+	if check == nil {
+		d.Of, check = "strings", p.SetOut.Strings
+	}
+	if check != nil {
+		d.Measured, d.First, d.Second, d.Slide = true, check.First(), check.Second(), check.Slide()
+	}
+	return []diagrams.Drawing{d}
+}
+
+// cornerMoves draws the least moving of stakes, once the strings were measured
+// and no reading is a mistake.
+func cornerMoves(p *calc.Plan) []diagrams.Drawing {
+	var list []diagrams.Drawing
+	for _, check := range p.SetOut.Checks() {
+		if !check.MayMove() {
+			continue
+		}
+		hold := check.Holds[1]
+		d := diagrams.Moves{Of: check.Of, LinesGoLeft: gridOf(p).LinesGoLeft, Length: check.Rectangle.Length, Width: check.Rectangle.Width}
+		for i, m := range hold.Moves {
+			d.Corners[i] = diagrams.CornerMove{Name: check.Rectangle.Corners[i], Along: m.Along, Forward: m.Across, Stays: m.Size() <= check.Tolerance}
+		}
+		list = append(list, d)
+	}
+	return list
+}
+
+func asBuilt(p *calc.Plan) []diagrams.Drawing {
+	finished := p.Ground.AsBuilt
+	if finished == nil {
+		return nil
+	}
+	d := diagrams.AsBuilt{Grid: gridOf(p), Accept: asBuiltAccept}
+	for _, point := range finished.Points {
+		d.Spots = append(d.Spots, diagrams.FinishedSpot{X: point.X, Y: point.Y, Read: true, Off: point.Height - finished.Mean})
+	}
+	return []diagrams.Drawing{d}
+}
+
+// asBuiltAccept is a quarter of the published 1/2 in over 20 ft, doubled: what a
+// floor called dead level may be off at one place.
+const asBuiltAccept = measure.Inch / 8
+
+func weekend(p *calc.Plan) []diagrams.Drawing {
+	d := diagrams.Weekend{}
+	start, dated := startDay(p.Job.Crew.Starts)
+	for i, day := range p.Weekend.Days {
+		name := fmt.Sprintf("Day %d", day.Number)
+		if dated {
+			name = start.AddDate(0, 0, i).Format("Mon 2 Jan")
+		}
+		var long measure.Hours
+		for _, part := range day.Parts {
+			long = max(long, part.End)
+		}
+		d.Days = append(d.Days, diagrams.WorkDay{Name: name, Hours: max(long, 8)})
+	}
+	begun := map[string]bool{}
+	for i, day := range p.Weekend.Days {
+		for _, part := range day.Parts {
+			if begun[part.Step] {
+				continue
+			}
+			begun[part.Step] = true
+			d.Steps = append(d.Steps, workStep(p.Weekend, part, i))
+		}
+	}
+	return []diagrams.Drawing{d}
+}
+
+func workStep(w crew.Weekend, part crew.Part, day int) diagrams.WorkStep {
+	step := diagrams.WorkStep{Name: part.Title, Day: day, From: part.Start, Hold: true}
+	for _, s := range w.Steps {
+		if s.Name == part.Step {
+			hands := measure.Hours(max(1, min(w.Crew, s.People)))
+			step.Least, step.Most, step.Leave = s.Hours.Least/hands, s.Hours.Most/hands, s.MayWait()
+		}
+	}
+	return step
+}
+
+func startDay(date string) (time.Time, bool) {
+	day, err := time.Parse(time.DateOnly, date)
+	return day, err == nil
+}
+
+// fall shows the client the side with the door, or else side A.
+func fall(p *calc.Plan) []diagrams.Drawing {
+	f := p.Frame
+	corners := f.Corners()
+	d := diagrams.Fall{Side: "side " + f.Lines[0].Name, Length: f.Length, LeftName: corners[0].Name, RightName: corners[1].Name,
+		Frame: f.BuildUp.Total() - f.BuildUp.Cap, Post: f.Sections.Post.Width}
+	side := f.Lines[0].Name
+	if door := p.Job.Platform.Door; door != nil {
+		side = door.Side
+		d.Door = &diagrams.Doorway{From: door.From1, Width: door.Width}
+	}
+	along, at := true, measure.Length(0)
+	last := f.Lines[len(f.Lines)-1].Name
+	switch side {
+	case last:
+		d.Side, at, d.LeftName, d.RightName = "side "+last, f.Width, corners[3].Name, corners[2].Name
+	case f.Lines[0].Name:
+	case "1":
+		d.Side, along, d.Length, d.RightName = "the hook end", false, f.Width, corners[3].Name
+	default:
+		d.Side, along, at, d.Length, d.LeftName, d.RightName = "the far end", false, f.Length, f.Width, corners[1].Name, corners[2].Name
+	}
+	if p.Ground.Floor != nil {
+		d.Floor = &p.Ground.Floor.Height
+	}
+	d.Posts, d.Ground = sideView(p, along, at, d.Length)
+	if d.Door != nil && d.Floor != nil && len(d.Ground) > 0 {
+		d.Door.Steps, d.Door.Rise = stepsAt(p, *d.Floor)
+	}
+	return []diagrams.Drawing{d}
+}
+
+// sideView returns the outer posts and the ground along a side.
+func sideView(p *calc.Plan, along bool, at, long measure.Length) (posts []measure.Length, spots []diagrams.Spot) {
+	outer := 0
+	if at > 0 {
+		outer = len(p.Frame.Lines) - 1
+	}
+	for _, pier := range p.Frame.Piers {
+		switch {
+		case along && pier.Line == outer:
+			posts = append(posts, pier.X)
+		case !along && (at == 0 && pier.Number == 1 || at > 0 && pier.Number == p.Frame.PerLine(pier.Line)):
+			posts = append(posts, pier.Y)
+		}
+	}
+	if p.Ground.Surface == nil {
+		return posts, nil
+	}
+	const steps = 32
+	for i := range steps + 1 {
+		s := long.Part(i, steps)
+		x, y := s, at
+		if !along {
+			x, y = at, s
+		}
+		spots = append(spots, diagrams.Spot{X: s, Height: p.Ground.Surface.At(x, y)})
+	}
+	return posts, spots
+}
+
+// greatestRise of one step: 7 3/4 in (IRC R311.7.5.1 as a county's page has it).
+const greatestRise = 7*measure.Inch + 3*measure.Inch/4
+
+// stepsAt divides the height at the door into equal rises; the last one leads
+// onto the floor.
+func stepsAt(p *calc.Plan, floor measure.Length) (int, measure.Length) {
+	x, y := p.DoorPlace()
+	height := floor - p.Ground.Surface.At(x, y)
+	if height <= 0 {
+		return 0, 0
+	}
+	rises := int((height + greatestRise - 1) / greatestRise)
+	return rises - 1, height.Part(1, rises)
+}
