@@ -50,8 +50,8 @@ func beamBearing(c *checker, s *subject) finding {
 	w := worstAt{ratio: -1}
 	var cb measure.Ratio
 	var bearing measure.Length
-	for _, combo := range c.combos {
-		e := s.combined(combo.factors)
+	for n, combo := range c.combos {
+		e := s.under(c.combos, n)
 		for i := range s.gauge.run.supports {
 			r, lb, factor := s.overPost(e, i, post.Width)
 			if w.try(combo, i, r, float64(v.BearingAcross)*float64(factor)*contact*lb.Metres()) {

@@ -34,8 +34,8 @@ func (c *checker) curves(s *subject) *Curves {
 	for _, st := range g.stations {
 		k.X = append(k.X, measure.FromMetres(st.x))
 	}
-	for _, combo := range c.combos {
-		e := s.combined(combo.factors)
+	for n := range c.combos {
+		e := s.under(c.combos, n)
 		for i := range g.stations {
 			k.MomentMost[i] = max(k.MomentMost[i], measure.Moment(e.most.moment[i]))
 			k.MomentLeast[i] = min(k.MomentLeast[i], measure.Moment(e.least.moment[i]))

@@ -114,8 +114,8 @@ func joistBearing(c *checker, s *subject) finding {
 	for i := range s.gauge.run.supports {
 		bearings = append(bearings, c.joistBearingLength(i))
 	}
-	for _, combo := range c.combos {
-		e := s.combined(combo.factors)
+	for n, combo := range c.combos {
+		e := s.under(c.combos, n)
 		for i, lb := range bearings {
 			w.try(combo, i, e.most.reactions[i], float64(v.BearingAcross)*s.width*lb.Metres())
 		}

@@ -17,6 +17,7 @@ type subject struct {
 	depth    float64
 	braced   float64 // width that resists buckling sideways: all plies together, m
 	held     string  // what holds the compression edge
+	sums     []envelope
 }
 
 // worstAt is where and under what a ratio was greatest.
@@ -40,7 +41,18 @@ func (s *subject) combined(factors [caseCount]float64) envelope {
 	return e
 }
 
-// longestSpan returns the longest part that is no overhang, and the longest overhang.
+// under returns what the i-th of the combinations does, worked out once.
+func (s *subject) under(combos []Combination, i int) envelope {
+	if s.sums == nil {
+		s.sums = make([]envelope, len(combos))
+	}
+	if s.sums[i].most.shear == nil {
+		s.sums[i] = s.combined(combos[i].factors)
+	}
+	return s.sums[i]
+}
+
+// longest returns the longest part that is no overhang, and the longest overhang.
 func (s *subject) longest() (span, overhang float64) {
 	for i, p := range s.gauge.parts {
 		if s.gauge.overhang(i) {
@@ -93,8 +105,8 @@ func bending(c *checker, s *subject) finding {
 	free := measure.FromMetres(max(span/4, overhang))
 	w := worstAt{ratio: -1}
 	var hoggingFactor measure.Ratio
-	for _, combo := range c.combos {
-		e := s.combined(combo.factors)
+	for n, combo := range c.combos {
+		e := s.under(c.combos, n)
 		allowed := float64(v.Bending) * float64(combo.Duration)
 		cl := BeamFactor(v.ElasticMin, measure.Stress(allowed), free, d, b)
 		for i := range s.gauge.stations {
@@ -166,8 +178,8 @@ func (v Adjusted) origin() string {
 func shear(c *checker, s *subject) finding {
 	v := s.member.Values
 	w := worstAt{ratio: -1}
-	for _, combo := range c.combos {
-		e := s.combined(combo.factors)
+	for n, combo := range c.combos {
+		e := s.under(c.combos, n)
 		capacity := float64(v.Shear) * float64(combo.Duration) * s.width * s.depth / 1.5
 		for part := range s.gauge.parts {
 			for _, at := range s.shearPlaces(part) {

@@ -68,7 +68,7 @@ type checker struct {
 // platform. A check that fails is a result, not a fault.
 func Work(in Input) (*Strength, fault.List) {
 	c := newChecker(in, newGauges())
-	if !c.prepare() {
+	if !c.prepare() || !c.carry() {
 		return nil, c.faults
 	}
 	c.all()
@@ -88,8 +88,8 @@ func (c *checker) wrong(path, wrong, remedy string) {
 	c.faults.Add(fault.Fault{At: c.job.At(path), Path: path, Wrong: wrong, Remedy: remedy})
 }
 
-// prepare looks up the timber, puts the loads on the floor and carries them to
-// the lines. It says whether the checks can be made.
+// prepare looks up the timber and puts the loads on the floor and its joists.
+// It says whether the checks can be made.
 func (c *checker) prepare() bool {
 	if c.job.Site.Soil.Bearing <= 0 {
 		c.wrong("site.soil", "no soil is given, so nothing is known of what the ground can carry", "name a class of soil: "+soilNames()+"; or give its allowable bearing, such as 1500 psf")
@@ -107,7 +107,7 @@ func (c *checker) prepare() bool {
 	}
 	c.wind = c.windLoads()
 	c.combos = relevant(c.loads.present, false)
-	return c.cross() && c.carry()
+	return c.cross()
 }
 
 // timber resolves the members' design values.

@@ -1,0 +1,242 @@
+package strength
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"pierbook/calc/fault"
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Picked is the outcome of a search: the job with the sizes written in, what
+// was chosen, the next three that would do, and how far the search went.
+type Picked struct {
+	Job        *job.Job
+	Chosen     Choice
+	RunnersUp  []Choice // at most three, by rising cost
+	Decides    []string // by runner-up: what it costs more and what it changes
+	Considered int      // frames within the bounds
+	Checked    int      // of them worked through; the rest cost more, or a bound ruled them out
+	Open       []string // the keys that were chosen
+	Proof      string   // why nothing cheaper does
+}
+
+// Pick chooses what a job leaves open: the size and spacing of the joists, the
+// size and plies of the beams, the number of lines and of piers in each. Frame
+// and heights of the input are not used: posts are checked at the longest
+// allowed. It returns nil when nothing is open, and a fault when no frame within
+// the bounds passes.
+//
+// Every frame within the bounds is put in the order of its cost and the first
+// that passes every check is chosen, so nothing cheaper passes. Frames are ruled
+// out early only by necessary conditions, see [search.ruledOut].
+func Pick(in Input) (*Picked, fault.List) {
+	open := openKeys(in.Job)
+	if len(open) == 0 {
+		return nil, fault.List{}
+	}
+	s := newSearch(in)
+	found := s.cheapest(4)
+	if len(found) == 0 {
+		var faults fault.List
+		faults.Join(s.faults)
+		if faults.Empty() {
+			faults.Add(fault.Fault{At: in.Job.At(open[0]), Path: open[0], Wrong: fmt.Sprintf("none of %d frames within the bounds passes every check", len(s.choices)),
+				Remedy: "lower the loads, take a better grade or block, or give the sizes to see which checks fail"})
+		}
+		return nil, faults
+	}
+	p := &Picked{Job: found[0].with(in.Job), Chosen: found[0], RunnersUp: found[1:], Considered: len(s.choices), Checked: s.checked, Open: open}
+	style := in.Job.Style()
+	for _, r := range p.RunnersUp {
+		p.Decides = append(p.Decides, decides(found[0], r, style))
+	}
+	p.Proof = fmt.Sprintf("%d frames within the bounds, in the order of their cost; each of the %d before the one chosen fails a check, or a necessary condition of one", len(s.choices), s.before)
+	return p, fault.List{}
+}
+
+// openKeys returns the keys of a job that are left to the program.
+func openKeys(j *job.Job) []string {
+	w := j.Frame
+	var open []string
+	for _, k := range []struct {
+		path string
+		open bool
+	}{{"frame.joists.size", w.Joists.Pick}, {"frame.joists.spacing", w.Joists.Spacing == 0}, {"frame.beams.size", w.Beams.Pick},
+		{"frame.beams.lines", w.Beams.Lines == 0}, {"frame.piers.per_line", w.Piers.PerLine == 0 && w.Piers.Spacing == 0}} {
+		if k.open {
+			open = append(open, k.path)
+		}
+	}
+	return open
+}
+
+// Name says what a choice is: "2x6 at 16 in on 3 lines of 4x6, 5 piers each".
+func (c Choice) Name(s measure.Style) string {
+	return fmt.Sprintf("%s at %s on %d lines of %s, %d piers each", sectionName(c.Joist), c.Spacing.Print(s), c.Lines, sectionName(c.Beam), c.PerLine)
+}
+
+func decides(chosen, other Choice, s measure.Style) string {
+	return fmt.Sprintf("%s: %s; greatest ratio %s (%s) against %s (%s)", other.Name(s), other.Cost.Less(chosen.Cost, s),
+		other.Worst.Print(s), other.Governs, chosen.Worst.Print(s), chosen.Governs)
+}
+
+// search is one walk through the choices.
+type search struct {
+	in      Input
+	choices []Choice
+	store   *gauges
+	floors  map[floorKey]*floorResult
+	beams   map[beamKey]float64
+	faults  fault.List
+	checked int
+	before  int // choices ahead of the first that passed
+}
+
+func newSearch(in Input) *search {
+	in.Heights = nil
+	s := &search{in: in, store: newGauges(), floors: map[floorKey]*floorResult{}, beams: map[beamKey]float64{}}
+	s.enumerate(bounds(in.Job))
+	return s
+}
+
+// enumerate lists every frame within the bounds by rising cost; equal costs by
+// fewer piers, fewer lines, then the sizes' order.
+func (s *search) enumerate(b bounded) {
+	p := pricesOf(s.in.Job)
+	b.joists = s.withValues(b.joists, "frame.joists")
+	b.beams = s.withValues(b.beams, "frame.beams")
+	lengths := map[[3]int]measure.Length{}
+	between := s.in.Job.Frame.Joists.Sit == "between_beams"
+	widest := widestOf(b.beams)
+	for ji, joist := range b.joists {
+		for si, spacing := range b.spacings {
+			for _, beam := range b.beams {
+				for _, lines := range b.lines {
+					for _, perLine := range b.piers {
+						c := Choice{Joist: joist, Spacing: spacing, Beam: beam, Lines: lines, PerLine: perLine}
+						key := [3]int{ji, si, 0}
+						probe := c
+						if between {
+							key[2] = lines*1000 + int(beam.Across()/measure.Millimetre)
+						} else {
+							probe.Beam = widest
+						}
+						long, known := lengths[key]
+						if !known {
+							long = s.joistLength(probe)
+							lengths[key] = long
+						}
+						if long <= 0 {
+							continue
+						}
+						if s.price(p, &c, long) {
+							s.choices = append(s.choices, c)
+						}
+					}
+				}
+			}
+		}
+	}
+	slices.SortStableFunc(s.choices, func(a, b Choice) int {
+		return cmp.Or(cmp.Compare(a.Cost.size(), b.Cost.size()), cmp.Compare(a.Cost.Piers, b.Cost.Piers), cmp.Compare(a.Lines, b.Lines))
+	})
+}
+
+// price works a choice's cost out from lengths alone, as [prices.of] does from the frame.
+func (s *search) price(p prices, c *Choice, joists measure.Length) bool {
+	j := s.in.Job
+	rim := j.Frame.Rims
+	if rim.Pick {
+		rim = c.Joist
+	}
+	rims := 2 * j.Platform.Length
+	if j.Frame.Joists.Sit == "between_beams" && j.Frame.Beams.Inset == 0 {
+		rims = 0
+	}
+	beams := (j.Platform.Length - 2*j.Frame.Beams.SetBack) * measure.Length(c.Lines*c.Beam.Plies)
+	piers := c.Lines * max(1, c.PerLine)
+	var ok bool
+	c.Cost, ok = p.sum(frame.Sections{Joist: c.Joist, Rim: rim, Beam: c.Beam}, joists, rims, beams, piers)
+	return ok
+}
+
+// widestOf returns the widest section: joists that end on any beam end on it.
+func widestOf(beams []job.Section) job.Section {
+	var widest job.Section
+	for _, b := range beams {
+		if b.Across() > widest.Across() {
+			widest = b
+		}
+	}
+	return widest
+}
+
+// joistLength returns the length of all joists of a choice, from a frame laid
+// out with it; 0 when it cannot be laid out.
+func (s *search) joistLength(c Choice) measure.Length {
+	probe := c
+	probe.PerLine = max(2, int(s.in.Job.Platform.Length/(4*measure.Foot))+1)
+	f, _ := frame.Skeleton(probe.with(s.in.Job))
+	if f == nil {
+		probe.PerLine = c.PerLine
+		if f, _ = frame.Skeleton(probe.with(s.in.Job)); f == nil {
+			return 0
+		}
+	}
+	var long measure.Length
+	for _, j := range f.Joists {
+		long += j.Long()
+	}
+	return long
+}
+
+// withValues leaves the sections out that the tables hold no values for; with
+// none left the first look-up's fault is kept.
+func (s *search) withValues(sections []job.Section, path string) []job.Section {
+	timber := s.in.Job.Timber
+	own := s.in.Job.Frame.Joists.Timber
+	if path == "frame.beams" {
+		own = s.in.Job.Frame.Beams.Timber
+	}
+	if own != nil {
+		timber = *own
+	}
+	var kept []job.Section
+	var first error
+	for _, section := range sections {
+		if _, err := LookUp(timber, section); err == nil {
+			section.Plies = max(1, section.Plies)
+			kept = append(kept, section)
+		} else if first == nil {
+			first = err
+		}
+	}
+	if len(kept) == 0 && first != nil {
+		c := newChecker(s.in, s.store)
+		c.timberFault(path, own != nil, first)
+		s.faults.Join(c.faults)
+	}
+	return kept
+}
+
+// cheapest returns the first so many choices that pass, by rising cost.
+func (s *search) cheapest(wanted int) []Choice {
+	var found []Choice
+	for i, c := range s.choices {
+		if s.ruledOut(&c) || !s.passes(&c) {
+			continue
+		}
+		if len(found) == 0 {
+			s.before = i
+		}
+		found = append(found, c)
+		if len(found) == wanted {
+			break
+		}
+	}
+	return found
+}

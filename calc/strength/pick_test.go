@@ -1,0 +1,141 @@
+package strength
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// allOpen leaves everything that can be picked to the program.
+func allOpen(j *job.Job) *job.Job {
+	j.Frame.Joists.Section = job.Section{Pick: true}
+	j.Frame.Joists.Spacing = 0
+	j.Frame.Rims = job.Section{Pick: true}
+	j.Frame.Beams.Section = job.Section{Pick: true}
+	j.Frame.Beams.Lines, j.Frame.Piers.PerLine = 0, 0
+	return j
+}
+
+// priced gives the shed's yard prices by the stick; invented.
+func priced(j *job.Job) *job.Job {
+	j.Yard.Currency = "$"
+	j.Yard.Prices = map[string]measure.Money{"block": 14, "cap": 9}
+	j.Yard.Stock = map[string][]job.StockLength{}
+	for size, foot := range map[string]measure.Money{"2x6": 0.9, "2x8": 1.25, "2x10": 1.7, "4x6": 2.6, "4x8": 3.6, "4x4": 1.5} {
+		for _, feet := range []measure.Length{8, 12, 16} {
+			price := foot * measure.Money(feet)
+			j.Yard.Stock[size] = append(j.Yard.Stock[size], job.StockLength{Length: feet * ft, Price: &price})
+		}
+	}
+	return j
+}
+
+func TestPickedFramePassesAndRunnersUpCostMore(t *testing.T) {
+	for name, j := range map[string]*job.Job{"by volume": allOpen(shed()), "by price": allOpen(priced(shed()))} {
+		p, faults := Pick(Input{Job: j})
+		require.NoError(t, faults.Err(), name)
+		require.Len(t, p.RunnersUp, 3, name)
+		s := work(t, p.Job)
+		assert.Zero(t, s.Failing(), name)
+		last := p.Chosen.Cost
+		for _, r := range p.RunnersUp {
+			assert.GreaterOrEqual(t, r.Cost.size(), last.size(), name)
+			last = r.Cost
+			assert.Zero(t, work(t, r.with(j)).Failing(), name)
+		}
+		t.Logf("%s: %s, %s; %d considered, %d worked", name, p.Chosen.Name(j.Style()), p.Chosen.Cost.Print(j.Style()), p.Considered, p.Checked)
+		for _, d := range p.Decides {
+			t.Log(d)
+		}
+	}
+}
+
+// TestNothingCheaperPasses works every cheaper frame through without any of the
+// search's short cuts: the second, slower way.
+func TestNothingCheaperPasses(t *testing.T) {
+	for name, j := range map[string]*job.Job{"shed": allOpen(priced(shed())), "deck": allOpen(deck())} {
+		p, faults := Pick(Input{Job: j})
+		require.NoError(t, faults.Err(), name)
+		s := newSearch(Input{Job: j})
+		worked := 0
+		for _, c := range s.choices {
+			if c.Cost.size() >= p.Chosen.Cost.size() {
+				break
+			}
+			laid := c.with(j)
+			f, bad := frame.Skeleton(laid)
+			if !bad.Empty() {
+				continue
+			}
+			worked++
+			if worked%7 != 0 && worked > 400 { // every one of the first 400, then one in seven
+				continue
+			}
+			k := newChecker(Input{Job: laid, Frame: f}, s.store)
+			k.quiet = true
+			require.True(t, k.prepare() && k.carry())
+			k.all()
+			require.True(t, k.failed, "%s: %s passes and costs less", name, c.Name(j.Style()))
+		}
+		t.Logf("%s: %d cheaper frames laid out, %d choices before, picked after working %d", name, worked, p.Considered, p.Checked)
+	}
+}
+
+func TestPickIsTheSameEveryTime(t *testing.T) {
+	first, _ := Pick(Input{Job: allOpen(priced(shed()))})
+	for range 3 {
+		again, _ := Pick(Input{Job: allOpen(priced(shed()))})
+		require.Equal(t, first.Chosen, again.Chosen)
+		require.Equal(t, first.RunnersUp, again.RunnersUp)
+	}
+}
+
+func TestNothingOpenPicksNothing(t *testing.T) {
+	p, faults := Pick(Input{Job: shed()})
+	assert.Nil(t, p)
+	assert.True(t, faults.Empty())
+}
+
+// TestCostFromLengthsIsTheCostOfTheFrame checks the search's sum against the
+// frame as laid out.
+func TestCostFromLengthsIsTheCostOfTheFrame(t *testing.T) {
+	j := allOpen(priced(shed()))
+	s := newSearch(Input{Job: j})
+	prices := pricesOf(j)
+	for i := 0; i < len(s.choices); i += 97 {
+		f, faults := frame.Skeleton(s.choices[i].with(j))
+		if !faults.Empty() {
+			continue
+		}
+		cost, ok := prices.of(f)
+		require.True(t, ok)
+		assert.InEpsilon(t, cost.size(), s.choices[i].Cost.size(), 0.002, s.choices[i].Name(j.Style()))
+	}
+}
+
+func BenchmarkAllChecks(b *testing.B) {
+	j := shed()
+	f := frameOf(b, j)
+	h := heights(f, 9*in)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, faults := Work(Input{Job: j, Frame: f, Heights: h}); !faults.Empty() {
+			b.Fatal(faults.Err())
+		}
+	}
+}
+
+func BenchmarkPickOverAllChoices(b *testing.B) {
+	j := allOpen(priced(shed()))
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, faults := Pick(Input{Job: j}); !faults.Empty() {
+			b.Fatal(faults.Err())
+		}
+	}
+}

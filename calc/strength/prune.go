@@ -1,0 +1,237 @@
+package strength
+
+import (
+	"math"
+
+	"pierbook/calc/frame"
+	"pierbook/calc/measure"
+)
+
+// floorKey is what the joists' checks and the lines' loads depend on.
+type floorKey struct {
+	joist         string
+	spacing, wide measure.Length
+	lines         int
+}
+
+// beamKey is what a beam's checks depend on, but for the loads.
+type beamKey struct {
+	size           string
+	plies          int
+	lines, perLine int
+}
+
+// floorResult is what was found out about a floor.
+type floorResult struct {
+	holds bool
+	loads []float64 // by line: own weight of the floor and patterned live load, N/m
+	dead  float64   // own weight of the floor, N/m2
+}
+
+func (c *Choice) floorKey() floorKey {
+	return floorKey{c.Joist.Size, c.Spacing, c.Beam.Across(), c.Lines}
+}
+
+func (c *Choice) beamKey() beamKey {
+	return beamKey{c.Beam.Size, c.Beam.Plies, c.Lines, c.PerLine}
+}
+
+// endSpan is the least of the greatest moments that a uniform load can make in
+// an end span: M over the inner support and M within the span alike.
+//
+//	max(M, wL²/8·(1 − 4M/wL²)²…) ≥ (3 − 2√2)/2·wL² = 0.0858·wL²
+const endSpan = 0.0857
+
+// ruledOut says whether a choice cannot pass, by conditions that every passing
+// frame meets whatever its continuity: the greatest moment in an end span is at
+// least 0.0858·w·L², the greatest shear at least w·L/2, a span sags at least
+// w·L⁴/384EI, and the piers of a line share its whole load.
+func (s *search) ruledOut(c *Choice) bool {
+	j := s.in.Job
+	floor := s.floors[c.floorKey()]
+	if floor == nil {
+		return s.joistTooWeak(c)
+	}
+	if !floor.holds {
+		return true
+	}
+	if failedUnder, ok := s.beams[c.beamKey()]; ok && floor.dead >= failedUnder {
+		return true
+	}
+	if c.PerLine == 0 {
+		return false // the spacing rules
+	}
+	timber := j.Timber
+	if j.Frame.Beams.Timber != nil {
+		timber = *j.Frame.Beams.Timber
+	}
+	ref, err := LookUp(timber, c.Beam)
+	if err != nil {
+		return true
+	}
+	v := Adjust(ref, c.Beam, Service{Wet: timber.Wet, Incised: timber.Incised, Repetitive: c.Beam.Plies >= 3})
+	span, over := s.pierSpan(c)
+	for _, w := range floor.loads {
+		if s.beamTooWeak(c, v, w, span, over) || w*j.Platform.Length.Metres()/float64(c.PerLine) > s.mostOnPier() {
+			return true
+		}
+	}
+	return false
+}
+
+// pierSpan returns the distance of the piers and the overhang at the beam's ends.
+func (s *search) pierSpan(c *Choice) (span, over float64) {
+	j := s.in.Job
+	half := j.Frame.Posts.Width / 2
+	first, last := half, half
+	if p := j.Frame.Piers.First; p != nil {
+		first = *p
+	}
+	if p := j.Frame.Piers.Last; p != nil {
+		last = *p
+	}
+	reach := j.Platform.Length - 2*j.Frame.Beams.SetBack - first - last
+	return reach.Metres() / float64(c.PerLine-1), max(first, last, first+j.Frame.Beams.SetBack, last+j.Frame.Beams.SetBack).Metres()
+}
+
+func (s *search) beamTooWeak(c *Choice, v Adjusted, w, span, over float64) bool {
+	b, d := c.Beam.Across().Metres(), c.Beam.Depth.Metres()
+	if w*(endSpan*span*span-over*over/2) > float64(v.Bending)*b*d*d/6 {
+		return true
+	}
+	return 1.5*w*(span/2-d)/(b*d) > float64(v.Shear)
+}
+
+// mostOnPier returns the greatest load that block, stone and soil allow.
+func (s *search) mostOnPier() float64 {
+	j, rules := s.in.Job, s.in.Rules.filled()
+	most := math.Inf(1)
+	if j.Block.RatedLoad > 0 {
+		most = float64(j.Block.RatedLoad)
+	}
+	base := j.Block.Base
+	side := min(base+j.Stone.Least, base+2*j.Stone.Margin)
+	return min(most, float64(rules.StoneBearing.On(base.Times(base))), float64(j.Site.Soil.Bearing.On(side.Times(side))))
+}
+
+// joistTooWeak rules joists out by the live load alone.
+func (s *search) joistTooWeak(c *Choice) bool {
+	j := s.in.Job
+	timber := j.Timber
+	if j.Frame.Joists.Timber != nil {
+		timber = *j.Frame.Joists.Timber
+	}
+	ref, err := LookUp(timber, c.Joist)
+	if err != nil {
+		return true
+	}
+	v := Adjust(ref, c.Joist, Service{Wet: timber.Wet, Incised: timber.Incised, Repetitive: true})
+	b, d := c.Joist.Across().Metres(), c.Joist.Depth.Metres()
+	over := (j.Frame.Beams.Inset + c.Beam.Across()/2).Metres()
+	span := (j.Platform.Width.Metres() - 2*over) / float64(c.Lines-1)
+	w := float64(j.Platform.FloorLoad) * c.Spacing.Metres()
+	if w*(endSpan*span*span-over*over/2) > float64(v.Bending)*b*d*d/6 {
+		return true
+	}
+	stiffness := float64(v.Elastic) * b * d * d * d / 12
+	return w*math.Pow(span, 4)/384/stiffness > span/float64(s.in.Rules.filled().LiveLimit)
+}
+
+// passes lays a choice out and makes its checks, dearest last. It notes what it
+// finds about the floor and the beams for the choices after it.
+func (s *search) passes(c *Choice) bool {
+	in := s.in
+	in.Job = c.with(s.in.Job)
+	var faults = s.faults
+	in.Frame, faults = frame.Skeleton(in.Job)
+	if in.Frame == nil || !faults.Empty() {
+		return false
+	}
+	s.checked++
+	k := newChecker(in, s.store)
+	k.quiet = true
+	if !k.prepare() {
+		s.faults.Join(k.faults)
+		return false
+	}
+	if !s.floorPasses(c, k) || s.ruledOut(c) {
+		return false
+	}
+	if !k.carry() {
+		return false
+	}
+	floor := k.checks
+	k.checks = nil
+	k.beamChecks()
+	if k.failed {
+		s.noteBeam(c, k)
+		return false
+	}
+	k.checks = append(floor, k.checks...)
+	k.piers = k.pierLoads()
+	k.pierChecks(k.piers)
+	if k.failed {
+		return false
+	}
+	k.windChecks(k.piers)
+	c.Worst, c.Governs = k.greatest()
+	return !k.failed
+}
+
+// floorPasses checks surface and joists, once for each floor.
+func (s *search) floorPasses(c *Choice, k *checker) bool {
+	key := c.floorKey()
+	k.surfaceChecks()
+	k.joists = k.joistChecks()
+	k.joistToenails()
+	if _, known := s.floors[key]; !known {
+		most, _, whole := k.liveShare()
+		floor := &floorResult{holds: !k.failed, dead: k.loads.area[deadCase]}
+		for i := range most {
+			floor.loads = append(floor.loads, k.loads.area[liveCase]*most[i]+floor.dead*whole[i]+k.relief(i))
+		}
+		s.floors[key] = floor
+	}
+	return !k.failed
+}
+
+// relief returns how much walls and rims lift a line, 0 or less, by metre.
+func (c *checker) relief(line int) float64 {
+	sum := 0.0
+	for _, s := range c.loads.strips {
+		if s.alongX() && (s.kind == deadCase || s.kind == buildingCase) {
+			sum += min(0, s.size*c.floor.share(s.y1)[line])
+		}
+	}
+	return sum
+}
+
+// noteBeam remembers under how light a floor a beam failed. Each ratio is linear
+// in the weight of the floor, so their greatest is convex in it: when it does not
+// fall with a little more weight, it fails under every heavier floor.
+func (s *search) noteBeam(c *Choice, k *checker) {
+	failed, _ := k.greatest()
+	dead := k.loads.area[deadCase]
+	for i := range k.lines {
+		for _, p := range k.lines[i].plies {
+			p.cases[deadCase].most.add(p.cases[deadCase].most, 0.01)
+			p.cases[deadCase].least.add(p.cases[deadCase].least, 0.01)
+		}
+	}
+	k.checks = nil
+	k.beamChecks()
+	if heavier, _ := k.greatest(); heavier < failed {
+		return
+	}
+	if known, ok := s.beams[c.beamKey()]; !ok || dead < known {
+		s.beams[c.beamKey()] = dead
+	}
+}
+
+// greatest returns the greatest ratio among the checks that the frame must hold
+// by itself.
+func (c *checker) greatest() (measure.Ratio, string) {
+	s := Strength{Checks: c.checks}
+	worst, _ := s.Worst()
+	return worst.Ratio, worst.ID
+}
