@@ -42,18 +42,13 @@ func (a AsBuilt) sheet(style measure.Style) *kit.Sheet {
 	if !a.drawn() {
 		return blankSheet(a, "No floor to draw yet")
 	}
-	v := a.lay(room{left: 12, right: bubbleAt - 8, near: 12, far: bubbleAt - 8}, 125)
+	v := a.lay(room{left: 12, right: bubbleAt - 8, near: 12, far: bubbleAt - 8}, a.tall())
 	s := newSheet(a, v.height+6)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
 	for _, line := range a.Lines {
 		s.Across(kit.Dotted, v.frame.Left, v.frame.Right, v.Y(line.Y))
 	}
-	for _, line := range a.Lines {
-		bubble(s, kit.Point{X: v.frame.Right + 7 + bubbleRadius, Y: v.Y(line.Y)}, line.Name)
-	}
-	for i, p := range a.onLine(len(a.Lines) - 1) {
-		bubble(s, kit.Point{X: v.X(p.X), Y: v.farY() - v.out*(8+bubbleRadius)}, number(i+1))
-	}
+	v.names(s, 8+bubbleRadius)
 	for _, spot := range a.Spots {
 		a.drawSpot(s, v.At(spot.X, spot.Y), spot, style)
 	}
@@ -82,5 +77,6 @@ func (a AsBuilt) drawSpot(s *kit.Sheet, at kit.Point, spot FinishedSpot, style m
 	default:
 		s.Circle(kit.Cut, kit.White, at, 1.4)
 	}
-	s.Write(kit.Text{Words: words, At: at.Plus(0, 4.4), Bold: fill == kit.Black})
+	t := kit.Text{Words: words, Bold: fill == kit.Black}
+	s.WriteFirst(moved(t, at.Plus(0, 4.4)), moved(t, at.Plus(0, -5)), moved(t, at.Plus(0, 8.6)), moved(t, at.Plus(0, -9.2)))
 }

@@ -35,7 +35,8 @@ func (b Boards) sheet(style measure.Style) *kit.Sheet {
 	if len(b.Boards) == 0 || b.Length <= 0 {
 		return blankSheet(b, "No boards to draw yet")
 	}
-	v := Grid{Length: b.Length, Width: b.Width, LinesGoLeft: b.LinesGoLeft}.lay(room{left: 37, right: 10, near: 20, far: 14}, 175)
+	free := room{left: kit.UprightRoom(printed(b.begins(), style)...), right: 10, near: 20, far: 14}
+	v := Grid{Length: b.Length, Width: b.Width, LinesGoLeft: b.LinesGoLeft}.lay(free, 175)
 	s := newSheet(b, v.height)
 	for _, run := range b.Boards {
 		b.drawRun(s, v, run)
@@ -52,6 +53,15 @@ func (b Boards) sheet(style measure.Style) *kit.Sheet {
 	foot := v.Name() + ", gap " + b.Gap.Print(style) + ", last board " + last.Width.Print(style)
 	scaleNote(s, foot)
 	return s
+}
+
+// begins returns where the boards begin.
+func (b Boards) begins() []measure.Length {
+	var list []measure.Length
+	for _, run := range b.Boards {
+		list = append(list, run.Y)
+	}
+	return list
 }
 
 func (b Boards) drawRun(s *kit.Sheet, v gridView, run BoardRun) {
@@ -71,15 +81,17 @@ func (b Boards) drawRun(s *kit.Sheet, v gridView, run BoardRun) {
 func (b Boards) drawNumbers(s *kit.Sheet, v gridView, style measure.Style) {
 	step, last := b.step(v), len(b.Boards)-1
 	var marks []kit.Mark
+	half := kit.Pitch(kit.Small) / 2
 	for i, run := range b.Boards {
 		if i != last && (i%step != 0 || last-i < step) {
 			continue
 		}
 		marks = append(marks, kit.Mark{At: v.Y(run.Y), Edge: v.frame.Left, Words: run.Y.Print(style)})
 		at := kit.Point{X: v.frame.Right + 2, Y: v.Y(run.Y + run.Width/2)}
-		s.Write(kit.Text{Words: number(i + 1), At: at, Align: kit.Start})
+		s.WriteFirst(kit.Text{Words: number(i + 1), At: at, Align: kit.Start},
+			kit.Text{Words: number(i + 1), At: kit.Point{X: at.X, Y: at.Y - v.out*half}, Align: kit.Start})
 	}
-	s.RunningUpright(v.Y(0), marks, v.frame.Left-kit.FirstDimension+1, false)
+	s.RunningUpright(v.Y(0), marks, v.frame.Left-kit.FirstDimension, false)
 }
 
 // step returns which boards are numbered: every first, second, fifth, tenth …

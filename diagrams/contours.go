@@ -85,13 +85,14 @@ type contour struct {
 // fifth one heavier.
 func (c Contours) drawContours(s *kit.Sheet, v gridView) []contour {
 	low, high := c.Field.extremes()
+	net := c.Field.on(v)
 	step := c.Interval
 	for step <= 0 || (high-low)/step > 40 {
 		step = max(2*step, measure.Inch/2)
 	}
 	var list []contour
 	for level := low.RoundUpTo(step); level <= high; level += step {
-		line := contour{level: level, pieces: c.Field.cut(v, level)}
+		line := contour{level: level, pieces: net.cut(level)}
 		pen := kit.Thin
 		if level%(5*step) == 0 {
 			pen = kit.Cut
@@ -113,18 +114,37 @@ func (f Field) extremes() (low, high measure.Length) {
 	return low, high
 }
 
+// net is a field on the sheet: the places and the heights of its corners.
+type net struct {
+	Field
+	at [][]kit.Point
+}
+
+// on lays the field on the sheet.
+func (f Field) on(v gridView) net {
+	n := net{Field: f}
+	rows, columns := len(f.Heights), len(f.Heights[0])
+	for r := range rows {
+		line := make([]kit.Point, columns)
+		for k := range line {
+			line[k] = v.At(f.X0+(f.X1-f.X0).Part(k, columns-1), f.Y0+(f.Y1-f.Y0).Part(r, rows-1))
+		}
+		n.at = append(n.at, line)
+	}
+	return n
+}
+
 // cut returns where the ground stands at the level. Each cell of the net is cut
 // as four triangles about its middle, so that no cell is ambiguous.
-func (f Field) cut(v gridView, level measure.Length) []kit.Segment {
+func (n net) cut(level measure.Length) []kit.Segment {
 	var list []kit.Segment
-	rows, columns := len(f.Heights), len(f.Heights[0])
-	corner := func(r, k int) spatial {
-		at := v.At(f.X0+(f.X1-f.X0).Part(k, columns-1), f.Y0+(f.Y1-f.Y0).Part(r, rows-1))
-		return spatial{at, float64(f.Heights[r][k] - level)}
-	}
-	for r := range rows - 1 {
-		for k := range columns - 1 {
+	corner := func(r, k int) spatial { return spatial{n.at[r][k], float64(n.Heights[r][k] - level)} }
+	for r := range len(n.at) - 1 {
+		for k := range len(n.at[r]) - 1 {
 			ring := [4]spatial{corner(r, k), corner(r, k+1), corner(r+1, k+1), corner(r+1, k)}
+			if oneSided(ring) {
+				continue
+			}
 			middle := spatial{
 				kit.Point{X: (ring[0].at.X + ring[2].at.X) / 2, Y: (ring[0].at.Y + ring[2].at.Y) / 2},
 				(ring[0].over + ring[1].over + ring[2].over + ring[3].over) / 4,
@@ -137,6 +157,18 @@ func (f Field) cut(v gridView, level measure.Length) []kit.Segment {
 		}
 	}
 	return list
+}
+
+// oneSided says whether all corners lie on one side of the level, so that
+// nothing is cut.
+func oneSided(ring [4]spatial) bool {
+	under := 0
+	for _, c := range ring {
+		if c.over < 0 {
+			under++
+		}
+	}
+	return under == 0 || under == 4
 }
 
 // spatial is a place on the sheet and how far the ground there is over a level.

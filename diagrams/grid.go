@@ -1,6 +1,8 @@
 package diagrams
 
 import (
+	"math"
+
 	"pierbook/calc/measure"
 	"pierbook/diagrams/kit"
 )
@@ -56,6 +58,14 @@ func (g Grid) lay(r room, most float64) gridView {
 	return v
 }
 
+// tall returns how high a plan may be: more when the platform is wider than long.
+func (g Grid) tall() float64 {
+	if g.Width > g.Length {
+		return 165
+	}
+	return 125
+}
+
 // box returns the rectangle between two places of the grid.
 func (v gridView) box(x1, y1, x2, y2 measure.Length) kit.Box {
 	a, b := v.At(x1, y1), v.At(x2, y2)
@@ -104,19 +114,41 @@ const (
 	overallRoom = bubbleAt + bubbleRadius + 1
 )
 
-// bubbles names the beam lines at the far end and the piers along the side away from A.
-func (v gridView) bubbles(s *kit.Sheet) {
-	x := v.frame.Right + bubbleAt
+// bubbles names the beam lines at the far end and the piers along the side away
+// from A, their rings so far from the frame, with centre lines up to them.
+func (v gridView) bubbles(s *kit.Sheet, away float64) {
+	x := v.frame.Right + away
 	for _, line := range v.Lines {
 		y := v.Y(line.Y)
 		s.Across(kit.Centre, v.X(line.Start)-3, x-bubbleRadius, y)
-		bubble(s, kit.Point{X: x, Y: y}, line.Name)
 	}
-	y := v.farY() - v.out*bubbleAt
-	for i, p := range v.onLine(len(v.Lines) - 1) {
+	y := v.farY() - v.out*away
+	for _, p := range v.onLine(len(v.Lines) - 1) {
 		s.Upright(kit.Centre, v.X(p.X), v.farY()-v.out*1.5, y+v.out*bubbleRadius)
-		bubble(s, kit.Point{X: v.X(p.X), Y: y}, number(i+1))
 	}
+	v.names(s, away)
+}
+
+// names draws the rings with the names of the lines and the numbers of the
+// piers; where they would touch, every second, third … stays away.
+func (v gridView) names(s *kit.Sheet, away float64) {
+	last := v.onLine(len(v.Lines) - 1)
+	step := ringStep(v.Long(v.Lines[1].Y - v.Lines[0].Y))
+	for i := 0; i < len(v.Lines); i += step {
+		bubble(s, kit.Point{X: v.frame.Right + away, Y: v.Y(v.Lines[i].Y)}, v.Lines[i].Name)
+	}
+	step = ringStep(v.Long(last[1].X - last[0].X))
+	for i := 0; i < len(last); i += step {
+		bubble(s, kit.Point{X: v.X(last[i].X), Y: v.farY() - v.out*away}, number(i+1))
+	}
+}
+
+// ringStep returns which rings are drawn at a pitch: all, every second …
+func ringStep(pitch float64) int {
+	if pitch <= 0 {
+		return 1
+	}
+	return int(math.Ceil((2*bubbleRadius + 0.4) / pitch))
 }
 
 // blankSheet says that there is nothing to draw yet.

@@ -2,6 +2,7 @@ package diagrams
 
 import (
 	"cmp"
+	"math"
 	"slices"
 
 	"pierbook/diagrams/kit"
@@ -51,13 +52,24 @@ type valueRow struct {
 	bold   bool
 }
 
-// turned says whether some value is too wide for its column and all read upwards.
-func (v valueRows) turned() bool {
+// pitch returns the least distance of columns.
+func (v valueRows) pitch() float64 {
 	pitch := v.right - v.left
 	for i := 1; i < len(v.at); i++ {
 		pitch = min(pitch, v.at[i]-v.at[i-1])
 	}
-	return v.widest()+1.2 > pitch
+	return pitch
+}
+
+// step returns which columns are filled: every second, third … when even figures
+// that read upwards would touch.
+func (v valueRows) step() int {
+	return max(1, int(math.Ceil((kit.Pitch(kit.Medium)+0.1)/max(v.pitch(), 0.1))))
+}
+
+// turned says whether some value is too wide for its column and all read upwards.
+func (v valueRows) turned() bool {
+	return v.widest()+1.2 > v.pitch()
 }
 
 func (v valueRows) widest() float64 {
@@ -94,15 +106,20 @@ func (v valueRows) height() float64 {
 }
 
 func (v valueRows) draw(s *kit.Sheet) {
-	top, turned := v.top, v.turned()
+	top, turned, step := v.top, v.turned(), v.step()
 	for _, r := range v.rows {
 		high := v.heightOf(r)
 		s.Across(kit.Thin, 1, v.right, top)
 		s.Write(kit.Text{Words: r.name, At: kit.Point{X: 1.5, Y: top + high/2}, Align: kit.Start, Bold: r.bold})
-		for k, x := range v.at {
+		for k := 0; k < len(v.at); k += step {
+			x := v.at[k]
 			if k >= len(r.values) || r.values[k] == "" {
-				s.Across(kit.Thin, x-4, x+4, top+high-1.4)
+				blank := min(4, v.pitch()*float64(step)/2-0.5)
+				s.Across(kit.Thin, x-blank, x+blank, top+high-1.4)
 				continue
+			}
+			if !turned {
+				x = min(x, v.right-kit.Width(r.values[k], kit.Small, r.bold)/2)
 			}
 			s.Write(kit.Text{Words: r.values[k], At: kit.Point{X: x, Y: top + high/2}, Bold: r.bold, Turned: turned})
 		}

@@ -43,11 +43,11 @@ func (l Loads) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(l, "No loads to draw yet")
 	}
 	edge := 12.0
-	v := l.lay(room{left: 14, right: bubbleAt - 4, near: edge, far: bubbleAt - 6}, 125)
+	v := l.lay(room{left: 14, right: bubbleAt - 4, near: edge, far: bubbleAt - 4}, l.tall())
 	s := newSheet(l, v.height+6)
 	l.drawShares(s, v)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
-	l.nameLines(s, v)
+	v.names(s, 10+bubbleRadius)
 	most := l.heaviest()
 	pitch := l.pitch(v)
 	for i, pier := range l.Piers {
@@ -56,16 +56,6 @@ func (l Loads) sheet(style measure.Style) *kit.Sheet {
 	_, unit := cutUnit(most.Print(style))
 	scaleNote(s, v.Name()+"; loads in "+unit+", rated "+l.Rated.Print(style)+" for each block, % of the worst check, rounded up; black = over")
 	return s
-}
-
-// nameLines names the lines and the piers close to the frame.
-func (l Loads) nameLines(s *kit.Sheet, v gridView) {
-	for _, line := range l.Lines {
-		bubble(s, kit.Point{X: v.frame.Right + 11 + bubbleRadius, Y: v.Y(line.Y)}, line.Name)
-	}
-	for i, p := range l.onLine(len(l.Lines) - 1) {
-		bubble(s, kit.Point{X: v.X(p.X), Y: v.farY() - v.out*(9+bubbleRadius)}, number(i+1))
-	}
 }
 
 // drawShares draws the borders of the floor that each pier carries: halfway to its neighbours.
@@ -129,8 +119,11 @@ func (l Loads) drawPier(s *kit.Sheet, at kit.Point, p PierLoad, most measure.For
 	}
 	words, _ := cutUnit(p.Load.Print(style))
 	shift := radius + kit.Pitch(kit.Small)/2 + 0.2
-	s.Write(kit.Text{Words: words, At: at.Plus(0, -shift), Bold: true})
-	s.Write(kit.Text{Words: number(int(math.Ceil(float64(p.Ratio)*100-1e-9))) + "%", At: at.Plus(0, shift)})
+	line := kit.Pitch(kit.Small) + 0.1
+	load := kit.Text{Words: words, Bold: true}
+	s.WriteFirst(moved(load, at.Plus(0, -shift)), moved(load, at.Plus(0, -shift-line)))
+	share := kit.Text{Words: number(int(math.Ceil(float64(p.Ratio)*100-1e-9))) + "%"}
+	s.WriteFirst(moved(share, at.Plus(0, shift)), moved(share, at.Plus(0, shift+line)))
 }
 
 // cutUnit parts a printed quantity from its unit.

@@ -41,7 +41,7 @@ func (p Panels) sheet(style measure.Style) *kit.Sheet {
 	if len(p.Panels) == 0 || p.Length <= 0 {
 		return blankSheet(p, "No panels to draw yet")
 	}
-	free := room{left: 33, right: 5, near: 36, far: 8}
+	free := room{left: kit.UprightRoom(printed(p.rowEdges(), style)...), right: 5, near: 36, far: 8}
 	if p.LinesGoLeft {
 		free.far = 3
 	}
@@ -120,7 +120,7 @@ func (p Panels) drawRunning(s *kit.Sheet, v gridView, style measure.Style) {
 		across = append(across, kit.Mark{At: v.Y(y), Edge: v.frame.Left, Words: y.Print(style)})
 	}
 	s.RunningAcross(v.X(0), p.alongMarks(v, style), v.nearY()+v.out*kit.FirstDimension, v.LinesGoLeft)
-	s.RunningUpright(v.Y(0), across, v.frame.Left-kit.FirstDimension+2, false)
+	s.RunningUpright(v.Y(0), across, v.frame.Left-kit.FirstDimension, false)
 }
 
 // alongMarks are the running marks of the joints.

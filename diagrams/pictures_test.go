@@ -13,9 +13,12 @@ var pictures = flag.String("pictures", "", "a folder to write every sample drawi
 
 // everyDrawing returns the drawings of a site.
 func everyDrawing(j site) []Drawing {
-	return append([]Drawing{samplePlan(j), sampleRectangles(j), samplePierSection(j), sampleJoistMarks(j), samplePanels(j), sampleNailing(j), sampleBoards(j), sampleSticks(j),
+	list := []Drawing{
+		samplePlan(j), sampleRectangles(j), samplePierSection(j), sampleJoistMarks(j), samplePanels(j), sampleNailing(j), sampleBoards(j), sampleSticks(j),
 		sampleSplice(j), sampleStrings(j), sampleLoads(j), sampleCurves(j), sampleLoadPath(j),
-		sampleContours(j), sampleHeightCurve(j), sampleRacking(j), sampleMoves(j), sampleAsBuilt(j), sampleWeekend(j), sampleFall(j)}, sampleSections(j)...)
+		sampleContours(j), sampleHeightCurve(j), sampleRacking(j), sampleMoves(j), sampleAsBuilt(j), sampleWeekend(j), sampleFall(j),
+	}
+	return append(list, sampleSections(j)...)
 }
 
 // TestWritePictures writes the drawings for the eye when asked to:

@@ -58,7 +58,7 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	if !p.drawn() {
 		return blankSheet(p, "No frame to draw yet")
 	}
-	free := room{left: 34, right: overallRoom, near: 38, far: overallRoom}
+	free := room{left: max(34, kit.UprightRoom(p.lineWords(style)...)), right: overallRoom, near: 38, far: overallRoom}
 	v := p.lay(free, 165)
 	if kit.RunningRoom(p.alongMarks(v, style), 0, pageWidth) < 10 {
 		free.near = 30
@@ -68,7 +68,7 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	p.drawJoists(s, v)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
 	p.drawBeams(s, v)
-	v.bubbles(s)
+	v.bubbles(s, bubbleAt)
 	p.drawDoor(s, v)
 	p.drawRunning(s, v, style)
 	p.drawOverall(s, v, style)
@@ -128,11 +128,21 @@ func moved(t kit.Text, to kit.Point) kit.Text {
 // drawRunning draws the running dimensions of the piers of line A and of the beam lines.
 func (p Plan) drawRunning(s *kit.Sheet, v gridView, style measure.Style) {
 	var across []kit.Mark
-	for _, line := range p.Lines {
-		across = append(across, kit.Mark{At: v.Y(line.Y), Edge: v.frame.Left, Words: line.Y.Print(style)})
+	words := p.lineWords(style)
+	for i, line := range p.Lines {
+		across = append(across, kit.Mark{At: v.Y(line.Y), Edge: v.frame.Left, Words: words[i]})
 	}
 	s.RunningAcross(v.X(0), p.alongMarks(v, style), v.nearY()+v.out*kit.FirstDimension, v.LinesGoLeft)
 	s.RunningUpright(v.Y(0), across, v.frame.Left-kit.FirstDimension, false)
+}
+
+// lineWords are the running figures of the beam lines.
+func (p Plan) lineWords(style measure.Style) []string {
+	var words []string
+	for _, line := range p.Lines {
+		words = append(words, line.Y.Print(style))
+	}
+	return words
 }
 
 // alongMarks are the running marks of the piers of line A.

@@ -36,13 +36,13 @@ func (r Rectangles) sheet(style measure.Style) *kit.Sheet {
 	if r.Frame.Length <= 0 || r.Frame.Width <= 0 {
 		return blankSheet(r, "No frame to draw yet")
 	}
-	const across, down, top = 57.0, 66.0, 19.0
+	const across, down, top = 52.0, 66.0, 19.0
 	c := kit.Fit(r.Frame.Length, r.Frame.Width, across, down)
 	high := max(c.Long(r.Frame.Width), 30)
 	s := newSheet(r, top+high+32)
 	middle := top + high/2
-	r.draw(s, r.Frame, boxOf(c, r.Frame, kit.Point{X: 50, Y: middle}), "Frame, outside faces", kit.Outline, style)
-	r.draw(s, r.Piers, boxOf(c, r.Piers, kit.Point{X: 136, Y: middle}), "Pier centres", kit.Centre, style)
+	r.draw(s, r.Frame, boxOf(c, r.Frame, kit.Point{X: 49, Y: middle}), "Frame, outside faces", kit.Outline, style)
+	r.draw(s, r.Piers, boxOf(c, r.Piers, kit.Point{X: 133, Y: middle}), "Pier centres", kit.Centre, style)
 	s.Write(kit.Text{
 		Words: "centre of " + r.Frame.Corners[0] + ": " + r.AcrossToPier.Print(style) + " along and " + r.ForwardToPier.Print(style) + " across from the frame corner",
 		At:    kit.Point{X: 1, Y: s.Size().Bottom - 2.6}, Align: kit.Start,
@@ -69,7 +69,8 @@ func (r Rectangles) draw(s *kit.Sheet, one Rectangle, b kit.Box, title string, p
 	}
 	diagonal := one.Diagonal.Print(style)
 	s.Write(kit.Text{Words: diagonal, At: along(corners[0], corners[2], 0.27), Bold: true})
-	s.Write(kit.Text{Words: diagonal, At: along(corners[1], corners[3], 0.27), Bold: true})
+	other := kit.Text{Words: diagonal, Bold: true}
+	s.WriteFirst(moved(other, along(corners[1], corners[3], 0.27)), moved(other, along(corners[1], corners[3], 0.73)))
 	below := b.Bottom + 12
 	s.DimensionAcross(b.Left, b.Right, below, b.Bottom, b.Bottom, one.Length.Print(style))
 	beside := b.Left - 12

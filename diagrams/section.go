@@ -102,10 +102,8 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 		drawn.drawPier(s, scale, p)
 	}
 	drawn.drawTimber(s, scale)
-	for _, p := range c.Piers {
-		s.Write(kit.Text{Words: p.Name, At: kit.Point{X: scale.X(p.X), Y: rows.top - 4}, Size: kit.Medium, Bold: true})
-	}
 	rows.draw(s)
+	c.namePiers(s, rows)
 	c.drawLevels(s, scale, drawn, high, style)
 	if c.known() {
 		scaleNote(s, scale.Name()+", heights stretched "+strconv.FormatFloat(scale.Stretch, 'f', -1, 64)+" times")
@@ -113,6 +111,18 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 		scaleNote(s, "how the parts stand; heights are not known yet")
 	}
 	return s
+}
+
+// namePiers writes the names over their columns, upwards when they are close.
+func (c Section) namePiers(s *kit.Sheet, rows valueRows) {
+	widest := 0.0
+	for _, p := range c.Piers {
+		widest = max(widest, kit.Width(p.Name, kit.Medium, true))
+	}
+	for i := 0; i < len(c.Piers); i += rows.step() {
+		s.Write(kit.Text{Words: c.Piers[i].Name, At: kit.Point{X: rows.at[i], Y: rows.top - 1.2 - widest/2},
+			Size: kit.Medium, Bold: true, Turned: widest+0.8 > rows.pitch()})
+	}
 }
 
 // scale returns the scale, stretched as far as the room allows, and the height

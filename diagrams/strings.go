@@ -41,7 +41,7 @@ func (t Strings) sheet(style measure.Style) *kit.Sheet {
 		t.drawCorner(s, v, i, pier, back)
 	}
 	t.drawSizes(s, v, back, style)
-	scaleNote(s, c.Name())
+	scaleNote(s, c.Name()+"; thick bars = batter boards, long-short lines = strings, dashed = holes")
 	return s
 }
 
@@ -106,8 +106,12 @@ func (t Strings) drawSizes(s *kit.Sheet, v gridView, back float64, style measure
 	width := kit.Text{Words: t.Width.Print(style), Turned: true}
 	s.WriteFirst(moved(width, kit.Point{X: f.Right + 3.6, Y: f.Centre().Y}), moved(width, kit.Point{X: f.Right - 3.6, Y: f.Centre().Y}),
 		moved(width, kit.Point{X: f.Right + back + 4, Y: f.Centre().Y}))
-	s.Write(kit.Text{Words: "both diagonals " + measure.Hypot(t.Length, t.Width).Print(style), At: f.Centre(), Bold: true})
+	diagonal := measure.Hypot(t.Length, t.Width).Print(style)
+	lines := []string{"both diagonals " + diagonal}
+	if kit.Width(lines[0], kit.Small, true) > f.Right-f.Left-10 {
+		lines = []string{"both", "diagonals", diagonal}
+	}
+	s.WriteLines(kit.Text{At: f.Centre().Plus(0, -kit.Pitch(kit.Small)*float64(len(lines)-1)/2), Bold: true}, lines)
 	y := v.nearY() + v.out*(back+6)
 	s.DimensionAcross(f.Left-back, f.Left, y, v.nearY()+v.out*4, v.nearY()+v.out*(back+1), t.SetBack.Print(style))
-	s.Write(kit.Text{Words: "batter board", At: kit.Point{X: f.Right - max(v.Long(t.Board)/2, 3) - 2, Y: v.nearY() + v.out*back}, Align: kit.End})
 }

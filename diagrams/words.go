@@ -35,3 +35,12 @@ func sortedLengths(list []measure.Length) []measure.Length {
 	slices.Sort(list)
 	return slices.Compact(list)
 }
+
+// printed returns the lengths as they print.
+func printed(list []measure.Length, style measure.Style) []string {
+	words := make([]string, len(list))
+	for i, l := range list {
+		words[i] = l.Print(style)
+	}
+	return words
+}

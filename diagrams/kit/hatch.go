@@ -72,17 +72,14 @@ func crossingsAt(outline []Point, v float64) []float64 {
 // customary sign for broken stone.
 func (s *Sheet) Stones(b Box) {
 	const pitch, size = 2.6, 0.75
-	var lines []Segment
+	var stones [][]Point
 	row := 0
 	for y := b.Top + 1.3; y < b.Bottom-0.7; y, row = y+1.9, row+1 {
 		for x := b.Left + 1.2 + float64(row%2)*pitch/2; x < b.Right-0.9; x += pitch {
-			lines = append(lines,
-				Segment{Point{x - size, y + size*0.6}, Point{x, y - size*0.7}},
-				Segment{Point{x, y - size*0.7}, Point{x + size, y + size*0.6}},
-				Segment{Point{x + size, y + size*0.6}, Point{x - size, y + size*0.6}})
+			stones = append(stones, []Point{{x - size, y + size*0.6}, {x, y - size*0.7}, {x + size, y + size*0.6}})
 		}
 	}
-	s.Lines(Hatching, lines...)
+	s.polygons(Hatching, Open, stones...)
 }
 
 // Earth draws the customary sign of undisturbed ground under the line through

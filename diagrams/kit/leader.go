@@ -30,7 +30,7 @@ func (s *Sheet) Notes(x float64, leftward bool, top, bottom float64, notes ...No
 		elbow := Point{x - way*(shoulder+0.8), y}
 		s.Polyline(Thin, n.Tip, elbow, elbow.Plus(way*shoulder, 0))
 		if n.Dot {
-			s.Circle(none, Black, n.Tip, 0.7)
+			s.Circle(Pen{}, Black, n.Tip, 0.7)
 		} else {
 			s.Arrow(elbow, n.Tip)
 		}

@@ -28,8 +28,28 @@ func (s *Sheet) rounded(v float64) float64 {
 }
 
 // number writes v for an attribute, without trailing zeros.
-func (s *Sheet) number(v float64) string {
-	return strconv.FormatFloat(s.rounded(v), 'f', -1, 64)
+func (s *Sheet) number(v float64) string { return string(s.appendNumber(nil, v)) }
+
+// appendNumber appends v as [Sheet.number] writes it.
+func (s *Sheet) appendNumber(to []byte, v float64) []byte {
+	hundredths := int64(math.Round(s.rounded(v) * 100))
+	if hundredths < 0 {
+		to, hundredths = append(to, '-'), -hundredths
+	}
+	to = strconv.AppendInt(to, hundredths/100, 10)
+	switch rest := hundredths % 100; {
+	case rest == 0:
+		return to
+	case rest%10 == 0:
+		return append(to, '.', byte('0'+rest/10))
+	default:
+		return append(to, '.', byte('0'+rest/10), byte('0'+rest%10))
+	}
+}
+
+func (s *Sheet) appendPoint(to []byte, p Point) []byte {
+	to = append(s.appendNumber(to, p.X), ' ')
+	return s.appendNumber(to, p.Y)
 }
 
 // attribute writes one attribute with a space before it, its value escaped.

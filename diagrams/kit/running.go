@@ -78,15 +78,31 @@ func (s *Sheet) figures(marks []Mark, y, way float64) {
 }
 
 // turnedFigures writes the figures so that they read upwards, at the ends of
-// their extension lines or moved apart with a jog.
+// their extension lines or moved apart with a jog, never far before the first mark.
 func (s *Sheet) turnedFigures(marks []Mark, y, way float64) {
 	const half = turnedPitch / 2
-	for i, x := range Spread(ats(marks), turnedPitch, s.size.Left+half, s.size.Right-half) {
+	low := math.Max(s.size.Left+half, marks[0].At-half)
+	marks = thinned(marks, int((s.size.Right-low-half)/turnedPitch)+1)
+	for i, x := range Spread(ats(marks), turnedPitch, low, s.size.Right-half) {
 		m := marks[i]
 		s.Line(Thin, Point{m.At, y + way*extensionPast}, Point{x, y + way*(extensionPast+1.5)})
 		long := Width(m.Words, Small, false)
 		s.Write(Text{Words: m.Words, At: Point{x, y + way*(extensionPast+2+long/2)}, Turned: true})
 	}
+}
+
+// thinned leaves out every second, third … mark when there is room for so many
+// only, never the last.
+func thinned(marks []Mark, most int) []Mark {
+	step := (len(marks) + most - 1) / max(most, 1)
+	if step <= 1 {
+		return marks
+	}
+	var list []Mark
+	for i := (len(marks) - 1) % step; i < len(marks); i += step {
+		list = append(list, marks[i])
+	}
+	return list
 }
 
 func ats(marks []Mark) []float64 {
@@ -118,6 +134,16 @@ func (s *Sheet) RunningUpright(origin float64, marks []Mark, x float64, rightwar
 		s.Line(Thin, Point{x + way*extensionPast, m.At}, Point{x + way*(extensionPast+1.5), places[i]})
 		s.Write(Text{Words: m.Words, At: Point{x + way*(extensionPast+2.2), places[i]}, Align: align})
 	}
+}
+
+// UprightRoom returns how much room a vertical running dimension takes beside
+// the part, from its edge to the end of the widest figure.
+func UprightRoom(words ...string) float64 {
+	wide := 0.0
+	for _, w := range words {
+		wide = math.Max(wide, Width(w, Small, false))
+	}
+	return FirstDimension + extensionPast + 2.2 + wide + 0.5
 }
 
 // uprightPlaces moves the places of level figures apart, whichever way they run.

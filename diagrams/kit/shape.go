@@ -1,9 +1,6 @@
 package kit
 
-import (
-	"math"
-	"strings"
-)
+import "math"
 
 // Segment is a straight line between two points.
 type Segment struct{ From, To Point }
@@ -26,25 +23,35 @@ func (s *Sheet) Lines(pen Pen, segments ...Segment) {
 	if len(segments) == 0 {
 		return
 	}
-	var d strings.Builder
+	d := make([]byte, 0, 28*len(segments))
 	for _, g := range segments {
 		s.ink(pen, g.From, g.To)
-		d.WriteString("M" + s.pair(g.From) + "L" + s.pair(g.To))
+		d = s.appendPoint(append(d, 'M'), g.From)
+		d = s.appendPoint(append(d, 'L'), g.To)
 	}
-	s.shapes.Path(d.String(), pen.attributes()...)
+	s.shapes.Path(string(d), pen.attributes(Open))
 }
 
 // Polyline draws a line through the points.
 func (s *Sheet) Polyline(pen Pen, points ...Point) {
 	if len(points) > 1 {
-		s.shapes.Path(s.path(pen, points), pen.attributes()...)
+		s.shapes.Path(string(s.path(pen, nil, points)), pen.attributes(Open))
 	}
 }
 
 // Polygon draws a closed outline through the points.
-func (s *Sheet) Polygon(pen Pen, fill Fill, points ...Point) {
-	if len(points) > 2 {
-		s.shapes.Path(s.path(pen, points)+"Z", append(pen.attributes(), fill.attributes()...)...)
+func (s *Sheet) Polygon(pen Pen, fill Fill, points ...Point) { s.polygons(pen, fill, points) }
+
+// polygons draws several closed outlines as one element.
+func (s *Sheet) polygons(pen Pen, fill Fill, outlines ...[]Point) {
+	var d []byte
+	for _, points := range outlines {
+		if len(points) > 2 {
+			d = append(s.path(pen, d, points), 'Z')
+		}
+	}
+	if len(d) > 0 {
+		s.shapes.Path(string(d), pen.attributes(fill))
 	}
 }
 
@@ -60,7 +67,7 @@ func (b Box) Outline() []Point {
 func (s *Sheet) Circle(pen Pen, fill Fill, centre Point, radius float64) {
 	s.ink(pen, centre.Plus(-radius, -radius), centre.Plus(radius, radius))
 	s.shapes.Circle(s.rounded(centre.X), s.rounded(centre.Y), s.rounded(radius),
-		append(pen.attributes(), fill.attributes()...)...)
+		pen.attributes(fill))
 }
 
 // Cross draws a small X, the mark for the side of a line on which a part stands.
@@ -99,7 +106,7 @@ func (s *Sheet) arrowhead(tail, tip Point, times float64) Point {
 	base := tip.Plus(-dx*arrowLength*times, -dy*arrowLength*times)
 	half := arrowWidth * times / 2
 	left, right := base.Plus(-dy*half, dx*half), base.Plus(dy*half, -dx*half)
-	s.Polygon(none, Black, tip, left, right)
+	s.Polygon(Pen{}, Black, tip, left, right)
 	s.record.Arrows = append(s.record.Arrows, bounds(tip, left, right))
 	return base
 }
@@ -112,17 +119,13 @@ func (s *Sheet) Pull(pen Pen, tail, tip Point) {
 	}
 }
 
-func (s *Sheet) path(pen Pen, points []Point) string {
+// path appends the path through the points.
+func (s *Sheet) path(pen Pen, d []byte, points []Point) []byte {
 	s.ink(pen, points...)
-	var d strings.Builder
-	for i, p := range points {
-		if i == 0 {
-			d.WriteString("M" + s.pair(p))
-			continue
-		}
-		d.WriteString("L" + s.pair(p))
+	letter := byte('M')
+	for _, p := range points {
+		d = s.appendPoint(append(d, letter), p)
+		letter = 'L'
 	}
-	return d.String()
+	return d
 }
-
-func (s *Sheet) pair(p Point) string { return s.number(p.X) + " " + s.number(p.Y) }

@@ -76,10 +76,15 @@ func New(id, title, description string, width, height float64) *Sheet {
 	s := &Sheet{id: ID(id), title: title, description: description, size: Box{0, 0, width, height}}
 	s.record.Sheet = s.size
 	s.record.Ink = Box{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+	s.shapeLayer.Grow(usualLayer)
+	s.wordLayer.Grow(usualLayer)
 	s.shapes, s.words = svg.New(&s.shapeLayer), svg.New(&s.wordLayer)
 	s.shapes.Decimals, s.words.Decimals = decimals, decimals
 	return s
 }
+
+// usualLayer is the room made for a layer at first, in bytes.
+const usualLayer = 12 << 10
 
 // ID returns the name as it stands in ids: letters, digits and hyphens alone.
 func ID(id string) string {
@@ -104,6 +109,7 @@ func (s *Sheet) SVG() ([]byte, error) {
 		return nil, fmt.Errorf("drawing %s: %w", s.id, s.err)
 	}
 	var out bytes.Buffer
+	out.Grow(s.shapeLayer.Len() + s.wordLayer.Len() + 2048)
 	out.WriteString("<svg" +
 		attribute("xmlns", "http://www.w3.org/2000/svg") +
 		attribute("class", "drawing") +

@@ -76,27 +76,32 @@ func (s *Sheet) Write(t Text) {
 	if t.Words == "" {
 		return
 	}
-	b := t.Box()
+	b, drop := t.Box(), capitalsHalf*t.size()
+	at := t.At.Plus(0, drop)
+	if t.Turned {
+		at = t.At.Plus(drop, 0)
+	}
 	s.record.Labels = append(s.record.Labels, Label{t.Words, b})
 	if !t.Bare {
 		ground := b.Grown(-0.1 * t.size())
 		s.words.Rect(s.rounded(ground.Left-0.2), s.rounded(ground.Top), s.rounded(ground.Right-ground.Left+0.4),
 			s.rounded(ground.Bottom-ground.Top), `class="ground"`, `fill="#fff"`)
 	}
-	drop := capitalsHalf * t.size()
-	list := []string{
-		trimmed(attribute("font-size", s.number(t.size()))),
-		trimmed(attribute("text-anchor", t.Align.anchor())),
-	}
+	s.words.Text(s.rounded(at.X), s.rounded(at.Y), t.Words, s.attributes(t, at))
+}
+
+// attributes returns what the text element carries.
+func (s *Sheet) attributes(t Text, at Point) string {
+	list := append(make([]byte, 0, 96), `font-size="`...)
+	list = append(s.appendNumber(list, t.size()), `" text-anchor="`...)
+	list = append(append(list, t.Align.anchor()...), '"')
 	if t.Bold {
-		list = append(list, `font-weight="bold"`)
+		list = append(list, ` font-weight="bold"`...)
 	}
-	at := t.At.Plus(0, drop)
 	if t.Turned {
-		at = t.At.Plus(drop, 0)
-		list = append(list, trimmed(attribute("transform", "rotate(-90 "+s.pair(at)+")")))
+		list = append(s.appendPoint(append(list, ` transform="rotate(-90 `...), at), `)"`...)
 	}
-	s.words.Text(s.rounded(at.X), s.rounded(at.Y), t.Words, list...)
+	return string(list)
 }
 
 // WriteFirst writes the first of the texts that finds its place free and says

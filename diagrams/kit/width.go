@@ -69,13 +69,12 @@ func Shorten(words string, size, room float64, bold bool) string {
 	return "…"
 }
 
-// Wrap breaks the words at blanks into lines no wider than the room; a single
+// Wrap breaks the words at blanks, not at no-break ones, into lines no wider than the room; a single
 // word that is too wide is shortened.
 func Wrap(words string, size, room float64, bold bool) []string {
 	var lines []string
 	line := ""
-	for _, word := range strings.Fields(strings.ReplaceAll(words, "\u00a0", "\u2007")) {
-		word = strings.ReplaceAll(word, "\u2007", "\u00a0")
+	for _, word := range strings.FieldsFunc(words, func(r rune) bool { return r == ' ' || r == '\n' || r == '\t' }) {
 		longer := strings.TrimLeft(line+" "+word, " ")
 		if line != "" && Width(longer, size, bold) > room {
 			lines, longer = append(lines, line), word
