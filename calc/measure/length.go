@@ -38,13 +38,27 @@ func (l Length) Inches() float64 { return float64(l) / float64(Inch) }
 func (l Length) Feet() float64 { return float64(l) / float64(Foot) }
 
 // FromMetres returns the length nearest to m metres.
-func FromMetres(m float64) Length { return Length(math.Round(m * float64(Metre))) }
+func FromMetres(m float64) Length { return nearest(m * float64(Metre)) }
 
 // Times returns the area of a rectangle with sides l and m.
 func (l Length) Times(m Length) Area { return Area(l.Metres() * m.Metres()) }
 
 // Scale returns l times f, to the nearest nanometre.
-func (l Length) Scale(f float64) Length { return Length(math.Round(float64(l) * f)) }
+func (l Length) Scale(f float64) Length { return nearest(float64(l) * f) }
+
+// nearest returns the length nearest to so many nanometres; beyond the ends of
+// the range the end, and 0 for what is not a number, on every processor alike.
+func nearest(nanometres float64) Length {
+	switch {
+	case nanometres >= math.MaxInt64:
+		return math.MaxInt64
+	case nanometres <= -math.MaxInt64:
+		return -math.MaxInt64
+	case math.IsNaN(nanometres):
+		return 0
+	}
+	return Length(math.Round(nanometres))
+}
 
 // Part returns l·i/n to the nearest nanometre, halves away from zero, without
 // an overflow on the way: the i-th of n equal spacings counted from the origin.
@@ -89,7 +103,7 @@ func (l Length) RoundTo(step Length) Length {
 	if l < 0 {
 		return -(-l).RoundTo(step)
 	}
-	return (l + step/2 + step%2) / step * step
+	return (l + step/2) / step * step
 }
 
 // RoundDownTo returns the greatest multiple of step that is not above l.
@@ -112,5 +126,5 @@ func (l Length) RoundUpTo(step Length) Length { return -(-l).RoundDownTo(step) }
 // Hypot returns the diagonal of a rectangle with sides a and b, to the nearest
 // nanometre.
 func Hypot(a, b Length) Length {
-	return Length(math.Round(math.Hypot(float64(a), float64(b))))
+	return nearest(math.Hypot(float64(a), float64(b)))
 }
