@@ -118,7 +118,7 @@ func (b *branch) suggestion(key string) string {
 // child reads the value of one key: another table, or what the row of the key
 // asks for.
 func (r *reader) child(path string, names []string, p pair, b *branch, bare measure.Length) {
-	if b.key == nil {
+	if b.key == nil || p.value.shape == tableShape && b.next != nil {
 		if p.value.shape != tableShape {
 			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write keys under it: "+strings.Join(b.names, ", ")+b.anyName())
 			r.bad[path] = true

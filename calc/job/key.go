@@ -62,7 +62,7 @@ var Keys = sync.OnceValue(func() []Key {
 		frameKeys(), blockKeys(), groundKeys(), measuredKeys(), yardKeys(), crewKeys())
 })
 
-// Default returns the default of k for the job as far as it is read, and
+// defaultFor returns the default of k for the job as far as it is read, and
 // whether there is one.
 func (k *Key) defaultFor(j *Job) (Default, bool) {
 	d := k.Default

@@ -35,6 +35,7 @@ func crewKeys() []Key {
 		{Path: "crew.people", Kind: Count, Least: 1, Most: 20, Default: same("2", "a builder and a helper"), Means: "people at work", put: func(j *Job, v value) { j.Crew.People = v.count }},
 		{Path: "crew.starts", Kind: Date, Means: "first day of the work", put: func(j *Job, v value) { j.Crew.Starts = v.text }},
 		{Path: "crew.rates.*", Stars: []string{"step"}, Kind: Hours, Means: "the shop's own hours for a step", put: func(j *Job, v value) { j.Crew.Rates = with(j.Crew.Rates, v.names[0], measure.Hours(v.number)) }},
+		{Path: "asked.*", Stars: question, Kind: Text, Means: "what the authority answered, in short", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Answer = v.text }) }},
 		{Path: "asked.*.answer", Stars: question, Kind: Text, Means: "what the authority answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Answer = v.text }) }},
 		{Path: "asked.*.by", Stars: question, Kind: Text, Means: "who answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.By = v.text }) }},
 		{Path: "asked.*.number", Stars: question, Kind: Text, Means: "number of the ticket or permit", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Number = v.text }) }},

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"pierbook/calc/measure"
 )
@@ -99,17 +100,18 @@ func readSights(r *reader, path string, n *node, v *value) bool {
 	for i, item := range n.items {
 		itemPath := fmt.Sprintf("%s.%d", path, i+1)
 		var sights []Sight
+		bare := v.bare
 		before := r.faults.Len()
 		switch item.shape {
 		case tableShape:
-			sights = r.sightsOf(itemPath, item, v.bare)
+			sights = r.sightsOf(itemPath, item, &bare)
 		case listShape:
 			for _, pairs := range item.items {
 				if pairs.shape != tableShape {
 					r.wrong(itemPath, pairs.at, fmt.Sprintf("%q is not a sight", pairs.text), "write the point, a colon, a blank and the reading: A1: 4' 9\"")
 					continue
 				}
-				sights = append(sights, r.sightsOf(itemPath, pairs, v.bare)...)
+				sights = append(sights, r.sightsOf(itemPath, pairs, &bare)...)
 			}
 		default:
 			r.wrong(itemPath, item.at, fmt.Sprintf("%q is not a set-up", item.text), "write a list of sights: [bench_mark: 4' 2\", A1: 4' 9\"]")
@@ -127,9 +129,15 @@ func readSights(r *reader, path string, n *node, v *value) bool {
 	return true
 }
 
-func (r *reader) sightsOf(path string, n *node, bare measure.Length) []Sight {
+// sightsOf returns the sights among the pairs of one set-up. The pair "unit: mm"
+// names the unit of the readings after it.
+func (r *reader) sightsOf(path string, n *node, bare *measure.Length) []Sight {
 	var sights []Sight
 	for _, p := range n.pairs {
+		if p.key == "unit" {
+			r.unit(path, p.value, bare)
+			continue
+		}
 		if !r.name(path, p, "point") {
 			continue
 		}
@@ -137,7 +145,7 @@ func (r *reader) sightsOf(path string, n *node, bare measure.Length) []Sight {
 			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write a rod reading, such as 4' 9\"")
 			continue
 		}
-		one := value{bare: bare}
+		one := value{bare: *bare}
 		if err := Reading.read(&one, p.value.text); err != nil {
 			r.slip(path+"."+p.key, p.value.at, err)
 			continue
@@ -145,4 +153,13 @@ func (r *reader) sightsOf(path string, n *node, bare measure.Length) []Sight {
 		sights = append(sights, Sight{Point: p.key, Reading: one.length, At: p.at})
 	}
 	return sights
+}
+
+func (r *reader) unit(path string, n *node, bare *measure.Length) {
+	unit, known := readingUnits[n.text]
+	if !known {
+		r.wrong(path+".unit", n.at, fmt.Sprintf("%q is not in the list", n.text), "write one of: "+strings.Join(readingUnitNames, ", "))
+		return
+	}
+	*bare = unit
 }

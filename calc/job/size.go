@@ -2,6 +2,7 @@ package job
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 
 	"pierbook/calc/measure"
@@ -31,8 +32,12 @@ func SizeNames() []string {
 	return names
 }
 
-// ParseSize reads a nominal size, 2x6, or a width and a depth with their unit,
-// 45x145 mm. A member stands on edge: the first number is its width, the
+// metricSize is a size in millimetres as it is spoken, 45x145: no nominal size
+// in inches has two figures on both sides and is not in the table.
+var metricSize = regexp.MustCompile(`^[1-9][0-9]{1,2} ?x ?[1-9][0-9]{1,2}$`)
+
+// ParseSize reads a nominal size, 2x6, or a width and a depth: 45x145 mm, 45x145,
+// 1 3/4" x 9 1/2". A member stands on edge: the first number is its width, the
 // second its depth. Plies are left at 0.
 func ParseSize(text string) (Section, bool) {
 	text = strings.ReplaceAll(strings.ToLower(strings.TrimSpace(text)), "×", "x")
@@ -45,13 +50,13 @@ func ParseSize(text string) (Section, bool) {
 	if !found {
 		return Section{}, false
 	}
-	depth, err := measure.ParseLength(second)
+	bare := measure.Length(0)
+	if strings.HasSuffix(text, "mm") || metricSize.MatchString(text) {
+		bare = measure.Millimetre
+	}
+	depth, err := measure.ParseLengthIn(second, bare)
 	if err != nil || depth <= 0 {
 		return Section{}, false
-	}
-	bare := measure.Length(0)
-	if strings.HasSuffix(text, "mm") {
-		bare = measure.Millimetre
 	}
 	width, err := measure.ParseLengthIn(first, bare)
 	if err != nil || width <= 0 || width > longest || depth > longest {

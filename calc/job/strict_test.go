@@ -209,6 +209,7 @@ func TestValuesThatAreWrongTogether(t *testing.T) {
 		{"no set-ups", "ground: {sights: []}", "ground.sights: the list of set-ups is empty"},
 		{"sight without a colon", "ground: {sights: [[bench_mark 4', A1: 5']]}", `ground.sights.1: "bench_mark 4'" is not a sight`},
 		{"set-up that is a word", "ground: {sights: [none yet]}", `ground.sights.1: "none yet" is not a set-up`},
+		{"unit that is none", "ground: {sights: [[unit: hand, bench_mark: 4', A1: 5']]}", `ground.sights.1.unit: "hand" is not in the list`},
 		{"negative reading", "ground: {sights: [[bench_mark: 4', A1: -5']]}", `ground.sights.1.A1: "-5'" is too small`},
 		{"reading without a unit", "ground: {sights: [[bench_mark: 4', A1: 5]]}", `ground.sights.1.A1: "5" has no unit`},
 		{"probe at no pier", "ground: {probes: {D1: {depth: 9\", found: firm}}}", `ground.probes.D1: "D1" is not a pier of this frame`},

@@ -137,6 +137,7 @@ ground:
     - bench_mark: 1276
       A1: 1402
       E1: 1.5 m
+    - [unit: cm, bench_mark: 120, A2: 131.5]
 measured:
   seats: {unit: cm, bench_mark: 127.6, A1: 140}
 `)
@@ -154,13 +155,19 @@ measured:
 	assert.True(t, j.Frame.Posts.Timber.Incised)
 	assert.Nil(t, j.Frame.Beams.Timber)
 	assert.Equal(t, job.Spot{X: measure.Metre, Y: -500 * measure.Millimetre}, j.Ground.Spots["E1"])
-	require.Len(t, j.Ground.SetUps, 1)
+	require.Len(t, j.Ground.SetUps, 2)
+	assert.Equal(t, 1315*measure.Millimetre, j.Ground.SetUps[1][1].Reading)
 	assert.Equal(t, 1402*measure.Millimetre, j.Ground.SetUps[0][1].Reading)
 	assert.Equal(t, 1500*measure.Millimetre, j.Ground.SetUps[0][2].Reading, "a unit that is written wins")
 	assert.Equal(t, 1276*measure.Millimetre, j.Measured.Seats["bench_mark"])
 	assert.Len(t, j.Yard.Stock["45x195 mm"], 7)
 	assert.Len(t, j.Yard.Stock["boards"], 7)
 	assert.Equal(t, measure.MillimetreRod, j.Style().Rod)
+}
+
+func TestAnswersOfTheAuthorities(t *testing.T) {
+	j := read(t, "job.yaml", dozen+"asked: {frost: 12 in here, utilities: {number: 4711, date: 2027-04-02, by: one-call centre}}\n")
+	assert.Equal(t, map[string]job.Answer{"frost": {Answer: "12 in here"}, "utilities": {Number: "4711", Date: "2027-04-02", By: "one-call centre"}}, j.Asked)
 }
 
 func TestReadingsInTenthsOfAFoot(t *testing.T) {
@@ -188,6 +195,7 @@ func TestDressedSizes(t *testing.T) {
 		"2X10":            {Size: "2x10", Width: 24 * measure.Sixteenth, Depth: 148 * measure.Sixteenth},
 		"6x6":             {Size: "6x6", Width: 88 * measure.Sixteenth, Depth: 88 * measure.Sixteenth},
 		"5/4x6":           {Size: "5/4x6", Width: measure.Inch, Depth: 88 * measure.Sixteenth},
+		"45 × 145":        {Size: "45x145 mm", Width: 45 * measure.Millimetre, Depth: 145 * measure.Millimetre},
 		"45x145 mm":       {Size: "45x145 mm", Width: 45 * measure.Millimetre, Depth: 145 * measure.Millimetre},
 		`1 1/2" x 5 1/2"`: {Size: "2x6", Width: 24 * measure.Sixteenth, Depth: 88 * measure.Sixteenth},
 		`1 3/4" x 9 1/2"`: {Size: `1 3/4"x9 1/2"`, Width: 28 * measure.Sixteenth, Depth: 152 * measure.Sixteenth},
@@ -197,7 +205,7 @@ func TestDressedSizes(t *testing.T) {
 		require.True(t, ok, text)
 		assert.Equal(t, want, got, text)
 	}
-	for _, text := range []string{"", "x", "2x7", "6x4", "45x145", "0x0 mm", "-45x145 mm", "2x6x8", "45 mm"} {
+	for _, text := range []string{"", "x", "2x7", "6x4", "45x9", "045x145", "45x1450", "0x0 mm", "-45x145 mm", "2x6x8", "45 mm"} {
 		_, ok := job.ParseSize(text)
 		assert.False(t, ok, text)
 	}
