@@ -46,14 +46,17 @@ func (c Cost) Less(other Cost, s measure.Style) string {
 		return (other.Money - c.Money).Print(s) + " less"
 	}
 	timber, piers := c.Timber-other.Timber, c.Piers-other.Piers
-	return signed(timber.Print(s), (-timber).Print(s), timber >= 0) + " of timber, " + signed(fmt.Sprint(piers), fmt.Sprint(-piers), piers >= 0) + " piers"
-}
-
-func signed(plus, minus string, up bool) string {
-	if up {
-		return plus + " more"
+	text := timber.Print(s) + " more timber"
+	if timber < 0 {
+		text = (-timber).Print(s) + " less timber"
 	}
-	return minus + " less"
+	switch {
+	case piers > 0:
+		text += fmt.Sprintf(", %d more piers", piers)
+	case piers < 0:
+		text += fmt.Sprintf(", %d fewer piers", -piers)
+	}
+	return text
 }
 
 // prices knows what a metre of each size and a pier cost.

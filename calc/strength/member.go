@@ -84,6 +84,9 @@ func (c *checker) add(f finding) {
 
 // addWorst keeps the finding with the greatest ratio of several subjects.
 func (c *checker) addWorst(subjects []subject, of func(*checker, *subject) finding) {
+	if c.quiet && c.failed {
+		return
+	}
 	var worst finding
 	for i := range subjects {
 		f := of(c, &subjects[i])

@@ -88,9 +88,11 @@ func decides(chosen, other Choice, s measure.Style) string {
 type search struct {
 	in      Input
 	choices []Choice
+	order   []int // of the choices, by rising cost
 	store   *gauges
 	floors  map[floorKey]*floorResult
 	beams   map[beamKey]float64
+	values  map[valuesKey]Adjusted
 	faults  fault.List
 	checked int
 	before  int // choices ahead of the first that passed
@@ -98,7 +100,7 @@ type search struct {
 
 func newSearch(in Input) *search {
 	in.Heights = nil
-	s := &search{in: in, store: newGauges(), floors: map[floorKey]*floorResult{}, beams: map[beamKey]float64{}}
+	s := &search{in: in, store: newGauges(), floors: map[floorKey]*floorResult{}, beams: map[beamKey]float64{}, values: map[valuesKey]Adjusted{}}
 	s.enumerate(bounds(in.Job))
 	return s
 }
@@ -141,8 +143,13 @@ func (s *search) enumerate(b bounded) {
 			}
 		}
 	}
-	slices.SortStableFunc(s.choices, func(a, b Choice) int {
-		return cmp.Or(cmp.Compare(a.Cost.size(), b.Cost.size()), cmp.Compare(a.Cost.Piers, b.Cost.Piers), cmp.Compare(a.Lines, b.Lines))
+	s.order = make([]int, len(s.choices))
+	for i := range s.order {
+		s.order[i] = i
+	}
+	slices.SortFunc(s.order, func(i, j int) int {
+		a, b := &s.choices[i], &s.choices[j]
+		return cmp.Or(cmp.Compare(a.Cost.size(), b.Cost.size()), cmp.Compare(a.Cost.Piers, b.Cost.Piers), cmp.Compare(a.Lines, b.Lines), cmp.Compare(i, j))
 	})
 }
 
@@ -226,7 +233,8 @@ func (s *search) withValues(sections []job.Section, path string) []job.Section {
 // cheapest returns the first so many choices that pass, by rising cost.
 func (s *search) cheapest(wanted int) []Choice {
 	var found []Choice
-	for i, c := range s.choices {
+	for i, at := range s.order {
+		c := s.choices[at]
 		if s.ruledOut(&c) || !s.passes(&c) {
 			continue
 		}

@@ -63,7 +63,8 @@ func TestNothingCheaperPasses(t *testing.T) {
 		require.NoError(t, faults.Err(), name)
 		s := newSearch(Input{Job: j})
 		worked := 0
-		for _, c := range s.choices {
+		for _, at := range s.order {
+			c := s.choices[at]
 			if c.Cost.size() >= p.Chosen.Cost.size() {
 				break
 			}

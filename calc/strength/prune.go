@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"pierbook/calc/frame"
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
@@ -26,6 +27,9 @@ type floorResult struct {
 	holds bool
 	loads []float64 // by line: own weight of the floor and patterned live load, N/m
 	dead  float64   // own weight of the floor, N/m2
+
+	worst   measure.Ratio // greatest ratio of surface and joists
+	governs string
 }
 
 func (c *Choice) floorKey() floorKey {
@@ -50,7 +54,11 @@ func (s *search) ruledOut(c *Choice) bool {
 	j := s.in.Job
 	floor := s.floors[c.floorKey()]
 	if floor == nil {
-		return s.joistTooWeak(c)
+		if !s.joistTooWeak(c) {
+			return false
+		}
+		floor = &floorResult{}
+		s.floors[c.floorKey()] = floor
 	}
 	if !floor.holds {
 		return true
@@ -61,15 +69,7 @@ func (s *search) ruledOut(c *Choice) bool {
 	if c.PerLine == 0 {
 		return false // the spacing rules
 	}
-	timber := j.Timber
-	if j.Frame.Beams.Timber != nil {
-		timber = *j.Frame.Beams.Timber
-	}
-	ref, err := LookUp(timber, c.Beam)
-	if err != nil {
-		return true
-	}
-	v := Adjust(ref, c.Beam, Service{Wet: timber.Wet, Incised: timber.Incised, Repetitive: c.Beam.Plies >= 3})
+	v := s.valuesOf(c.Beam, j.Frame.Beams.Timber, c.Beam.Plies >= 3)
 	span, over := s.pierSpan(c)
 	for _, w := range floor.loads {
 		if s.beamTooWeak(c, v, w, span, over) || w*j.Platform.Length.Metres()/float64(c.PerLine) > s.mostOnPier() {
@@ -77,6 +77,31 @@ func (s *search) ruledOut(c *Choice) bool {
 		}
 	}
 	return false
+}
+
+// valuesOf returns the adjusted values of a section, looked up once.
+func (s *search) valuesOf(section job.Section, own *job.Timber, repetitive bool) Adjusted {
+	key := valuesKey{section.Size, section.Plies, repetitive}
+	if v, ok := s.values[key]; ok {
+		return v
+	}
+	timber := s.in.Job.Timber
+	if own != nil {
+		timber = *own
+	}
+	ref, err := LookUp(timber, section)
+	if err != nil {
+		panic("strength: a section without values is no choice: " + err.Error()) // withValues left it out
+	}
+	v := Adjust(ref, section, Service{Wet: timber.Wet, Incised: timber.Incised, Repetitive: repetitive})
+	s.values[key] = v
+	return v
+}
+
+type valuesKey struct {
+	size       string
+	plies      int
+	repetitive bool
 }
 
 // pierSpan returns the distance of the piers and the overhang at the beam's ends.
@@ -117,15 +142,7 @@ func (s *search) mostOnPier() float64 {
 // joistTooWeak rules joists out by the live load alone.
 func (s *search) joistTooWeak(c *Choice) bool {
 	j := s.in.Job
-	timber := j.Timber
-	if j.Frame.Joists.Timber != nil {
-		timber = *j.Frame.Joists.Timber
-	}
-	ref, err := LookUp(timber, c.Joist)
-	if err != nil {
-		return true
-	}
-	v := Adjust(ref, c.Joist, Service{Wet: timber.Wet, Incised: timber.Incised, Repetitive: true})
+	v := s.valuesOf(c.Joist, j.Frame.Joists.Timber, true)
 	b, d := c.Joist.Across().Metres(), c.Joist.Depth.Metres()
 	over := (j.Frame.Beams.Inset + c.Beam.Across()/2).Metres()
 	span := (j.Platform.Width.Metres() - 2*over) / float64(c.Lines-1)
@@ -160,39 +177,43 @@ func (s *search) passes(c *Choice) bool {
 	if !k.carry() {
 		return false
 	}
-	floor := k.checks
-	k.checks = nil
 	k.beamChecks()
 	if k.failed {
 		s.noteBeam(c, k)
 		return false
 	}
-	k.checks = append(floor, k.checks...)
 	k.piers = k.pierLoads()
 	k.pierChecks(k.piers)
 	if k.failed {
 		return false
 	}
+	k.joistToenails()
 	k.windChecks(k.piers)
 	c.Worst, c.Governs = k.greatest()
+	if floor := s.floors[c.floorKey()]; floor.worst > c.Worst {
+		c.Worst, c.Governs = floor.worst, floor.governs
+	}
 	return !k.failed
 }
 
 // floorPasses checks surface and joists, once for each floor.
 func (s *search) floorPasses(c *Choice, k *checker) bool {
-	key := c.floorKey()
-	k.surfaceChecks()
-	k.joists = k.joistChecks()
-	k.joistToenails()
-	if _, known := s.floors[key]; !known {
-		most, _, whole := k.liveShare()
-		floor := &floorResult{holds: !k.failed, dead: k.loads.area[deadCase]}
-		for i := range most {
-			floor.loads = append(floor.loads, k.loads.area[liveCase]*most[i]+floor.dead*whole[i]+k.relief(i))
-		}
-		s.floors[key] = floor
+	if known := s.floors[c.floorKey()]; known != nil {
+		return known.holds
 	}
-	return !k.failed
+	k.surfaceChecks()
+	if !k.failed {
+		k.joists = k.joistChecks()
+	}
+	floor := &floorResult{holds: !k.failed, dead: k.loads.area[deadCase]}
+	floor.worst, floor.governs = k.greatest()
+	most, _, whole := k.liveShare()
+	for i := range most {
+		floor.loads = append(floor.loads, k.loads.area[liveCase]*most[i]+floor.dead*whole[i]+k.relief(i))
+	}
+	s.floors[c.floorKey()] = floor
+	k.checks = nil
+	return floor.holds
 }
 
 // relief returns how much walls and rims lift a line, 0 or less, by metre.
@@ -218,7 +239,7 @@ func (s *search) noteBeam(c *Choice, k *checker) {
 			p.cases[deadCase].least.add(p.cases[deadCase].least, 0.01)
 		}
 	}
-	k.checks = nil
+	k.checks, k.failed = nil, false
 	k.beamChecks()
 	if heavier, _ := k.greatest(); heavier < failed {
 		return

@@ -36,15 +36,15 @@ type Reference struct {
 }
 
 type valueRow struct {
-	species, grade, class, width string
-	values                       Reference
+	species, grade, plainGrade, class, width string
+	values                                   Reference
 }
 
 var valueTable = sync.OnceValue(func() []valueRow {
 	var all []valueRow
 	for _, r := range readTable("values.csv") {
 		psi := func(column string) measure.Stress { return measure.Stress(r.number(column)) * measure.PoundPerSquareIn }
-		all = append(all, valueRow{r["species"], r["grade"], r["class"], r["nominal_width"], Reference{
+		all = append(all, valueRow{r["species"], r["grade"], plainName(r["grade"]), r["class"], r["nominal_width"], Reference{
 			Species: r["species"], Grade: r["grade"], Class: Class(r["class"]),
 			Bending: psi("Fb_psi"), Tension: psi("Ft_psi"), Shear: psi("Fv_psi"), BearingAcross: psi("Fcp_psi"),
 			Compression: psi("Fc_psi"), Elastic: psi("E_psi"), ElasticMin: psi("Emin_psi"),
@@ -76,9 +76,9 @@ func LookUp(timber job.Timber, section job.Section) (Reference, error) {
 	if err != nil {
 		return Reference{}, err
 	}
-	width := strconv.Itoa(NominalWidth(section))
+	width, grade := strconv.Itoa(NominalWidth(section)), plainName(timber.Grade)
 	for _, r := range valueTable() {
-		if r.species == species.ID && plainName(r.grade) == plainName(timber.Grade) && r.class == string(class) && (r.width == "all" || r.width == width) {
+		if r.species == species.ID && r.plainGrade == grade && r.class == string(class) && (r.width == "all" || r.width == width) {
 			values := r.values
 			values.SpecificGravity = species.SpecificGravity
 			return values, nil

@@ -41,9 +41,9 @@ func FindSpecies(name string) (Species, bool) {
 	return Species{}, false
 }
 
-func plainName(s string) string {
-	return strings.NewReplacer(" ", "", "_", "", "-", "", ",", "", ".", "").Replace(strings.ToLower(s))
-}
+var marks = strings.NewReplacer(" ", "", "_", "", "-", "", ",", "", ".", "")
+
+func plainName(s string) string { return marks.Replace(strings.ToLower(s)) }
 
 // Density returns the density of the species at a moisture content in per cent
 // of the oven-dry weight.
