@@ -77,10 +77,10 @@ func (c Curves) sheet(style measure.Style) *kit.Sheet {
 		}
 		graphs = append(graphs, bend)
 	}
-	s := newSheet(c, 24+float64(len(graphs))*(curveHigh+14)+6)
+	s := newSheet(c, 24+float64(len(graphs))*(curveHigh+9)+6)
 	c.drawMember(s, x)
 	for i, g := range graphs {
-		g.draw(s, 26+float64(i)*(curveHigh+14), c.verticals(x))
+		g.draw(s, 26+float64(i)*(curveHigh+9), c.verticals(x))
 	}
 	scaleNote(s, kit.Shorten(c.Case, kit.Small, pageWidth-4, false))
 	return s

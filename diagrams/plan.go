@@ -178,7 +178,8 @@ func (p Plan) drawHook(s *kit.Sheet, v gridView) {
 	}
 }
 
-// drawDoor draws the opening as a bar over the frame, and an arrow that goes in.
+// drawDoor draws the opening as a bar outside the frame and its blocks, and an
+// arrow that goes in.
 func (p Plan) drawDoor(s *kit.Sheet, v gridView) {
 	if p.Door == nil {
 		return
@@ -186,12 +187,28 @@ func (p Plan) drawDoor(s *kit.Sheet, v gridView) {
 	from, to := v.doorway(*p.Door)
 	middle := kit.Point{X: (from.X + to.X) / 2, Y: (from.Y + to.Y) / 2}
 	out := v.outward(p.Door.Side)
-	s.Line(kit.Bold, from.Plus(out.X*1.4, out.Y*1.4), to.Plus(out.X*1.4, out.Y*1.4))
-	s.Pull(kit.Thin, middle.Plus(out.X*7.2, out.Y*7.2), middle.Plus(out.X*2.2, out.Y*2.2))
+	clear := max(1.4, v.Long(p.Block/2-p.inset(p.Door.Side))+1.4)
+	s.Line(kit.Bold, from.Plus(out.X*clear, out.Y*clear), to.Plus(out.X*clear, out.Y*clear))
+	s.Pull(kit.Thin, middle.Plus(out.X*(clear+5.8), out.Y*(clear+5.8)), middle.Plus(out.X*(clear+0.8), out.Y*(clear+0.8)))
 	word := kit.Text{Words: "door"}
 	s.WriteFirst(
-		moved(word, middle.Plus(6, out.Y*5.4+out.X*5)), moved(word, middle.Plus(-6, out.Y*5.4+out.X*5)),
-		moved(word, middle.Plus(out.X*5, 5)), moved(word, middle.Plus(out.X*5, -5)))
+		moved(word, middle.Plus(6, out.Y*(clear+3.6)+out.X*5)), moved(word, middle.Plus(-6, out.Y*(clear+3.6)+out.X*5)),
+		moved(word, middle.Plus(out.X*(clear+4), 5)), moved(word, middle.Plus(out.X*(clear+4), -5)))
+}
+
+// inset returns how far the nearest piers stand in from a side.
+func (p Plan) inset(side Side) measure.Length {
+	first := p.onLine(0)
+	switch side {
+	case SideFar:
+		return p.Width - p.Lines[len(p.Lines)-1].Y
+	case EndHook:
+		return first[0].X
+	case EndFar:
+		return p.Length - first[len(first)-1].X
+	default:
+		return p.Lines[0].Y
+	}
 }
 
 // doorway returns the ends of the door on its side of the frame.
