@@ -53,6 +53,16 @@ func (l *ledger) blank(keysAndMeanings ...string) {
 
 func (l *ledger) print(q measure.Quantity) string { return q.Print(l.style) }
 
+// up and down print a length the safe way, as the figure itself is printed.
+func (l *ledger) up(q measure.Quantity) string   { return l.rounded(q, measure.Up) }
+func (l *ledger) down(q measure.Quantity) string { return l.rounded(q, measure.Down) }
+
+func (l *ledger) rounded(q measure.Quantity, way measure.Rounding) string {
+	style := l.style
+	style.Rounding = way
+	return q.Print(style)
+}
+
 // term is one part of a sum as it is printed.
 type term struct {
 	minus bool

@@ -25,9 +25,9 @@ func (l *ledger) floor(g *Ground) {
 	}
 	l.add(figure.Figure{Key: "floor.lowest", Means: "lowest floor the ground allows", Value: f.Lowest, Rounding: measure.Up,
 		Formula: "build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance)",
-		Working: fmt.Sprintf("%s, by %s at %s", l.print(f.Lowest), f.Governs.Limit, f.Governs.Name), From: demand})
+		Working: fmt.Sprintf("%s, by %s at %s", l.up(f.Lowest), f.Governs.Limit, f.Governs.Name), From: demand})
 	l.add(figure.Figure{Key: "floor.highest", Means: "highest floor the ground allows", Value: f.Highest, Rounding: measure.Down,
-		Formula: "build-up + the least over the piers of (highest seat + longest post)", Working: l.print(f.Highest), From: []string{"build_up", "post.longest"}})
+		Formula: "build-up + the least over the piers of (highest seat + longest post)", Working: l.down(f.Highest), From: []string{"build_up", "post.longest"}})
 	l.word("floor.governed_by", "the pier that keeps the floor from being lower", f.Governs.Name, []string{"floor.lowest"})
 	l.word("floor.limit", "the limit that keeps the floor from being lower", string(f.Governs.Limit), []string{"floor.lowest"})
 	l.word("floor.runner_up", "the pier that comes next", f.RunnerUp.Name, []string{"floor.lowest"})

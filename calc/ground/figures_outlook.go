@@ -33,10 +33,10 @@ func (l *ledger) stands(f *frame.Frame) {
 	l.word("stand.where", "best place for the instrument", best.Where, []string{"ground.instrument.error"})
 	l.add(figure.Figure{Key: "stand.error", Means: "error the instrument may make at the farthest pier, " + best.Worst.Pier, Value: best.Worst.Error, Rounding: measure.Up,
 		Formula: "error = distance × error of the class ÷ the distance it is given for",
-		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(best.Worst.Distance), l.print(tool.Error), l.print(tool.Over), l.print(best.Worst.Error)),
+		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(best.Worst.Distance), l.print(tool.Error), l.print(tool.Over), l.up(best.Worst.Error)),
 		From:    []string{"ground.instrument.error"}})
 	l.add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: best.Spread, Rounding: measure.Up,
-		Formula: "error at the farthest pier − error at the nearest", Working: l.print(best.Spread), From: []string{"stand.error"}})
+		Formula: "error at the farthest pier − error at the nearest", Working: l.up(best.Spread), From: []string{"stand.error"}})
 }
 
 func (l *ledger) next(g *Ground) {
@@ -49,42 +49,58 @@ func (l *ledger) next(g *Ground) {
 	l.word("next.pier", "pier to read next", next[0].Pier, []string{key})
 	l.add(figure.Figure{Key: "next.moves", Means: "how far reading " + next[0].Pier + " may move the floor", Value: next[0].Moves, Rounding: measure.Up,
 		Formula: "E |max(M, d + s Z) − max(M, d)|, d what the pier asks of the floor, s its error, M what the rest asks",
-		Working: fmt.Sprintf("s = %s: %s", l.print(next[0].Error), l.print(next[0].Moves)), From: []string{key, "floor.lowest"}})
+		Working: fmt.Sprintf("s = %s: %s", l.print(next[0].Error), l.up(next[0].Moves)), From: []string{key, "floor.lowest"}})
 }
 
 func (l *ledger) safety(g *Ground) {
 	if g.Floor == nil {
-		l.blank("floor.safe", "floor that is high enough nine times in ten", "post.short_chance", "greatest chance that a post comes out under the shortest")
+		l.blank("floor.safe", "floor that is high enough nine times in ten", "post.short_chance", "greatest chance that a post comes out under the shortest in a hole as deep as planned",
+			"post.too_short_chance", "greatest chance that no hole is deep enough for the shortest post")
 		return
 	}
 	safe := g.SafeFloor()
 	l.add(figure.Figure{Key: "floor.safe", Means: "floor that is high enough nine times in ten at each estimated pier", Value: safe, Rounding: measure.Up,
-		Formula: "the greatest of the lowest floor and, at estimated piers, what they ask for + 1.28 × error", Working: l.print(safe), From: []string{"floor.lowest"}})
-	var worst ShortChance
+		Formula: "the greatest of the lowest floor and, at estimated piers, what they ask for + 1.28 × error", Working: l.up(safe), From: []string{"floor.lowest"}})
+	var planned, ever ShortChance
 	for _, c := range g.ShortChances() {
-		if c.AsPlanned > worst.AsPlanned {
-			worst = c
+		if c.AsPlanned > planned.AsPlanned {
+			planned = c
+		}
+		if c.AtAll > ever.AtAll {
+			ever = c
 		}
 	}
-	figured := figure.Figure{Key: "post.short_chance", Means: "greatest chance that a post comes out under the shortest", Value: worst.AsPlanned,
-		Formula: "P(error of the ground > post − shortest), normal, the hole dug as planned", Working: l.print(worst.AsPlanned), From: []string{"post.shortest"}}
-	if worst.Pier != "" {
-		figured.Means += ", " + worst.Pier
-		figured.From = append(figured.From, "pier."+worst.Pier+".post", groundKey(worst.Pier)+"_error")
-		figured.Working += " at " + worst.Pier
-	}
-	l.add(figured)
+	l.chance("post.short_chance", "greatest chance that a post comes out under the shortest in a hole as deep as planned",
+		"P(error of the ground > post − shortest), normal", planned.Pier, planned.AsPlanned)
+	l.chance("post.too_short_chance", "greatest chance that no hole is deep enough for the shortest post",
+		"P(error of the ground > floor − lowest floor of that pier), normal", ever.Pier, ever.AtAll)
 }
 
-// price adds what one more inch of floor costs from the height chosen.
+func (l *ledger) chance(key, means, formula, pier string, chance measure.Percent) {
+	f := figure.Figure{Key: key, Means: means, Value: chance, Formula: formula, Working: l.print(chance), From: []string{"post.shortest"}}
+	if pier != "" {
+		f.Means += ", " + pier
+		f.Working += " at " + pier
+		f.From = append(f.From, "pier."+pier+".post", groundKey(pier)+"_error")
+	}
+	l.add(f)
+}
+
+// price adds what a step more of floor costs from the height chosen: an inch, or
+// a centimetre.
 func (l *ledger) price(g *Ground) {
-	keys := []string{"price.dig", "digging for one inch more of floor", "price.stone", "stone for one inch more of floor", "price.posts", "post for one inch more of floor"}
+	step := measure.Inch
+	if l.job.Units == measure.Metric {
+		step = 10 * measure.Millimetre
+	}
+	more := " for " + l.print(step) + " more of floor"
+	keys := []string{"price.dig", "digging" + more, "price.stone", "stone" + more, "price.posts", "post" + more}
 	points := g.Price()
 	for i := 1; i < len(points); i++ {
 		if g.Floor.Height < points[i-1].Floor || g.Floor.Height >= points[i].Floor {
 			continue
 		}
-		dig, stone, posts := PerInch(points[i-1], points[i])
+		dig, stone, posts := Per(step, points[i-1], points[i])
 		for k, value := range []measure.Length{dig, stone, posts} {
 			l.add(figure.Figure{Key: keys[2*k], Means: keys[2*k+1] + ", all piers together", Value: value, Formula: "slope of the total over the floor's height",
 				Working: fmt.Sprintf("between floors of %s and %s: %s", l.print(points[i-1].Floor), l.print(points[i].Floor), l.print(value)), From: []string{"floor.height"}})
@@ -152,7 +168,7 @@ func (l *ledger) taped(g *Ground, f *frame.Frame) {
 		return
 	}
 	l.add(figure.Figure{Key: "tape.too_long", Means: fmt.Sprintf("how much a tape on the ground reads too long from %s to %s", worst.From, worst.To), Value: worst.TooLong, Rounding: measure.Up,
-		Formula: "√(level² + rise²) − level", Working: fmt.Sprintf("level %s, rise %s: %s", l.print(worst.Level), l.print(worst.Rise), l.print(worst.TooLong)),
+		Formula: "√(level² + rise²) − level", Working: fmt.Sprintf("level %s, rise %s: %s", l.print(worst.Level), l.print(worst.Rise), l.up(worst.TooLong)),
 		From: []string{groundKey(worst.From), groundKey(worst.To)}})
 }
 

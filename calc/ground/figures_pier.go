@@ -24,9 +24,9 @@ func (l *ledger) pier(g *Ground, i int) {
 		Formula: "dig = the greatest of least dig, firm depth, and least stone + what lowers the seat to the post", Working: l.digWorking(h),
 		From: append([]string{groundKey(p.Name), "post_tops.height"}, l.digKeys(h)...)})
 	l.add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: h.Least, Rounding: measure.Up,
-		Formula: "as the dig, whatever firm depth was expected", Working: l.print(h.Least), From: []string{key("dig"), "dig.least"}})
+		Formula: "as the dig, whatever firm depth was expected", Working: l.up(h.Least), From: []string{key("dig"), "dig.least"}})
 	l.add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: h.Most, Rounding: measure.Down,
-		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.print(h.Most), l.mostBy(h)),
+		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.down(h.Most), l.mostBy(h)),
 		From: []string{groundKey(p.Name), "dig.deepest", "stone.most"}})
 	l.add(figure.Figure{Key: key("stone"), Means: "compacted stone at " + p.Name, Value: h.Stone,
 		Formula: "stone = the greater of least stone and dig − deepest cover", Working: l.stoneWorking(h),

@@ -87,7 +87,7 @@ func (l *ledger) closing(b *Book) {
 		From:    []string{instrumentKey(last.Number), sightKey(last.Number, shot.Numbers[0]), "bench_mark.height"}})
 	l.add(figure.Figure{Key: "ground.misclosure_allowed", Means: "misclosure allowed", Value: run.Allowed, Rounding: measure.Down,
 		Formula: "allowed = allowance for one set-up × √set-ups",
-		Working: fmt.Sprintf("%s × √%d = %s", l.print(l.job.Ground.CloseTo), run.Count, l.print(run.Allowed)),
+		Working: fmt.Sprintf("%s × √%d = %s", l.print(l.job.Ground.CloseTo), run.Count, l.down(run.Allowed)),
 		Source:  "levelling practice: 5 mm × √set-ups in university course slides; twice √2 times the error of one reading, derived",
 		From:    []string{"ground.close_to", "ground.setups"}})
 }

@@ -13,7 +13,7 @@ func groundKey(pier string) string { return "pier." + pier + ".ground" }
 func (l *ledger) surface(g *Ground) {
 	if g.Surface == nil {
 		l.blank("ground.high", "highest ground at a pier", "ground.low", "lowest ground at a pier", "ground.fall", "fall of the ground over the piers",
-			"ground.read", "piers where the ground was read", "ground.estimated", "piers where the ground is estimated")
+			"ground.read", "piers where the ground was read", "ground.estimated", "piers where the ground is estimated", "ground.beyond", "piers more than half a bay outside the readings")
 		return
 	}
 	for _, p := range g.Book.Points {
@@ -33,6 +33,14 @@ func (l *ledger) surface(g *Ground) {
 		Formula: "counted", Working: fmt.Sprintf("%d of %s", read, counted(len(g.Piers), "pier"))})
 	l.add(figure.Figure{Key: "ground.estimated", Means: "piers where the ground is estimated", Value: measure.Count(len(g.Piers) - read),
 		Formula: "counted", Working: fmt.Sprintf("%d of %s", len(g.Piers)-read, counted(len(g.Piers), "pier"))})
+	beyond := 0
+	for _, p := range g.Piers {
+		if p.Level.Beyond {
+			beyond++
+		}
+	}
+	l.add(figure.Figure{Key: "ground.beyond", Means: "piers more than half a bay outside the readings: read them before anything is cut", Value: measure.Count(beyond),
+		Formula: "counted", Working: fmt.Sprintf("%d of %s", beyond, counted(len(g.Piers), "pier"))})
 }
 
 func (l *ledger) at(p Pier) string { return fmt.Sprintf("%s at %s", l.print(p.Level.Height), p.Name) }
@@ -113,7 +121,7 @@ func (l *ledger) groundError(g *Ground, p Pier) {
 		if p.Level.Rough {
 			f.Formula = "error = unevenness × √(1 + leverage), the unevenness rough: too few readings to say"
 		}
-		f.Working = fmt.Sprintf("with leverage %s: %s", l.print(lever), l.print(p.Level.Error))
+		f.Working = fmt.Sprintf("with leverage %s: %s", l.print(lever), l.up(p.Level.Error))
 		f.From = l.nodes
 	}
 	l.add(f)

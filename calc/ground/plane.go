@@ -63,6 +63,9 @@ func (p Plane) metres(x, y measure.Length) float64 {
 	return p.z + p.p*(u-p.u) + p.q*(v-p.v)
 }
 
+// linear returns the plane as c0 + c1 u + c2 v in the scaled plan.
+func (p Plane) linear() [3]float64 { return [3]float64{p.z - p.p*p.u - p.q*p.v, p.p, p.q} }
+
 // Residual returns the standard error of one reading about the plane, zero when
 // there are only three.
 func (p Plane) Residual() measure.Length { return measure.FromMetres(p.residual) }

@@ -95,13 +95,13 @@ func onLine(a, b, c PricePoint) bool {
 	return true
 }
 
-// PerInch returns how much dig, stone and post one inch of floor adds between
-// two points of a price.
-func PerInch(a, b PricePoint) (dig, stone, posts measure.Length) {
+// Per returns how much dig, stone and post a step of the floor adds between two
+// points of a price.
+func Per(step measure.Length, a, b PricePoint) (dig, stone, posts measure.Length) {
 	run := float64(b.Floor - a.Floor)
 	if run == 0 {
 		return 0, 0, 0
 	}
-	inch := func(rise measure.Length) measure.Length { return rise.Scale(float64(measure.Inch) / run) }
-	return inch(b.Dig - a.Dig), inch(b.Stone - a.Stone), inch(b.Posts - a.Posts)
+	each := func(rise measure.Length) measure.Length { return rise.Scale(float64(step) / run) }
+	return each(b.Dig - a.Dig), each(b.Stone - a.Stone), each(b.Posts - a.Posts)
 }

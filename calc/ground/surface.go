@@ -1,8 +1,8 @@
 package ground
 
 import (
-	"fmt"
 	"math"
+	"slices"
 	"sync"
 
 	"gonum.org/v1/gonum/mat"
@@ -37,6 +37,7 @@ type Surface struct {
 	weight []float64 // wi
 	linear [3]float64
 	lu     mat.LU
+	flat   bool // the plane stands in for the spline
 }
 
 // NewSurface returns the surface through the nodes. It reports false when fewer
@@ -94,15 +95,15 @@ func (s *Surface) bend() {
 		}
 	}
 	s.lu.Factorize(a)
+	// A poor condition only costs digits that heights in nanometres do not need.
+	// Readings so close that no digit is left have no spline: the plane stands in.
 	var solution mat.VecDense
-	// The places differ and are not in a line, so the system has one solution; a
-	// poor condition only costs digits that heights in nanometres do not need.
-	if err := s.lu.SolveVecTo(&solution, false, b); err != nil {
-		if _, poor := err.(mat.Condition); !poor {
-			panic(fmt.Sprintf("ground: thin plate through %d readings: %v", n, err))
-		}
-	}
+	_ = s.lu.SolveVecTo(&solution, false, b)
 	s.weight = make([]float64, n)
+	if s.flat = solution.Len() == 0; s.flat {
+		s.linear = s.Plane.linear()
+		return
+	}
 	for i := range n {
 		s.weight[i] = solution.AtVec(i)
 	}
@@ -144,16 +145,16 @@ func (s scaling) to(x, y measure.Length) (u, v float64) {
 	return (x - s.x).Metres() / s.size, (y - s.y).Metres() / s.size
 }
 
+// together is how near two readings must be to count as made at one place.
+const together = measure.Millimetre
+
 // merged takes readings at one place together, at their mean height.
 func merged(nodes []Node) []Node {
-	type place struct{ x, y measure.Length }
-	at := map[place]int{}
 	var list []Node
 	var count []int
 	for _, n := range nodes {
-		i, seen := at[place{n.X, n.Y}]
-		if !seen {
-			at[place{n.X, n.Y}] = len(list)
+		i := slices.IndexFunc(list, func(m Node) bool { return (m.X-n.X).Abs() <= together && (m.Y-n.Y).Abs() <= together })
+		if i < 0 {
 			list, count = append(list, n), append(count, 1)
 			continue
 		}

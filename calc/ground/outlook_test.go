@@ -1,0 +1,279 @@
+package ground_test
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// A price is straight between its points: at any floor between two of them the
+// totals are those of the whole job worked at that floor.
+func TestPriceIsStraightBetweenItsPoints(t *testing.T) {
+	met := 0
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomSite(t)
+		g := work(t, j, f)
+		points := g.Price()
+		if len(points) < 2 {
+			return
+		}
+		met++
+		i := rapid.IntRange(1, len(points)-1).Draw(t, "piece")
+		a, b := points[i-1], points[i]
+		floor := a.Floor + (b.Floor-a.Floor).Part(rapid.IntRange(0, 16).Draw(t, "part"), 16)
+		given := *j
+		given.Platform.Floor = job.Floor{Height: floor}
+		at := work(t, &given, f)
+		require.Nil(t, at.Clash)
+		var dig, stone, posts measure.Length
+		for _, p := range at.Piers {
+			dig, stone, posts = dig+p.Hole.Dig, stone+p.Hole.Stone, posts+p.Hole.Post
+		}
+		part := float64(floor-a.Floor) / float64(b.Floor-a.Floor)
+		for _, row := range [][3]measure.Length{{a.Dig, b.Dig, dig}, {a.Stone, b.Stone, stone}, {a.Posts, b.Posts, posts}} {
+			require.InDelta(t, float64(row[0]+(row[1]-row[0]).Scale(part)), float64(row[2]), 50)
+		}
+	})
+	assert.Positive(t, met)
+}
+
+func TestAboveTheLowestFloorAnInchCostsPostsOnly(t *testing.T) {
+	// Every hole at its least: each of fifteen posts grows with the floor.
+	j := sampleJob()
+	j.Platform.Floor = job.Floor{Height: in(18)}
+	points := work(t, j, sampleFrame()).Price()
+	for i := 1; i < len(points); i++ {
+		if points[i-1].Floor <= in(18) && in(18) < points[i].Floor {
+			dig, stone, posts := ground.Per(measure.Inch, points[i-1], points[i])
+			assert.Equal(t, [3]measure.Length{0, 0, in(15)}, [3]measure.Length{dig, stone, posts})
+			return
+		}
+	}
+	t.Fatal("18 in lies on no piece")
+}
+
+// Tables of the normal distribution: nine in ten lie below 1.2816 standard errors.
+func TestChanceOfAShortPost(t *testing.T) {
+	j := sampleJob()
+	g := work(t, j, sampleFrame())
+	var c2 ground.ShortChance
+	for _, c := range g.ShortChances() {
+		assert.NotContains(t, []string{"A1", "A3", "A5", "C1", "C5"}, c.Pier, "read, so nothing is left to chance")
+		assert.LessOrEqual(t, c.AtAll, c.AsPlanned+1e-9, "a deeper hole can only help")
+		if c.Pier == "C2" {
+			c2 = c
+		}
+	}
+	// The post at C2 is the shortest by plan: as dug, it is even odds.
+	assert.InDelta(t, 0.5, float64(c2.AsPlanned), 1e-9)
+	error := pier(t, g, "C2").Level.Error
+	j.Platform.Floor = job.Floor{Height: c2.Safe}
+	safe := work(t, j, sampleFrame())
+	for _, c := range safe.ShortChances() {
+		if c.Pier == "C2" {
+			assert.InDelta(t, 0.1, float64(c.AtAll), 1e-4)
+		}
+	}
+	assert.InDelta(t, 1.2816, float64(c2.Safe-safeBase(g, "C2"))/float64(error), 1e-3)
+	assert.GreaterOrEqual(t, g.SafeFloor(), c2.Safe)
+}
+
+// safeBase returns the lowest floor a pier asks for: seat half an inch over its
+// ground, the shortest post, the build-up.
+func safeBase(g *ground.Ground, name string) measure.Length {
+	p, _ := g.Pier(name)
+	return p.Level.Height + in(0.5) + in(3) + in(11.8125)
+}
+
+func TestReadingTheGoverningPierIsWorthMost(t *testing.T) {
+	j := sampleJob()
+	// Without the reading at C1 the highest corner is only estimated.
+	j.Ground.SetUps[1] = sights("TP1", 44.0, "C5", 37.5, "C3", 34.0, "bench_mark", 31.25)
+	g := work(t, j, sampleFrame())
+	next := g.ReadNext()
+	require.NotEmpty(t, next)
+	assert.Equal(t, "C1", next[0].Pier)
+	assert.Positive(t, next[0].Moves)
+	for i := 1; i < len(next); i++ {
+		assert.LessOrEqual(t, next[i].Moves, next[i-1].Moves)
+	}
+	assert.Empty(t, work(t, allRead(), sampleFrame()).ReadNext())
+}
+
+// allRead is the sample with every pier read, on a plane.
+func allRead() *job.Job {
+	j := sampleJob()
+	setUp := sights("bench_mark", 60.0)
+	for _, p := range sampleFrame().Piers {
+		setUp = append(setUp, job.Sight{Point: p.Name, Reading: in(60) + p.X.Scale(0.02) - p.Y.Scale(0.03)})
+	}
+	j.Ground.SetUps = [][]job.Sight{setUp}
+	j.Ground.Probes, j.Piers = nil, nil
+	return j
+}
+
+func TestBestStandIsWhereTheLongestSightIsShortest(t *testing.T) {
+	stands := ground.Stands(sampleJob(), sampleFrame())
+	best := stands[0]
+	assert.Equal(t, [2]measure.Length{8 * measure.Foot, 6 * measure.Foot}, [2]measure.Length{best.X, best.Y})
+	// 1/8 in at 100 ft is 21.5 seconds of arc: at 9 ft 9 9/16 in it is 0.0123 in.
+	assert.InDelta(t, 9.797*12/9600, best.Worst.Error.Inches(), 1e-5)
+	for _, s := range stands[1:] {
+		assert.Greater(t, s.Worst.Error, best.Worst.Error)
+	}
+	j := sampleJob()
+	j.Ground.Instrument.Error = 0
+	assert.Empty(t, ground.Stands(j, sampleFrame()))
+}
+
+// A tape along a slope, common in handbooks as rise² / 2L: in 20 ft 0.075 in for
+// 6 in of rise and 0.30 in for 1 ft.
+func TestSlopeErrorOfTapedLines(t *testing.T) {
+	f := gridFrame(20*measure.Foot+in(3.5), 10*measure.Foot, 2, 2)
+	for _, row := range []struct{ rise, want float64 }{{6, 0.075}, {12, 0.30}} {
+		j := termsJob()
+		j.Ground.SetUps = [][]job.Sight{sights("bench_mark", 60.0, "A1", 60.0, "A2", 60.0-row.rise, "B1", 60.0, "B2", 60.0-row.rise)}
+		lines := work(t, j, f).TapedLines(f)
+		require.Len(t, lines, 6)
+		assert.Equal(t, 20*measure.Foot, lines[0].Level)
+		assert.InDelta(t, row.want, lines[0].TooLong.Inches(), 0.001)
+		assert.Zero(t, lines[1].TooLong, "across the slope")
+	}
+}
+
+func TestDropsBesideTheFloor(t *testing.T) {
+	f := sampleFrame()
+	j := allRead()
+	g := work(t, j, f)
+	drops := g.Drops(f)
+	require.Len(t, drops, 4)
+	// The ground falls along the lines by 2 in 100 and rises across by 3: the
+	// lowest place within 36 in of the floor is off the far end of line A.
+	worst := ground.WorstDrop(drops)
+	assert.False(t, worst.Read)
+	ends := g.Floor.Height - (-f.Length.Scale(0.02) - in(36).Scale(0.02))
+	assert.InDelta(t, ends.Inches(), drops[1].Drop.Inches(), 0.001)
+
+	j.Ground.Spots["pit"] = job.Spot{X: in(100), Y: in(-20)}
+	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "pit", Reading: in(60 + 25)})
+	pit := work(t, j, f).Drops(f)[0]
+	assert.True(t, pit.Read)
+	assert.Equal(t, in(-25), pit.Ground)
+}
+
+func TestHumpsBetweenThePiersAreFound(t *testing.T) {
+	f := sampleFrame()
+	j := allRead()
+	assert.Empty(t, work(t, j, f).Humps(f))
+	// A mound half-way between A1 and A2, under the beam.
+	j.Ground.Spots["mound"] = job.Spot{X: (f.Piers[0].X + f.Piers[1].X) / 2, Y: f.Piers[0].Y - in(0.001)}
+	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "mound", Reading: in(60 - 14)})
+	j.Platform.Floor = job.Floor{Height: in(26.5)}
+	humps := work(t, j, f).Humps(f)
+	require.NotEmpty(t, humps)
+	assert.Equal(t, "beam A", humps[0].Under)
+	assert.InDelta(t, f.Piers[0].X.Inches()+23.5, humps[0].X.Inches(), 6)
+	assert.Positive(t, humps[0].Lower)
+}
+
+func TestASpotInsideTheFrameLiftsTheFloor(t *testing.T) {
+	j := allRead()
+	j.Ground.Spots["mound"] = job.Spot{X: in(96), Y: in(100)}
+	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "mound", Reading: in(60 - 14)})
+	g := work(t, j, sampleFrame())
+	assert.Equal(t, ground.Demand{Name: "mound", Limit: ground.BeamClearance, Floor: in(14) + in(1) + in(11.8125)}, g.Floor.Governs)
+	j.Ground.Spots["mound"] = job.Spot{X: in(96), Y: in(-1)}
+	assert.NotEqual(t, "mound", work(t, j, sampleFrame()).Floor.Governs.Name, "outside it matters nothing")
+}
+
+func TestFallOfThePlane(t *testing.T) {
+	f := sampleFrame()
+	fall := work(t, allRead(), f).Fall(f)
+	assert.InDelta(t, -0.02, float64(fall.SlopeX), 1e-9)
+	assert.InDelta(t, 0.03, float64(fall.SlopeY), 1e-9)
+	assert.InDelta(t, (f.Length.Scale(0.02) + f.Width.Scale(0.03)).Inches(), fall.Difference.Inches(), 1e-6)
+	assert.False(t, fall.WaterGathers)
+}
+
+func TestFreedomOnAPlane(t *testing.T) {
+	f := sampleFrame()
+	j := allRead()
+	// Spots far out, so that no place tried lies beyond the readings.
+	for name, at := range map[string][2]float64{"E1": {-100, -100}, "E2": {300, -100}, "E3": {300, 250}, "E4": {-100, 250}} {
+		spot := job.Spot{X: in(at[0]), Y: in(at[1])}
+		j.Ground.Spots[name] = spot
+		j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: name, Reading: in(60) + spot.X.Scale(0.02) - spot.Y.Scale(0.03)})
+	}
+	g := work(t, j, f)
+	saves := map[string]float64{}
+	for _, m := range g.Freedom(f, j.Style()) {
+		saves[m.What] = m.Saves.Inches()
+	}
+	// A foot along a fall of 2 in 100 saves 0.24 in; back it costs as much.
+	assert.InDelta(t, 0.24, saves["shift 12″ on along the lines"], 1e-6)
+	assert.InDelta(t, -0.24, saves["shift 12″ back along the lines"], 1e-6)
+	assert.InDelta(t, -0.36, saves["shift 12″ on across the lines"], 1e-6)
+	// Length and width exchanged, the highest pier lies half the length up the
+	// steep way: 94.25 × 3 + 70.25 × 2 in 100 instead of 70.25 × 3 + 94.25 × 2.
+	assert.InDelta(t, -(94.25-70.25)*0.01, saves["exchange length and width"], 1e-6)
+}
+
+func TestBeforehandIsWhatTheJobSaysOnceItHappens(t *testing.T) {
+	g := work(t, sampleJob(), sampleFrame())
+	solved := map[string]ground.Beforehand{}
+	for _, b := range g.Beforehand(measure.Inch, 3) {
+		solved[b.Pier] = b
+		assert.Equal(t, pier(t, g, b.Pier).Hole.Least, b.Shallowest)
+	}
+	// C2 is dug to 9 1/16 so that the shortest post fits: rock an inch above that
+	// wants an inch less of bed, or an inch more of floor.
+	b := solved["C2"]
+	require.Len(t, b.Rows, 3)
+	for i, row := range b.Rows {
+		short := measure.Length(i+1) * measure.Inch
+		require.NotNil(t, row.Bed)
+		assert.Equal(t, in(6)-short, *row.Bed)
+		assert.False(t, row.UnderRule)
+
+		hit := sampleJob()
+		hit.Ground.Probes["C2"] = job.Probe{Depth: row.Depth, Found: "rock"}
+		hit.Platform.Floor = job.Floor{Height: g.Floor.Height}
+		assert.NotNil(t, work(t, hit, sampleFrame()).Clash, "rock there does not fit the plan")
+		hit.Piers["C2"] = job.Exception{Bed: row.Bed}
+		assert.Nil(t, work(t, hit, sampleFrame()).Clash, "with the thinner bed it does")
+		if row.LiftFloor != nil {
+			delete(hit.Piers, "C2")
+			hit.Platform.Floor.Height += *row.LiftFloor
+			assert.Nil(t, work(t, hit, sampleFrame()).Clash, "and with the higher floor")
+			hit.Platform.Floor.Height--
+			assert.NotNil(t, work(t, hit, sampleFrame()).Clash, "but not with less")
+		}
+	}
+	assert.NotNil(t, b.Rows[0].LiftFloor)
+}
+
+func TestOddsOfTheStone(t *testing.T) {
+	j := sampleJob()
+	g := work(t, j, sampleFrame())
+	o := g.Odds(j)
+	require.NotNil(t, o)
+	assert.Equal(t, [2]int{3, 12}, [2]int{o.Probed, o.Unknown})
+	assert.Equal(t, in(6), o.Mean, "6, 9 1/2 and 2 1/2")
+	assert.Equal(t, in(3.5), o.Scatter)
+	assert.GreaterOrEqual(t, o.NineInTen.Compacted, o.Even.Compacted)
+	assert.GreaterOrEqual(t, float64(o.NineInTen.Chance), 0.9)
+	assert.GreaterOrEqual(t, float64(o.Even.Chance), 0.5)
+	assert.Positive(t, o.OneMoreSaves)
+	// At even odds the unknown beds are taken at the mean of the known.
+	side := in(20).Times(in(20))
+	assert.InDelta(t, float64(side.Deep(in(18+12*6))+g.Stone.Beside), float64(o.Even.Compacted), 1e-9)
+
+	j.Ground.Probes = map[string]job.Probe{"A1": {Depth: in(9), Found: "firm"}}
+	assert.Nil(t, work(t, j, sampleFrame()).Odds(j), "one probe says nothing of the scatter")
+}
