@@ -86,53 +86,76 @@ func (k Sticks) longest() measure.Length {
 
 // stickLayout is how one stick comes on the sheet.
 type stickLayout struct {
-	stick  Stick
-	scale  float64 // mm on the sheet for each length
-	cuts   []kit.Mark
-	inside []bool // the length of the piece fits into the bar
-	turned bool   // the labels above read upwards
-	above  float64
-	below  float64
+	stick   Stick
+	scale   float64 // mm on the sheet for each length
+	cuts    []kit.Mark
+	inside  []string // the words in the bar
+	outside []string // the words over the bar, "" where all stands inside
+	turned  bool     // those over the bar read upwards
+	above   float64
+	below   float64
 }
 
-func (l stickLayout) height() float64 { return 5.5 + l.above + stickHigh + l.below + 3 }
+func (l stickLayout) height() float64 { return stickHead + l.above + stickHigh + l.below + 3 }
 
 func (l stickLayout) x(at measure.Length) float64 { return stickLeft + float64(at)*l.scale }
 
+const (
+	stickHead = 5.5  // the line with the name of the stick
+	wordsGap  = "  " // between the name of a piece and its length
+)
+
 func (k Sticks) layout(stick Stick, longest measure.Length, style measure.Style) stickLayout {
-	l := stickLayout{stick: stick, scale: (stickRight - stickLeft) / float64(longest), above: 5}
+	l := stickLayout{stick: stick, scale: (stickRight - stickLeft) / float64(longest)}
 	at := measure.Length(0)
 	if stick.Trim > 0 {
 		at = stick.Trim + stick.Kerf
 	}
 	for _, p := range stick.Pieces {
-		wide := float64(p.Long) * l.scale
-		fits := kit.Width(p.Long.Print(style), kit.Small, true) <= wide-1
-		l.inside = append(l.inside, fits)
-		if !fits || kit.Width(p.Label, kit.Small, false) > wide-1 {
-			l.turned = true
-		}
+		l.place(p, p.Long.Print(style))
 		l.cuts = append(l.cuts, kit.Mark{At: l.x(at + p.Long), Words: (at + p.Long).Print(style)})
 		at += p.Long + stick.Kerf
 	}
-	if l.turned {
-		l.above = 0
-		for i := range stick.Pieces {
-			l.above = max(l.above, kit.Width(l.label(i, style), kit.Small, false)+3)
-		}
+	l.above = l.roomAbove()
+	if len(l.cuts) == 1 && stick.Trim == 0 {
+		return l // the piece says it already
 	}
-	l.below = 4 + kit.RunningRoom(l.cuts, 0, pageWidth)
+	if len(l.cuts) > 0 {
+		l.below = 4 + kit.RunningRoom(l.cuts, 0, pageWidth)
+	}
 	return l
 }
 
-// label returns the words over piece i: its name, with the length when that
-// does not fit into the bar.
-func (l stickLayout) label(i int, style measure.Style) string {
-	p := l.stick.Pieces[i]
-	if l.turned && !l.inside[i] {
-		return p.Label + "  " + p.Long.Print(style)
+// place parts the words of a piece: name and length in the bar when both fit,
+// else the length alone, else nothing.
+func (l *stickLayout) place(p StickPiece, long string) {
+	room := float64(p.Long)*l.scale - 1
+	inside, outside := p.Label+wordsGap+long, ""
+	if kit.Width(inside, kit.Small, true) > room {
+		inside, outside = long, p.Label
 	}
-	return p.Label
+	if kit.Width(inside, kit.Small, true) > room {
+		inside, outside = "", p.Label+wordsGap+long
+	}
+	if kit.Width(outside, kit.Small, false) > room {
+		l.turned = true
+	}
+	l.inside, l.outside = append(l.inside, inside), append(l.outside, outside)
+}
+
+// roomAbove returns how much room the words over the bar take.
+func (l stickLayout) roomAbove() float64 {
+	room := 0.0
+	for _, words := range l.outside {
+		switch {
+		case words == "":
+		case l.turned:
+			room = max(room, kit.Width(words, kit.Small, false)+3)
+		default:
+			room = max(room, 5)
+		}
+	}
+	return room
 }
 
 func (k Sticks) sheet(style measure.Style) *kit.Sheet {
@@ -161,7 +184,7 @@ func (l stickLayout) draw(s *kit.Sheet, top float64, style measure.Style) {
 		head += "; " + left.Print(style) + " left"
 	}
 	s.Write(kit.Text{Words: kit.Shorten(head, kit.Small, pageWidth-8, true), At: kit.Point{X: stickLeft, Y: top + 2.6}, Align: kit.Start, Bold: true})
-	bar := kit.Box{Left: stickLeft, Top: top + 5.5 + l.above, Right: l.x(l.stick.Stock), Bottom: top + 5.5 + l.above + stickHigh}
+	bar := kit.Box{Left: stickLeft, Top: top + stickHead + l.above, Right: l.x(l.stick.Stock), Bottom: top + stickHead + l.above + stickHigh}
 	end := bar.Left
 	if l.stick.Trim > 0 {
 		end = l.x(l.stick.Trim)
@@ -173,34 +196,45 @@ func (l stickLayout) draw(s *kit.Sheet, top float64, style measure.Style) {
 	}
 	s.HatchBox(kit.Rising, 2, kit.Box{Left: end, Top: bar.Top, Right: bar.Right, Bottom: bar.Bottom})
 	s.Rectangle(kit.Outline, kit.Open, bar)
-	l.drawPieces(s, bar, style)
+	l.drawPieces(s, bar)
+	if l.below == 0 {
+		return
+	}
 	for i := range l.cuts {
 		l.cuts[i].Edge = bar.Bottom
 	}
 	s.RunningAcross(bar.Left, l.cuts, bar.Bottom+4, true)
 }
 
-func (l stickLayout) drawPieces(s *kit.Sheet, bar kit.Box, style measure.Style) {
+func (l stickLayout) drawPieces(s *kit.Sheet, bar kit.Box) {
 	var middles []float64
 	for i, p := range l.stick.Pieces {
 		to := l.cuts[i].At
 		middle := to - float64(p.Long)*l.scale/2
 		middles = append(middles, middle)
 		s.Upright(kit.Cut, to, bar.Top, bar.Bottom)
-		if l.inside[i] {
-			s.Write(kit.Text{Words: p.Long.Print(style), At: kit.Point{X: middle, Y: bar.Centre().Y}, Bold: true})
-		}
+		s.Write(kit.Text{Words: l.inside[i], At: kit.Point{X: middle, Y: bar.Centre().Y}, Bold: true})
 		if !l.turned {
-			s.Write(kit.Text{Words: p.Label, At: kit.Point{X: middle, Y: bar.Top - 2.6}})
+			s.Write(kit.Text{Words: l.outside[i], At: kit.Point{X: middle, Y: bar.Top - 2.6}})
 		}
 	}
-	if !l.turned {
-		return
+	if l.turned {
+		l.turnedWords(s, bar, middles)
 	}
-	places := kit.Spread(middles, kit.Pitch(kit.Small)+0.2, 2.2, pageWidth-2.2)
-	for i, x := range places {
-		words := l.label(i, style)
-		s.Line(kit.Thin, kit.Point{X: middles[i], Y: bar.Top - 0.4}, kit.Point{X: x, Y: bar.Top - 2})
-		s.Write(kit.Text{Words: words, At: kit.Point{X: x, Y: bar.Top - 2.4 - kit.Width(words, kit.Small, false)/2}, Turned: true})
+}
+
+// turnedWords writes the words over the bar so that they read upwards, moved
+// apart with a jog where pieces are short.
+func (l stickLayout) turnedWords(s *kit.Sheet, bar kit.Box, middles []float64) {
+	var from []float64
+	var words []string
+	for i, w := range l.outside {
+		if w != "" {
+			from, words = append(from, middles[i]), append(words, w)
+		}
+	}
+	for i, x := range kit.Spread(from, kit.Pitch(kit.Small)+0.2, 2.2, pageWidth-2.2) {
+		s.Line(kit.Thin, kit.Point{X: from[i], Y: bar.Top - 0.4}, kit.Point{X: x, Y: bar.Top - 2})
+		s.Write(kit.Text{Words: words[i], At: kit.Point{X: x, Y: bar.Top - 2.4 - kit.Width(words[i], kit.Small, false)/2}, Turned: true})
 	}
 }
