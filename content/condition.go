@@ -1,6 +1,9 @@
 package content
 
-import "strings"
+import (
+	"fmt"
+	"strings"
+)
 
 // condition decides whether a part of a page is bound: {when KEY},
 // {unless KEY}, {when KEY is WORD}, {unless KEY is WORD}. The zero condition
@@ -42,6 +45,16 @@ func readCondition(inside string, at span) (condition, bool) {
 	key, asked, compares := strings.Cut(strings.TrimSpace(rest), " is ")
 	c := condition{key: strings.TrimSpace(key), word: strings.TrimSpace(asked), unless: word == "unless", at: at}
 	return c, isKey(c.key) && (!compares || c.word != "")
+}
+
+// condition reads the text in a pair of braces that isCondition and reports one
+// that cannot be understood.
+func (r *recorder) condition(inside string, at span) condition {
+	c, good := readCondition(inside, at)
+	if !good {
+		r.wrong(at, fmt.Sprintf("{%s} is not a condition", inside), "write {when KEY}, {unless KEY} or {when KEY is WORD}")
+	}
+	return c
 }
 
 // equalWords compares printed words as a reader would: capitals and the kind of

@@ -83,7 +83,6 @@ func (m *manuscript) readMarkdown() {
 	if err := markdown.Renderer().Render(m, m.source, document); err != nil {
 		panic("content: rendering " + m.page.name + ": " + err.Error())
 	}
-	m.flush()
 }
 
 func highestHeading(document ast.Node) int {
@@ -110,11 +109,7 @@ func (m *manuscript) takeConditions(document ast.Node) {
 		return ast.WalkContinue, nil
 	})
 	for _, b := range leading {
-		c, good := readCondition(b.inside, m.page.span(b.Pos(), b.length))
-		if !good {
-			m.wrong(c.at, fmt.Sprintf("{%s} is not a condition", b.inside), "write {when KEY}, {unless KEY} or {when KEY is WORD}")
-		}
-		m.conditions[m.governed(b)] = c
+		m.conditions[m.governed(b)] = m.condition(b.inside, m.page.span(b.Pos(), b.length))
 		if next, ok := b.NextSibling().(*ast.Text); ok {
 			next.Segment = next.Segment.TrimLeftSpace(m.source)
 		}
@@ -279,20 +274,20 @@ func (m *manuscript) paragraph(n ast.Node, entering bool) ast.WalkStatus {
 func (m *manuscript) list(n ast.Node, entering bool) ast.WalkStatus {
 	list := n.(*ast.List)
 	name, start := "ul", ""
+	if m.steps(list) {
+		start = ` class="steps"`
+	}
 	if list.IsOrdered() {
 		name = "ol"
-		if m.steps(list) {
-			start = ` class="steps"`
-		}
 		if list.Start != 1 {
 			start += fmt.Sprintf(` start="%d" style="counter-reset: step %d"`, list.Start, list.Start-1)
 		}
 	}
 	if entering {
 		m.begin()
-		return ast.WalkContinue
+	} else {
+		m.group("<"+name+start+">\n", m.end(), "</"+name+">\n")
 	}
-	m.group("<"+name+start+">\n", m.end(), "</"+name+">\n")
 	return ast.WalkContinue
 }
 

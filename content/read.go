@@ -155,6 +155,7 @@ func (b *Book) readPage(p *page, faults *fault.List) {
 	// The block gives way to line ends, so that places in the page stay right.
 	m.source = append(bytes.Repeat([]byte("\n"), start), p.source[start:]...)
 	m.readMarkdown()
+	m.flush()
 	p.body, p.markup = m.gather, string(m.text)
 	p.ids = map[string]bool{p.name: true}
 	for id := range m.ids {

@@ -1,7 +1,6 @@
 package content
 
 import (
-	"fmt"
 	"strings"
 	"unicode/utf8"
 
@@ -99,11 +98,7 @@ func (s span) condition(r *recorder) (span, condition) {
 	if end < 0 || !isCondition(text[1:end]) {
 		return s, condition{}
 	}
-	c, good := readCondition(text[1:end], s.sub(0, end+1))
-	if !good {
-		r.wrong(c.at, fmt.Sprintf("{%s} is not a condition", text[1:end]), "write {when KEY}, {unless KEY} or {when KEY is WORD}")
-	}
-	return s.sub(end+1, len(text)).trimmed(), c
+	return s.sub(end+1, len(text)).trimmed(), r.condition(text[1:end], s.sub(0, end+1))
 }
 
 // bare returns the span's text without what stands in braces.

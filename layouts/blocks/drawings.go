@@ -55,28 +55,19 @@ func drawings(trouble *Trouble) map[string]maker {
 	return makers
 }
 
-// figuresOf draws what was picked, each as a figure; the page's caption goes
-// with the first, the others bear their own titles.
+// figuresOf draws what was picked, one under the other; the page frames them
+// and writes their number and caption.
 func figuresOf(pick drawn, trouble *Trouble) maker {
 	return func(p *calc.Plan, c content.Call) template.HTML {
 		var all strings.Builder
-		list := pick(p)
-		for i, d := range list {
+		for i, d := range pick(p) {
 			about := d.About()
-			number, caption := c.Number, c.Caption
-			if len(list) > 1 {
-				number += string(rune('a' + i%26))
-			}
-			if i > 0 || caption == "" {
-				caption = template.HTML(template.HTMLEscapeString(about.Title))
-			}
 			svg, err := diagrams.Draw(d, p.Style)
 			if err != nil {
 				trouble.Err = fmt.Errorf("drawing %s on page %s: %w", about.Name, c.Page, err)
 				return ""
 			}
-			svg = kit.WithID(svg, about.Name, fmt.Sprintf("%s-%s-%d", c.Page, about.Name, i))
-			fmt.Fprintf(&all, "<figure>%s<figcaption><b>Drawing %s</b> %s</figcaption></figure>\n", svg, number, caption)
+			all.Write(kit.WithID(svg, about.Name, fmt.Sprintf("%s-%s-%d", c.Page, about.Name, i)))
 		}
 		return template.HTML(all.String())
 	}
