@@ -64,7 +64,7 @@ func (g *Ground) Drops(f *frame.Frame) []Drop {
 }
 
 func (d *Drop) deepen(g *Ground, place Node, read bool) {
-	if drop := g.Floor.Height - place.Height; d.Drop == 0 || drop > d.Drop {
+	if drop := g.Floor.Height - place.Height; d.Drop == 0 || drop > d.Drop || read && drop == d.Drop {
 		d.X, d.Y, d.Ground, d.Drop, d.Read = place.X, place.Y, place.Height, drop, read
 	}
 }

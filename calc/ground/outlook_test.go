@@ -160,7 +160,7 @@ func TestDropsBesideTheFloor(t *testing.T) {
 	ends := g.Floor.Height - (-f.Length.Scale(0.02) - in(36).Scale(0.02))
 	assert.InDelta(t, ends.Inches(), drops[1].Drop.Inches(), 0.001)
 
-	j.Ground.Spots["pit"] = job.Spot{X: in(100), Y: in(-20)}
+	j.Ground.Spots["pit"] = job.Spot{X: in(96), Y: in(-36)}
 	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "pit", Reading: in(60 + 25)})
 	pit := work(t, j, f).Drops(f)[0]
 	assert.True(t, pit.Read)
@@ -171,14 +171,14 @@ func TestHumpsBetweenThePiersAreFound(t *testing.T) {
 	f := sampleFrame()
 	j := allRead()
 	assert.Empty(t, work(t, j, f).Humps(f))
-	// A mound half-way between A1 and A2, under the beam.
-	j.Ground.Spots["mound"] = job.Spot{X: (f.Piers[0].X + f.Piers[1].X) / 2, Y: f.Piers[0].Y - in(0.001)}
+	// A mound half-way between A1 and A2, read just outside the beam.
+	j.Ground.Spots["mound"] = job.Spot{X: in(24), Y: in(-1)}
 	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "mound", Reading: in(60 - 14)})
-	j.Platform.Floor = job.Floor{Height: in(26.5)}
+	j.Platform.Floor = job.Floor{Height: in(24)}
 	humps := work(t, j, f).Humps(f)
 	require.NotEmpty(t, humps)
 	assert.Equal(t, "beam A", humps[0].Under)
-	assert.InDelta(t, f.Piers[0].X.Inches()+23.5, humps[0].X.Inches(), 6)
+	assert.Equal(t, in(24), humps[0].X)
 	assert.Positive(t, humps[0].Lower)
 }
 
