@@ -248,7 +248,7 @@ func (r *reader) assume(key *Key) {
 		return // it was taken from a value that is at fault itself
 	}
 	key.put(r.job, v)
-	r.entries[key.Path] = append(r.entries[key.Path], Entry{Path: key.Path, Text: text, Value: v.quantity(key), Means: key.Means, Origin: figure.Assumed, Source: d.Source, Memory: d.Memory})
+	r.entries[key.Path] = append(r.entries[key.Path], Entry{Path: key.Path, Text: text, Value: v.quantity(key), Means: key.Means, Origin: figure.Assumed, Source: d.source(r.job.Units), Memory: d.Memory})
 }
 
 // spoilt says whether a wrong value stands at a path or around it, so that what

@@ -34,6 +34,7 @@ type Key struct {
 type Default struct {
 	Imperial, Metric string // as it would be written in the job; empty when there is none
 	Source           string // document and clause, or "common practice, no source"
+	MetricSource     string // of the metric default, when it has another
 	Memory           bool   // from memory, unconfirmed
 }
 
@@ -44,6 +45,13 @@ func (d Default) text(system measure.System) string {
 	return d.Imperial
 }
 
+func (d Default) source(system measure.System) string {
+	if system == measure.Metric && d.MetricSource != "" {
+		return d.MetricSource
+	}
+	return d.Source
+}
+
 const practice = "common practice, no source"
 
 // same is a default that is written alike in both systems.
@@ -52,6 +60,9 @@ func same(text, source string) Default { return Default{Imperial: text, Metric: 
 func either(imperial, metric, source string) Default {
 	return Default{Imperial: imperial, Metric: metric, Source: source}
 }
+
+// metricPractice marks a default whose metric value is common practice only.
+func metricPractice(d Default) Default { d.MetricSource = practice; return d }
 
 func memory(d Default) Default { d.Memory = true; return d }
 

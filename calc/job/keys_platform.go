@@ -63,6 +63,9 @@ const (
 	metricPanel = "common practice, no source: 22 mm tongue-and-groove floor panels, 2400 x 600 mm"
 )
 
+// metric gives a default another source for its metric value.
+func metric(d Default, source string) Default { d.MetricSource = source; return d }
+
 func surfaceKeys() []Key {
 	panels := func(j *Job) bool { return j.Platform.Surface.Kind == "panels" }
 	boards := func(j *Job) bool { return j.Platform.Surface.Kind == "boards" }
@@ -77,20 +80,20 @@ func surfaceKeys() []Key {
 	return []Key{
 		{Path: "platform.surface.kind", Kind: Word, Choices: []string{"panels", "boards"}, From: surfaceByUse, FromSays: "platform.use", Means: "panels or boards", put: func(j *Job, v value) { j.Platform.Surface.Kind = v.text }},
 		{Path: "platform.surface.thickness", Kind: Length, AtMost: thickest, FromSays: "platform.surface.kind",
-			From:  byKind(Default{Imperial: `23/32"`, Metric: "22 mm", Source: panelSheet}, Default{Imperial: `1"`, Metric: "28 mm", Source: "5/4 decking dressed dry, PS 20; metric " + practice}),
+			From:  byKind(metric(either(`23/32"`, "22 mm", panelSheet), metricPanel), metricPractice(either(`1"`, "28 mm", "5/4 decking dressed dry, PS 20"))),
 			Means: "thickness of the surface", put: func(j *Job, v value) { j.Platform.Surface.Thickness = v.length }},
 		{Path: "platform.surface.gap", Kind: Distance, AtMost: measure.Inch, FromSays: "platform.surface.kind",
-			From:  byKind(Default{Imperial: `1/8"`, Metric: "3 mm", Source: panelGap}, Default{Imperial: `1/8"`, Metric: "5 mm", Source: "AWC DCA 6, decking note; metric " + practice, Memory: true}),
+			From:  byKind(either(`1/8"`, "3 mm", panelGap), metricPractice(memory(either(`1/8"`, "5 mm", "AWC DCA 6, decking note")))),
 			Means: "gap between panels or boards", put: func(j *Job, v value) { j.Platform.Surface.Gap = v.length }},
-		{Path: "platform.surface.span_rating", Kind: Count, Least: 8, Most: 60, When: panels, Whose: "panels", Default: either("24", "24", panelSheet+"; metric panels: the maker's sheet decides"),
+		{Path: "platform.surface.span_rating", Kind: Count, Least: 8, Most: 60, When: panels, Whose: "panels", Default: metric(either("24", "24", panelSheet), practice+": the maker's sheet decides"),
 			Means: "greatest joist spacing of the panels, in inches", put: func(j *Job, v value) { j.Platform.Surface.SpanRating = v.count }},
-		{Path: "platform.surface.edge", Kind: Word, Choices: []string{"tongue_and_groove", "square"}, When: panels, Whose: "panels", Default: either("tongue_and_groove", "tongue_and_groove", panelSheet),
+		{Path: "platform.surface.edge", Kind: Word, Choices: []string{"tongue_and_groove", "square"}, When: panels, Whose: "panels", Default: metric(same("tongue_and_groove", panelSheet), metricPanel),
 			Means: "long edges of the panels", put: func(j *Job, v value) { j.Platform.Surface.Edge = v.text }},
-		{Path: "platform.surface.face.length", Kind: Length, AtLeast: leastStep, AtMost: longestSide, When: panels, Whose: "panels", Default: either(`95 7/8"`, "2400 mm", panelSheet+"; metric "+metricPanel),
+		{Path: "platform.surface.face.length", Kind: Length, AtLeast: leastStep, AtMost: longestSide, When: panels, Whose: "panels", Default: metric(either(`95 7/8"`, "2400 mm", panelSheet), metricPanel),
 			Means: "length of a panel's face, along the strength axis", put: func(j *Job, v value) { j.Platform.Surface.FaceLength = v.length }},
-		{Path: "platform.surface.face.width", Kind: Length, AtLeast: leastStep, AtMost: longestSide, When: panels, Whose: "panels", Default: either(`47 1/2"`, "600 mm", panelSheet+"; metric "+metricPanel),
+		{Path: "platform.surface.face.width", Kind: Length, AtLeast: leastStep, AtMost: longestSide, When: panels, Whose: "panels", Default: metric(either(`47 1/2"`, "600 mm", panelSheet), metricPanel),
 			Means: "width of a panel's face, without the tongue", put: func(j *Job, v value) { j.Platform.Surface.FaceWidth = v.length }},
-		{Path: "platform.surface.width", Kind: Length, AtLeast: measure.Inch, AtMost: thickest, When: boards, Whose: "boards", Default: either(`5 1/2"`, "120 mm", "5/4x6 decking dressed dry, PS 20; metric "+practice),
+		{Path: "platform.surface.width", Kind: Length, AtLeast: measure.Inch, AtMost: thickest, When: boards, Whose: "boards", Default: metricPractice(either(`5 1/2"`, "120 mm", "5/4x6 decking dressed dry, PS 20")),
 			Means: "width of a board", put: func(j *Job, v value) { j.Platform.Surface.BoardWidth = v.length }},
 		{Path: "platform.surface.species", Kind: Word, Choices: SpeciesNames(), When: boards, Whose: "boards", Means: "species of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Species = v.text }},
 		{Path: "platform.surface.grade", Kind: Word, Choices: GradeNames(), When: boards, Whose: "boards", Means: "grade of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Grade = v.text }},

@@ -23,7 +23,7 @@ func (v value) quantity(k *Key) measure.Quantity {
 	case Count.Name:
 		return measure.Count(v.count)
 	case Length.Name, Distance.Name, Height.Name:
-		return v.length
+		return measure.Exact(v.length)
 	case Reading.Name:
 		return measure.Reading(v.length)
 	case Load.Name, Stress.Name:

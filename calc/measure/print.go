@@ -73,7 +73,7 @@ func (v Volume) Print(s Style) string {
 	case Volume(math.Abs(float64(v))) < CubicYard/4:
 		return in(float64(v), float64(CubicFoot), 2, "ft³", s.System)
 	}
-	return in(float64(v), float64(CubicYard), 3, "yd³", s.System)
+	return in(float64(v), float64(CubicYard), 2+whole(float64(v/CubicYard)), "yd³", s.System)
 }
 
 // whole returns 1 for values of one and more: one more digit is of use there.

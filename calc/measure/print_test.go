@@ -36,7 +36,7 @@ func TestPrintedQuantities(t *testing.T) {
 		{11*measure.Foot + 11*measure.Inch + 31*measure.Inch/32, "12′\u00a00″", "3657\u00a0mm"},
 		{measure.Reading(4*measure.Foot + 2*measure.Inch + measure.Inch/4), "4′\u00a02\u00a01/4″", "1276\u00a0mm"},
 		{192 * measure.SquareFoot, "192\u00a0ft²", "17.8\u00a0m²"},
-		{measure.CubicYard / 2, "0.500\u00a0yd³", "0.38\u00a0m³"},
+		{measure.CubicYard / 2, "0.50\u00a0yd³", "0.38\u00a0m³"},
 		{measure.CubicFoot, "1.0\u00a0ft³", "0.028\u00a0m³"},
 		{measure.Volume(2.5), "3.27\u00a0yd³", "2.50\u00a0m³"},
 		{48 * measure.Pound, "48\u00a0lb", "22\u00a0kg"},
