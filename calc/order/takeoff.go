@@ -69,7 +69,7 @@ func surfaceLines(in Input) []Line {
 	p := j.Platform.Surface
 	if len(s.Panels) > 0 {
 		each := p.Density.Of(p.FaceLength.Times(p.FaceWidth).Deep(p.Thickness))
-		return []Line{{Key: "order.panel", Group: Surface, What: fmt.Sprintf("floor panel %s thick, face %s × %s", p.Thickness.Print(style), p.FaceLength.Print(style), p.FaceWidth.Print(style)),
+		return []Line{{Key: "order.panel", Group: Surface, What: fmt.Sprintf("floor panel %s thick, face %s × %s", measure.Exact(p.Thickness).Print(style), p.FaceLength.Print(style), p.FaceWidth.Print(style)),
 			Use: "surface", Count: s.Sheets, Unit: "sheets", Each: each, Price: price(j, "panel"), Part: "surface", Source: "panel plan"}}
 	}
 	var total measure.Length
@@ -89,7 +89,7 @@ func surfaceLines(in Input) []Line {
 	}
 	run := total.Scale(1.05).RoundUpTo(step)
 	each := p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step))
-	return []Line{{Key: "order.boards", Group: Surface, What: fmt.Sprintf("floor board %s × %s", p.Thickness.Print(style), p.BoardWidth.Print(style)),
+	return []Line{{Key: "order.boards", Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), p.BoardWidth.Print(style)),
 		Use: "surface", Count: int(run / step), Unit: "running " + map[bool]string{true: "metres", false: "feet"}[j.Units == measure.Metric],
 		Each: each, Price: price(j, "board"), Part: "surface", Source: "board plan with one in twenty for cuts"}}
 }
