@@ -111,6 +111,10 @@ func (p Panels) writePiece(s *kit.Sheet, v gridView, piece PanelPiece, style mea
 	case nameWide <= high && line <= wide:
 		name.Turned = true
 		s.Write(name)
+	default:
+		// A strip thinner than its number: the number covers the edges a little.
+		name.Size = kit.Small
+		s.WriteFirst(name)
 	}
 }
 

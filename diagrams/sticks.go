@@ -102,7 +102,7 @@ func (l stickLayout) x(at measure.Length) float64 { return stickLeft + float64(a
 
 const (
 	stickHead = 5.5  // the line with the name of the stick
-	wordsGap  = "  " // between the name of a piece and its length
+	wordsGap  = ": " // between the name of a piece and its length
 )
 
 func (k Sticks) layout(stick Stick, longest measure.Length, style measure.Style) stickLayout {

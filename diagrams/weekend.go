@@ -48,7 +48,7 @@ func (w Weekend) About() About {
 
 const (
 	weekLeft  = 58.0
-	weekRight = 168.0
+	weekRight = 160.0
 	weekTop   = 21.0
 	weekRow   = 6.4
 )
@@ -85,7 +85,9 @@ func (w Weekend) drawDays(s *kit.Sheet, hour float64) {
 	for i, d := range w.Days {
 		left, right := w.start(i, hour), w.start(i+1, hour)
 		s.Upright(kit.Cut, left, 1, bottom)
-		s.WriteLines(kit.Text{At: kit.Point{X: (left + right) / 2, Y: 3.4}}, kit.WrapTo(d.Name, kit.Small, right-left-2, 2))
+		lines := kit.WrapTo(d.Name, kit.Small, right-left-2, 2)
+		top := 5.6 - kit.Pitch(kit.Small)*float64(len(lines)-1)/2
+		s.WriteLines(kit.Text{At: kit.Point{X: (left + right) / 2, Y: top}}, lines)
 		every := w.hoursApart(hour)
 		for h := every; h < float64(d.Hours)-every/2; h += every {
 			x := left + h*hour
@@ -121,10 +123,10 @@ func (w Weekend) drawStep(s *kit.Sheet, i int, step WorkStep, hour float64) {
 		s.HatchBox(kit.Rising, 1, late)
 	}
 	if step.Hold {
-		diamond(s, kit.Point{X: most, Y: y})
+		diamond(s, kit.Point{X: most + 3, Y: y})
 	}
 	if step.Leave {
-		s.Circle(kit.Cut, kit.White, kit.Point{X: math.Min(most+4.4, pageWidth-2), Y: y}, 1.4)
+		s.Circle(kit.Cut, kit.White, kit.Point{X: most + 7.6, Y: y}, 1.4)
 	}
 }
 
