@@ -57,3 +57,12 @@ func (r *Registry) Replace(f Figure) {
 	}
 	r.figures[i] = f
 }
+
+// Relabel names the files that figures stand in by another name each.
+func (r *Registry) Relabel(name func(file string) string) {
+	for i := range r.figures {
+		if at := &r.figures[i].At; at.File != "" {
+			at.File = name(at.File)
+		}
+	}
+}

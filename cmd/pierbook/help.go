@@ -34,6 +34,12 @@ A job that fails a check is bound with NOT FOR CONSTRUCTION on every sheet.
 Reads and calculates each job, prints what is wrong or failing and the key
 numbers. Writes nothing.
 `,
+	"why": `pierbook why JOB KEY
+
+Says where a figure comes from: the line of the job file, the default and its
+source, or the sum with its numbers, down to the readings. The keys are in
+figures.json of every binder: floor.height, pier.A1.post, joist.count, …
+`,
 	"job": `The job file is YAML: a map of keys, listed here with what they mean. Keys
 marked * are required; all others have a default, which the assumptions sheet
 of the binder shows with its source.

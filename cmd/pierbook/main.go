@@ -31,6 +31,7 @@ func commands() []command {
 	return []command{
 		{"make", "write the binder of each job, or of the built-in sample", runMake},
 		{"check", "read and calculate each job and print what is wrong and the key numbers; write nothing", runCheck},
+		{"why", "say where a figure comes from, down to the line of a file, a default's source or a reading", runWhy},
 	}
 }
 

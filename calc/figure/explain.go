@@ -1,0 +1,89 @@
+package figure
+
+import (
+	"fmt"
+	"io"
+	"strings"
+
+	"pierbook/calc/measure"
+)
+
+// Explain writes where a figure comes from: the line of the file it stands on,
+// the default and its source, or the rule with this job's numbers, and below it
+// the figures these come from, down to what was given, assumed or read. A
+// figure that was explained above is only named again.
+func (r *Registry) Explain(w io.Writer, key string, style measure.Style) bool {
+	f, ok := r.Get(key)
+	if !ok {
+		return false
+	}
+	e := explainer{registry: r, style: style, out: w, told: map[string]bool{}}
+	e.figure(f, 0)
+	return true
+}
+
+type explainer struct {
+	registry *Registry
+	style    measure.Style
+	out      io.Writer
+	told     map[string]bool
+}
+
+func (e *explainer) line(depth int, format string, values ...any) {
+	fmt.Fprintf(e.out, "%s%s\n", strings.Repeat("  ", depth), fmt.Sprintf(format, values...))
+}
+
+func (e *explainer) figure(f Figure, depth int) {
+	text := f.Text(e.style)
+	if f.Value == nil {
+		text = "not known yet"
+	}
+	if e.told[f.Key] {
+		e.line(depth, "%s = %s (above)", f.Key, text)
+		return
+	}
+	e.told[f.Key] = true
+	e.line(depth, "%s = %s", f.Key, text)
+	if f.Means != "" {
+		e.line(depth+1, "%s", f.Means)
+	}
+	e.origin(f, depth+1)
+	for _, key := range f.From {
+		if from, ok := e.registry.Get(key); ok {
+			e.figure(from, depth+1)
+		}
+	}
+}
+
+// origin says where the value itself stands or how it was worked out.
+func (e *explainer) origin(f Figure, depth int) {
+	switch {
+	case f.At.Known():
+		e.line(depth, "%s at %s: %s", f.Origin, f.At, strings.TrimSpace(f.At.Text))
+	case f.Origin == Computed && f.Formula != "":
+		e.line(depth, "computed: %s", f.Formula)
+	case f.Value == nil && (f.Origin == Given || f.Origin == Shop):
+		e.line(depth, "the job leaves it out")
+	default:
+		e.line(depth, "%s", f.Origin)
+	}
+	if f.Working != "" {
+		e.line(depth, "= %s", f.Working)
+	}
+	if f.Source != "" {
+		memory := ""
+		if f.Memory {
+			memory = " (from memory, unconfirmed)"
+		}
+		e.line(depth, "source: %s%s", f.Source, memory)
+	}
+}
+
+// Keys returns all keys in the order the figures were added.
+func (r *Registry) Keys() []string {
+	keys := make([]string, len(r.figures))
+	for i, f := range r.figures {
+		keys[i] = f.Key
+	}
+	return keys
+}
