@@ -53,7 +53,8 @@ func (l *ledger) trips(s *Stone) {
 func (l *ledger) spoil(g *Ground) {
 	s := g.Spoil
 	if s == nil {
-		l.blank("spoil.loose", "loose soil to place elsewhere", "spoil.heap", "side of the heap of soil")
+		l.blank("spoil.loose", "loose soil to place elsewhere", "spoil.heap", "side of the heap of soil",
+			"spoil.level", "height to which the soil fills the low side under the frame")
 		return
 	}
 	var keys []string
@@ -64,7 +65,10 @@ func (l *ledger) spoil(g *Ground) {
 		Working: fmt.Sprintf("(%s − %s) × %s = %s", l.print(s.Holes), l.print(s.Back), l.print(l.job.Site.Soil.Swell), l.print(s.Loose)),
 		From:    append([]string{"hole.side", "site.soil.swell"}, keys...)})
 	l.add(figure.Figure{Key: "spoil.heap", Means: "side of the heap of soil", Value: s.Heap, Rounding: measure.Up,
-		Formula: "∛(9 × volume), a square heap rising 1 in 1.5", Working: l.print(s.Heap), From: []string{"spoil.loose"}})
+		Formula: "∛(9 × volume), a square heap rising 1 in 1.5", Working: l.up(s.Heap), From: []string{"spoil.loose"}})
+	l.add(figure.Figure{Key: "spoil.level", Means: "height to which the soil fills the low side under the frame", Value: s.Level,
+		Formula: "the level under which the room over the ground takes the soil, trodden down to what it was", Working: fmt.Sprintf("%s up to %s", l.print(s.Bank), l.print(s.Level)),
+		From: append([]string{"spoil.loose"}, l.nodes...)})
 }
 
 // clash adds what stands in the way of any floor; all its keys are blank when

@@ -277,3 +277,21 @@ func TestOddsOfTheStone(t *testing.T) {
 	j.Ground.Probes = map[string]job.Probe{"A1": {Depth: in(9), Found: "firm"}}
 	assert.Nil(t, work(t, j, sampleFrame()).Odds(j), "one probe says nothing of the scatter")
 }
+
+// On a slope along the frame alone, soil fills a wedge: V = width × depth² / (2 × slope).
+func TestSoilLevelsTheLowSide(t *testing.T) {
+	f := sampleFrame()
+	j := allRead()
+	setUp := sights("bench_mark", 60.0)
+	for _, p := range f.Piers {
+		setUp = append(setUp, job.Sight{Point: p.Name, Reading: in(60) + p.X.Scale(0.05)})
+	}
+	j.Ground.SetUps = [][]job.Sight{setUp}
+	g := work(t, j, f)
+	low := -f.Length.Scale(0.05)
+	depth := (g.Spoil.Level - low).Metres()
+	assert.InDelta(t, float64(g.Spoil.Bank), f.Width.Metres()*depth*depth/(2*0.05), 1e-4)
+	// The heap is a pyramid with slopes of 1 in 1.5: a third of its base by its height.
+	side := g.Spoil.Heap.Metres()
+	assert.InDelta(t, float64(g.Spoil.Loose), side*side*(side/3)/3, 1e-6)
+}

@@ -1,10 +1,6 @@
 package ground
 
-import (
-	"math"
-
-	"pierbook/calc/measure"
-)
+import "pierbook/calc/measure"
 
 // Prismoid returns the volume between two parallel ends and the section halfway,
 // exact for every body with plane sides.
@@ -22,14 +18,6 @@ func Pit(long, wide, deep measure.Length, slope float64) measure.Volume {
 		return (long + out).Times(wide + out)
 	}
 	return Prismoid(at(0), at(0.5), at(1), deep)
-}
-
-// RoundPit returns the volume of a round pit whose sides lean out likewise.
-//
-//	V = π d (r² + r R + R²) / 3
-func RoundPit(radius, deep measure.Length, slope float64) measure.Volume {
-	r, top := radius.Metres(), (radius + deep.Scale(slope)).Metres()
-	return measure.Volume(math.Pi * deep.Metres() * (r*r + r*top + top*top) / 3)
 }
 
 // Grid is ground on a square or oblong grid: heights by row, all rows equally long.
@@ -102,16 +90,9 @@ func prismAbove(corners [3]measure.Length, level measure.Length) float64 {
 	case 2:
 		for i := range h {
 			if h[i] <= 0 {
-				return mean - tip(i)*boolean(h[i] < 0)
+				return mean - tip(i)
 			}
 		}
 	}
 	return mean
-}
-
-func boolean(b bool) float64 {
-	if b {
-		return 1
-	}
-	return 0
 }
