@@ -21,6 +21,7 @@ type Plan struct {
 	Style    measure.Style
 	Frame    *frame.Frame
 	Ground   *ground.Ground
+	Picked   *strength.Picked // nil when the job left no size open
 	Strength *strength.Strength
 	SetOut   *setout.SetOut
 	Cuts     []Cut
@@ -36,7 +37,14 @@ type Plan struct {
 // heights that cannot be met and checks that fail do not.
 func Work(j *job.Job) (*Plan, fault.List) {
 	var faults fault.List
-	p := &Plan{Job: j, Style: j.Style(), Figures: &figure.Registry{}}
+	picked, bad := strength.Pick(strength.Input{Job: j})
+	if !bad.Empty() {
+		return nil, bad
+	}
+	if picked != nil {
+		j = picked.Job
+	}
+	p := &Plan{Job: j, Style: j.Style(), Picked: picked, Figures: &figure.Registry{}}
 	laid, bad := frame.Lay(j)
 	faults.Join(bad)
 	if !bad.Empty() {

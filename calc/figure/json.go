@@ -83,6 +83,12 @@ func (w *writer) value(f Figure, style measure.Style) (unit, text string) {
 	case measure.Length:
 		w.buffer.WriteString(exactMillimetres(v))
 		unit = "mm"
+	case measure.Exact:
+		w.buffer.WriteString(exactMillimetres(measure.Length(v)))
+		unit = "mm"
+	case measure.Reading:
+		w.buffer.WriteString(exactMillimetres(measure.Length(v)))
+		unit = "mm"
 	default:
 		value, u := v.Base()
 		if math.IsNaN(value) || math.IsInf(value, 0) {
