@@ -48,7 +48,32 @@ func (m *model) buys() []int64 {
 
 // task returns the task of the least total of one number for each stick.
 func (m *model) task(weight []int64) *task {
-	return &task{model: m, weight: weight, reserve: -1, target: math.MaxInt64 / 4}
+	return &task{model: m, weight: weight, reserve: -1, target: math.MaxInt64 / 4, tallies: m.tallies()}
+}
+
+// tallies returns the whole number that decides most where prices go by the
+// length: the length of all sticks bought together, in the common divisor of
+// the lengths. Where prices do not, it decides nothing, and where they do
+// exactly, it says no more than the cost: then there is none.
+func (m *model) tallies() []limit {
+	step := int64(0)
+	low, high := math.Inf(1), 0.0
+	length := limit{coefficient: make([]int64, len(m.shelves))}
+	for j, s := range m.shelves {
+		if s.bought {
+			step = divisor(step, int64(s.length))
+			rate := float64(s.price) / float64(s.length)
+			low, high = min(low, rate), max(high, rate)
+			length.coefficient[j] = int64(s.length)
+		}
+	}
+	if exact := high <= low*(1+1e-12); exact || high > low*1.005 || step == 0 {
+		return nil
+	}
+	for j := range length.coefficient {
+		length.coefficient[j] /= step
+	}
+	return []limit{length}
 }
 
 // leastCost is the first aim.

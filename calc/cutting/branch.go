@@ -9,8 +9,8 @@ import (
 // first.
 func (e *listed) branch(alive []int32) bool {
 	before := e.m.keep()
-	if j, n := e.m.splitShelf(); j >= 0 {
-		return e.branchShelf(alive, before, j, n)
+	if row, n := e.m.splitCount(); row >= 0 {
+		return e.branchCount(alive, before, row, n)
 	}
 	if p, share := e.splitPair(); share > 0 {
 		return e.branchPair(alive, before, p, int(share))
@@ -22,8 +22,8 @@ func (e *listed) branch(alive []int32) bool {
 	return false
 }
 
-func (e *listed) branchShelf(alive []int32, before *state, j, n int) bool {
-	l := e.m.logical[e.m.shelfRow(j)]
+func (e *listed) branchCount(alive []int32, before *state, row, n int) bool {
+	l := e.m.logical[row]
 	lo, hi := e.m.lo[l], e.m.hi[l]
 	e.m.lo[l] = float64(n + 1)
 	closed := e.visit(alive)

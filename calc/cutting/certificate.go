@@ -55,12 +55,7 @@ func (m *master) whole() *prices {
 		if m.bare {
 			y = 0
 		}
-		for k, l := range m.task.limits {
-			y -= p.dual[m.limitRow(k)] * l.coefficient[j]
-		}
-		if m.counted {
-			y -= p.dual[m.shelfRow(j)]
-		}
+		m.countRows(j, func(row int, counts int64) { y -= p.dual[row] * counts })
 		p.yields = append(p.yields, y)
 	}
 	return p

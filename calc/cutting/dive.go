@@ -11,6 +11,13 @@ func (s *search) dive(m *master) {
 		need[i] = k.need
 	}
 	mostOf := func(i, j int) int { return min(s.mostOf(i, j), need[i]) }
+	bounds := m.countBounds()
+	for !s.spent() && m.total() <= float64(s.target)+1e-6 && m.fixCount() {
+		m.relax(mostOf)
+		if s.round(m) && s.done() {
+			break
+		}
+	}
 	for !s.spent() {
 		m.relax(mostOf)
 		if m.total() > float64(s.target)+1e-6 || s.roundFixed(m, need) && s.done() {
@@ -20,7 +27,33 @@ func (s *search) dive(m *master) {
 			break
 		}
 	}
-	m.release()
+	m.release(bounds)
+}
+
+// countBounds returns the bounds on the rows that count sticks.
+func (m *master) countBounds() [][2]float64 {
+	var bounds [][2]float64
+	for row := m.tallyRow(0); row < m.pairRow(0); row++ {
+		l := m.logical[row]
+		bounds = append(bounds, [2]float64{m.lo[l], m.hi[l]})
+	}
+	return bounds
+}
+
+// fixCount holds one row that counts sticks at the whole number nearest to it,
+// and says whether one was not whole.
+func (m *master) fixCount() bool {
+	row, n := m.splitCount()
+	if row < 0 {
+		return false
+	}
+	l := m.logical[row]
+	if m.at(l)-float64(n) > 0.5 || row < m.shelfRow(0) {
+		n++
+	}
+	m.lo[l], m.hi[l] = float64(n), float64(n)
+	m.repair()
+	return true
 }
 
 // total returns the weight of the relaxation.
@@ -113,7 +146,14 @@ func (s *search) roundFixed(m *master, need []int) bool {
 }
 
 // release takes all the fixings back.
-func (m *master) release() {
+func (m *master) release(bounds [][2]float64) {
+	for k, b := range bounds {
+		l := m.logical[m.tallyRow(0)+k]
+		m.lo[l], m.hi[l] = b[0], b[1]
+		if m.where[l] == atUpper && math.IsInf(b[1], 1) {
+			m.where[l] = atLower
+		}
+	}
 	for j, r := range m.role {
 		if r == sawn {
 			m.lo[j], m.hi[j] = 0, math.Inf(1)

@@ -35,7 +35,26 @@ const (
 )
 
 func (m *master) limitRow(k int) int { return len(m.task.kinds) + k }
-func (m *master) shelfRow(j int) int { return len(m.task.kinds) + len(m.task.limits) + j }
+func (m *master) tallyRow(k int) int { return m.limitRow(len(m.task.limits)) + k }
+func (m *master) shelfRow(j int) int { return m.tallyRow(len(m.task.tallies)) + j }
+
+// countRows calls do for each row that counts sticks with what a stick of the
+// shelf counts for in it.
+func (m *master) countRows(shelf int, do func(row int, counts int64)) {
+	for k, l := range m.task.limits {
+		if l.coefficient[shelf] != 0 {
+			do(m.limitRow(k), l.coefficient[shelf])
+		}
+	}
+	for k, l := range m.task.tallies {
+		if l.coefficient[shelf] != 0 {
+			do(m.tallyRow(k), l.coefficient[shelf])
+		}
+	}
+	if m.counted {
+		do(m.shelfRow(shelf), 1)
+	}
+}
 
 // newMaster lays down the rows, starting from sticks that yield one kind each.
 func newMaster(t *task) *master {
@@ -47,6 +66,9 @@ func newMaster(t *task) *master {
 	}
 	for _, l := range t.limits {
 		m.addRow(math.Inf(-1), float64(l.most), none)
+	}
+	for range t.tallies {
+		m.addRow(0, inf, none)
 	}
 	if m.counted {
 		for _, s := range t.shelves {
@@ -120,16 +142,10 @@ func (m *master) addPattern(p pattern) int32 {
 		index = append(index, q.kind)
 		value = append(value, float64(q.count))
 	}
-	for k, l := range m.task.limits {
-		if c := l.coefficient[p.shelf]; c != 0 {
-			index = append(index, int32(m.limitRow(k)))
-			value = append(value, float64(c))
-		}
-	}
-	if m.counted {
-		index = append(index, int32(m.shelfRow(int(p.shelf))))
-		value = append(value, 1)
-	}
+	m.countRows(int(p.shelf), func(row int, counts int64) {
+		index = append(index, int32(row))
+		value = append(value, float64(counts))
+	})
 	for k, pr := range m.pairs {
 		if pr.in(p.parts) {
 			index = append(index, int32(m.pairRow(k)))
@@ -257,11 +273,10 @@ func (t *task) stick(j int, parts []part) pattern {
 type pair struct{ a, b int32 }
 
 func (m *master) pairRow(k int) int {
-	n := len(m.task.kinds) + len(m.task.limits) + k
 	if m.counted {
-		n += len(m.task.shelves)
+		k += len(m.task.shelves)
 	}
-	return n
+	return m.shelfRow(0) + k
 }
 
 // in says whether a stick with the parts holds the pair.

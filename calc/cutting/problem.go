@@ -52,7 +52,7 @@ const (
 )
 
 // DefaultNodes is the limit of the search for each aim when none is given.
-const DefaultNodes = 200_000
+const DefaultNodes = 60_000
 
 // check reports the first thing that makes the problem one that no plan can
 // solve.

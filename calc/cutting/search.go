@@ -9,13 +9,14 @@ import (
 // gives up at the limit of nodes, never by the clock.
 type search struct {
 	*task
-	best   *layout
-	weight int64 // of best
-	nodes  int
-	limit  int
-	closed bool        // the answer is proven
-	proof  certificate // of the bound at the root
-	seeds  []pattern
+	best    *layout
+	weight  int64 // of best
+	nodes   int
+	limit   int
+	closed  bool        // the answer is proven
+	proof   certificate // of the bound at the root
+	seeds   []pattern
+	tooWide map[int]float64 // by limit of the list, the gap at which it was passed
 }
 
 // certificate is a bound with the duals that prove it.
@@ -24,13 +25,12 @@ type certificate struct {
 	exact  int64 // the bound before it was rounded up, times the scale
 	scale  int64
 	dual   []int64 // of the kinds
-	limits []int64 // of the limits, zero or below
 	yields []int64
 }
 
 // Limits on the patterns listed before the search works on the list.
 const (
-	shortList = 20_000
+	shortList = 4_000
 	longList  = 150_000
 )
 
@@ -75,8 +75,8 @@ func (s *search) spent() bool {
 	return s.nodes > s.limit
 }
 
-// band bounds the number of sticks taken from a shelf.
-type band struct{ shelf, least, most int }
+// band bounds the activity of a row that counts sticks.
+type band struct{ row, least, most int }
 
 // explore searches all plans within the bands and says whether none within the
 // target is left.
@@ -119,7 +119,7 @@ func (s *search) explore(bands []band, depth int) bool {
 // patterns that can matter, a dive for a better plan, a long list, and at last
 // branching on the sticks of a shelf.
 func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
-	if list, ok := s.list(&m.prices, s.target*m.scale-bound, shortList); ok {
+	if list, ok := s.tryList(m, bound, shortList); ok {
 		return newListed(s, m, list, bound).run()
 	}
 	if depth == 0 {
@@ -129,20 +129,37 @@ func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 		}
 		bound = m.relax(s.mostOf)
 	}
-	j, n := m.splitShelf()
-	if j < 0 {
+	row, n := m.splitCount()
+	if row < 0 {
 		if list, ok := s.list(&m.prices, s.target*m.scale-bound, longList); ok {
 			return newListed(s, m, list, bound).run()
 		}
 		return false
 	}
-	below := append(slices.Clone(bands), band{j, 0, n})
-	above := append(slices.Clone(bands), band{j, n + 1, unlimited})
+	below := append(slices.Clone(bands), band{row, 0, n})
+	above := append(slices.Clone(bands), band{row, n + 1, unlimited})
 	closed := s.explore(above, depth+1)
 	if s.done() {
 		return true
 	}
 	return s.explore(below, depth+1) && closed
+}
+
+// tryList lists the patterns that can matter, unless the list grew too long
+// before at a gap not much wider.
+func (s *search) tryList(m *master, bound int64, limit int) ([]pattern, bool) {
+	gap := float64(s.target*m.scale - bound)
+	if wide, tried := s.tooWide[limit]; tried && gap > 0.7*wide {
+		return nil, false
+	}
+	list, ok := s.list(&m.prices, int64(gap), limit)
+	if !ok {
+		if s.tooWide == nil {
+			s.tooWide = map[int]float64{}
+		}
+		s.tooWide[limit] = gap
+	}
+	return list, ok
 }
 
 // beyond says whether the bound, times the scale, passes the target.
@@ -158,7 +175,7 @@ func (s *search) certify(m *master, bound int64) {
 	if weight > s.proof.bound || s.proof.scale == 0 {
 		s.proof = certificate{
 			bound: max(weight, s.floor), exact: bound, scale: p.scale,
-			dual: slices.Clone(p.dual[:n]), limits: slices.Clone(p.dual[n : n+len(s.limits)]), yields: slices.Clone(p.yields),
+			dual: slices.Clone(p.dual[:n]), yields: slices.Clone(p.yields),
 		}
 	}
 	s.floor = max(s.floor, weight)
@@ -185,7 +202,7 @@ func (s *search) keepSeeds(m *master) {
 // narrow bounds the sticks of shelves.
 func (m *master) narrow(bands []band) {
 	for _, b := range bands {
-		l := m.logical[m.shelfRow(b.shelf)]
+		l := m.logical[b.row]
 		m.lo[l] = max(m.lo[l], float64(b.least))
 		if b.most < unlimited {
 			m.hi[l] = min(m.hi[l], float64(b.most))
@@ -196,21 +213,28 @@ func (m *master) narrow(bands []band) {
 	}
 }
 
-// splitShelf returns the shelf whose number of sticks is farthest from whole,
-// with the number rounded down, or -1.
-func (m *master) splitShelf() (int, int) {
-	best, shelf, count := 0.01, -1, 0
+// splitCount returns the row that counts sticks whose activity is not whole,
+// with the activity rounded down, or -1: a tally if there is one, otherwise the
+// shelf farthest from whole.
+func (m *master) splitCount() (int, int) {
+	for k := range m.task.tallies {
+		v := m.at(m.logical[m.tallyRow(k)])
+		if down := math.Floor(v + 1e-6); v-down > 0.01 {
+			return m.tallyRow(k), int(down)
+		}
+	}
+	best, row, count := 0.01, -1, 0
 	if !m.counted {
-		return shelf, count
+		return row, count
 	}
 	for j := range m.task.shelves {
 		v := m.at(m.logical[m.shelfRow(j)])
 		down := math.Floor(v + 1e-6)
 		if f := min(v-down, down+1-v); f > best {
-			best, shelf, count = f, j, int(down)
+			best, row, count = f, m.shelfRow(j), int(down)
 		}
 	}
-	return shelf, count
+	return row, count
 }
 
 // round rounds the relaxation down and completes what is left.

@@ -8,6 +8,7 @@ type task struct {
 	*model
 	weight  []int64 // of one stick from each shelf
 	limits  []limit // on all the sticks together
+	tallies []limit // whole numbers to branch on before the sticks of a shelf
 	reserve int     // the kind that stands for the offcut to be kept, or -1
 	holds   []bool  // shelves whose sticks may hold the reserve
 	target  int64   // a plan is wanted at this weight or below
