@@ -23,6 +23,19 @@ type Field struct {
 	Heights        [][]measure.Length // rows by rising y, each by rising x
 }
 
+// whole says whether there is a net, with as many heights in each row.
+func (f Field) whole() bool {
+	if len(f.Heights) < 2 || len(f.Heights[0]) < 2 || f.X1 <= f.X0 || f.Y1 <= f.Y0 {
+		return false
+	}
+	for _, row := range f.Heights {
+		if len(row) != len(f.Heights[0]) {
+			return false
+		}
+	}
+	return true
+}
+
 // GroundSpot is a place with a height.
 type GroundSpot struct {
 	Name   string
@@ -49,7 +62,7 @@ func (c Contours) About() About {
 
 func (c Contours) sheet(style measure.Style) *kit.Sheet {
 	f := c.Field
-	if !c.drawn() || len(f.Heights) < 2 || len(f.Heights[0]) < 2 || f.X1 <= f.X0 || f.Y1 <= f.Y0 {
+	if !c.drawn() || !f.whole() {
 		return blankSheet(c, "The ground has not been read yet")
 	}
 	const margin = 9.0

@@ -27,8 +27,11 @@ func (n Nailing) About() About {
 	}
 }
 
+// leastSpacing is the closest that fasteners are drawn.
+const leastSpacing = measure.Inch / 2
+
 func (n Nailing) sheet(style measure.Style) *kit.Sheet {
-	if n.Edge <= 0 || n.Field <= 0 || n.Spacing <= 0 {
+	if n.Edge < leastSpacing || n.Field < leastSpacing || n.Spacing < n.Joist || n.Spacing < n.Edge {
 		return blankSheet(n, "No fastening to draw yet")
 	}
 	const left, top = 30.0, 17.0

@@ -41,17 +41,7 @@ func (p Panels) sheet(style measure.Style) *kit.Sheet {
 	if len(p.Panels) == 0 || p.Length <= 0 {
 		return blankSheet(p, "No panels to draw yet")
 	}
-	free := room{left: kit.UprightRoom(printed(p.rowEdges(), style)...), right: 5, near: 36, far: 8}
-	if p.LinesGoLeft {
-		free.far = 3
-	}
-	g := Grid{Length: p.Length, Width: p.Width, LinesGoLeft: p.LinesGoLeft}
-	v := g.lay(free, 165)
-	free.near = kit.FirstDimension + kit.RunningRoom(p.alongMarks(v, style), 0, pageWidth)
-	if p.LinesGoLeft {
-		free.near += 7
-	}
-	v = g.lay(free, 165)
+	v := p.view(style)
 	s := newSheet(p, v.height)
 	for _, piece := range p.Panels {
 		b := v.box(piece.X, piece.Y, piece.X+piece.Length, piece.Y+piece.Width)
@@ -72,6 +62,21 @@ func (p Panels) sheet(style measure.Style) *kit.Sheet {
 	}
 	scaleNote(s, kit.Shorten(foot, kit.Small, pageWidth-4, false))
 	return s
+}
+
+// view lays the floor on the sheet, with room for the running dimensions and,
+// below, for the note.
+func (p Panels) view(style measure.Style) gridView {
+	free := room{left: kit.UprightRoom(printed(p.rowEdges(), style)...), right: 5, near: 36, far: 8}
+	if p.LinesGoLeft {
+		free.far = 3
+	}
+	g := Grid{Length: p.Length, Width: p.Width, LinesGoLeft: p.LinesGoLeft}
+	free.near = kit.FirstDimension + kit.RunningRoom(p.alongMarks(g.lay(free, 165), style), 0, pageWidth)
+	if p.LinesGoLeft {
+		free.near += 7
+	}
+	return g.lay(free, 165)
 }
 
 func (p Panels) drawJoists(s *kit.Sheet, v gridView) {

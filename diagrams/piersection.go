@@ -21,7 +21,6 @@ type PierSection struct {
 	SeatWidth  measure.Length
 	Hole       measure.Length // width of the hole
 	Beside     string         // what fills the hole beside the block: "stone"
-	Stamp      []string       // further words for the notes: "rods and loads", none usually
 }
 
 // About returns the record of the drawing.

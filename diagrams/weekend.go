@@ -113,7 +113,7 @@ func (w Weekend) hoursApart(hour float64) float64 {
 func (w Weekend) drawStep(s *kit.Sheet, i int, step WorkStep, hour float64) {
 	y := weekTop + weekRow*(float64(i)+0.5)
 	s.Write(kit.Text{Words: kit.Shorten(step.Name, kit.Small, weekLeft-4, false), At: kit.Point{X: 1.5, Y: y}, Align: kit.Start})
-	from := w.start(step.Day, hour) + float64(step.From)*hour
+	from := math.Min(w.start(step.Day, hour)+float64(step.From)*hour, weekRight)
 	least := math.Min(from+float64(step.Least)*hour, weekRight)
 	most := math.Min(from+float64(step.Most)*hour, weekRight)
 	s.Rectangle(kit.Thin, kit.Black, kit.Box{Left: from, Top: y - 1.5, Right: least, Bottom: y + 1.5})
@@ -122,11 +122,13 @@ func (w Weekend) drawStep(s *kit.Sheet, i int, step WorkStep, hour float64) {
 		s.Rectangle(kit.Thin, kit.White, late)
 		s.HatchBox(kit.Rising, 1, late)
 	}
+	end := most
 	if step.Hold {
-		diamond(s, kit.Point{X: most + 3, Y: y})
+		diamond(s, kit.Point{X: end + 3, Y: y})
+		end += 4.8
 	}
 	if step.Leave {
-		s.Circle(kit.Cut, kit.White, kit.Point{X: most + 7.6, Y: y}, 1.4)
+		s.Circle(kit.Cut, kit.White, kit.Point{X: end + 2.8, Y: y}, 1.4)
 	}
 }
 

@@ -12,7 +12,6 @@ type Slant float64
 const (
 	Rising  Slant = 45
 	Falling Slant = 135
-	Level   Slant = 0
 )
 
 // Hatch draws parallel lines a gap apart inside the outline. They are lines of

@@ -78,13 +78,6 @@ func (s *Sheet) Cross(pen Pen, centre Point, width, height float64) {
 		Segment{centre.Plus(-x, y), centre.Plus(x, -y)})
 }
 
-// CentreMark draws the crossed centre lines of something round or square.
-func (s *Sheet) CentreMark(centre Point, reach float64) {
-	s.Lines(Thin,
-		Segment{centre.Plus(-reach, 0), centre.Plus(reach, 0)},
-		Segment{centre.Plus(0, -reach), centre.Plus(0, reach)})
-}
-
 // The arrowhead of every drawing, in millimetres: about three to one.
 const (
 	arrowLength = 3.0

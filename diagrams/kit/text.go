@@ -5,7 +5,6 @@ package kit
 const (
 	Small  = 3.5
 	Medium = 4.0
-	Large  = 5.0
 )
 
 // Pitch is the distance from line to line at the size.
