@@ -41,6 +41,19 @@ func TestCaretStandsUnderItsCharacterAfterTabsAndWideLetters(t *testing.T) {
 	assert.Equal(t, "f:3:4: w\n   3 | \tgröße\n     | \t  ^^\n", got)
 }
 
+func TestOfALongLineOnlyTheNeighbourhoodIsShown(t *testing.T) {
+	long := strings.Repeat("a", 300) + "WRONG" + strings.Repeat("b", 300)
+	got := printed(fault.Fault{At: fault.Place{File: "f", Line: 1, Column: 301, Text: long, Length: 5}, Wrong: "w"})
+	lines := strings.Split(got, "\n")
+	assert.Equal(t, "   1 | …"+strings.Repeat("a", 80)+"WRONG"+strings.Repeat("b", 75)+"…", lines[1])
+	assert.Equal(t, "     | "+strings.Repeat(" ", 81)+"^^^^^", lines[2])
+	first := printed(fault.Fault{At: fault.Place{File: "f", Line: 1, Column: 1, Text: long, Length: 600}, Wrong: "w"})
+	assert.Contains(t, first, "   1 | aaa")
+	assert.Contains(t, first, "     | "+strings.Repeat("^", 160)+"\n")
+	last := printed(fault.Fault{At: fault.Place{File: "f", Line: 1, Column: 606, Text: long, Length: 1}, Wrong: "w"})
+	assert.Contains(t, last, "bbb\n     | "+strings.Repeat(" ", 161)+"^\n")
+}
+
 func TestFaultWithoutAPlaceNamesTheFile(t *testing.T) {
 	assert.Equal(t, "f.yaml: the file is empty\n  write a job\n", printed(fault.Fault{At: fault.Place{File: "f.yaml"}, Wrong: "the file is empty", Remedy: "write a job"}))
 	assert.Equal(t, "wrong\n", printed(fault.Fault{Wrong: "wrong"}))

@@ -28,13 +28,37 @@ func (f Fault) print(w io.Writer) {
 	}
 	fmt.Fprintln(w, visible(strings.Join(parts, ": ")))
 	if f.At.Known() && f.At.Text != "" {
-		number := fmt.Sprintf("%4d", f.At.Line)
-		fmt.Fprintf(w, "%s | %s\n", number, visible(f.At.Text))
-		fmt.Fprintf(w, "%s | %s%s\n", strings.Repeat(" ", len(number)), padding(f.At), strings.Repeat("^", max(1, f.At.Length)))
+		excerpt(w, f.At)
 	}
 	if f.Remedy != "" {
 		fmt.Fprintf(w, "  %s\n", visible(f.Remedy))
 	}
+}
+
+// widest is how much of a line an excerpt shows.
+const widest = 160
+
+// excerpt writes the line with its number and the caret below; of a long line
+// only what stands around the caret.
+func excerpt(w io.Writer, p Place) {
+	line := []rune(p.Text)
+	start, end := 0, len(line)
+	before, after := "", ""
+	if len(line) > widest {
+		start = max(0, min(p.Column-1-widest/2, len(line)-widest))
+		end = start + widest
+		if start > 0 {
+			before = "…"
+		}
+		if end < len(line) {
+			after = "…"
+		}
+	}
+	shown := Place{Text: before + string(line[start:end]), Column: p.Column - start + len([]rune(before))}
+	number := fmt.Sprintf("%4d", p.Line)
+	carets := max(1, min(p.Length, end-p.Column+1))
+	fmt.Fprintf(w, "%s | %s\n", number, visible(shown.Text+after))
+	fmt.Fprintf(w, "%s | %s%s\n", strings.Repeat(" ", len(number)), padding(shown), strings.Repeat("^", carets))
 }
 
 // padding returns what stands before the caret: a blank for each character, a
