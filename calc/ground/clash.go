@@ -80,47 +80,65 @@ func (t terms) clash(f *Floor, ceiling Demand, places []place, inside []Spot) *C
 	return c
 }
 
+// lever is a length of the job that can free the heights, and which way.
+type lever struct {
+	path, means string
+	grows       bool // by the amount of the clash; else it shrinks by it
+	length      func(*terms) *measure.Length
+}
+
+// levers are tried in this order.
+var levers = []lever{
+	{"frame.posts.longest", "longest post", true, func(t *terms) *measure.Length { return &t.Longest }},
+	{"frame.posts.shortest", "shortest post", false, func(t *terms) *measure.Length { return &t.Shortest }},
+	{"dig.deepest", "deepest dig", true, func(t *terms) *measure.Length { return &t.DigDeepest }},
+	{"dig.least", "least dig", false, func(t *terms) *measure.Length { return &t.DigLeast }},
+	{"stone.most", "most stone", true, func(t *terms) *measure.Length { return &t.StoneMost }},
+	{"stone.least", "least stone", false, func(t *terms) *measure.Length { return &t.StoneLeast }},
+	{"stone.above_ground", "seat above the ground", false, func(t *terms) *measure.Length { return &t.AboveGround }},
+	{"stone.embed", "stone below the ground", false, func(t *terms) *measure.Length { return &t.Embed }},
+	{"frame.clear", "clearance under the beams", false, func(t *terms) *measure.Length { return &t.Clear }},
+}
+
 // ways tries every length of the job that could free the heights, one at a
-// time, and keeps those that do. Freed is put to the test on the whole site, so
-// that a way which only uncovers the next limit is not offered.
+// time, and keeps those that do. Each is put to the test on the whole site, so
+// that a way which only uncovers the next limit is not offered. Rounding up can
+// take a freed floor past its ceiling again, so what that may add is tried next.
 func (t terms) ways(c *Clash, places []place, inside []Spot) []Way {
-	var ways []Way
-	offer := func(path, means string, from measure.Length, by measure.Length, change func(*terms, measure.Length)) {
-		to := from + by
-		if to < 0 {
-			return
-		}
-		changed := t
-		change(&changed, to)
-		if changed.meets(places, inside) {
-			ways = append(ways, Way{Path: path, Means: means, From: from, To: to})
-		}
-	}
-	a := c.Amount
-	if t.Given != nil {
-		offer("platform.floor.height", "height of the floor", *t.Given, c.towards(),
-			func(t *terms, to measure.Length) { t.Given = &to })
-	} else {
-		offer("platform.floor.round_up", "rounding of the floor", t.RoundUp, -t.RoundUp,
-			func(t *terms, to measure.Length) { t.RoundUp = to })
-	}
-	// Rounding up can take a freed floor past its ceiling again, hence what it may add.
-	for _, by := range []measure.Length{a, a + t.RoundUp} {
-		if len(ways) > 0 && by != a {
+	ways := t.floorWays(c, places, inside)
+	for _, by := range []measure.Length{c.Amount, c.Amount + t.RoundUp} {
+		if len(ways) > 0 && by != c.Amount {
 			break
 		}
-		offer("frame.posts.longest", "longest post", t.Longest, by, func(t *terms, to measure.Length) { t.Longest = to })
-		offer("frame.posts.shortest", "shortest post", t.Shortest, -by, func(t *terms, to measure.Length) { t.Shortest = to })
-		offer("dig.deepest", "deepest dig", t.DigDeepest, by, func(t *terms, to measure.Length) { t.DigDeepest = to })
-		offer("dig.least", "least dig", t.DigLeast, -by, func(t *terms, to measure.Length) { t.DigLeast = to })
-		offer("stone.most", "most stone", t.StoneMost, by, func(t *terms, to measure.Length) { t.StoneMost = to })
-		offer("stone.least", "least stone", t.StoneLeast, -by, func(t *terms, to measure.Length) { t.StoneLeast = to })
-		offer("stone.above_ground", "seat above the ground", t.AboveGround, -by, func(t *terms, to measure.Length) { t.AboveGround = to })
-		offer("stone.embed", "stone below the ground", t.Embed, -by, func(t *terms, to measure.Length) { t.Embed = to })
-		offer("frame.clear", "clearance under the beams", t.Clear, -by, func(t *terms, to measure.Length) { t.Clear = to })
+		for _, l := range levers {
+			changed := t
+			length := l.length(&changed)
+			way := Way{Path: l.path, Means: l.means, From: *length, To: *length - by}
+			if l.grows {
+				way.To = way.From + by
+			}
+			if *length = way.To; way.To >= 0 && changed.meets(places, inside) {
+				ways = append(ways, way)
+			}
+		}
 		ways = append(ways, t.thinnerBed(c, by, places, inside)...)
 	}
 	return ways
+}
+
+// floorWays tries another height for a floor that was given, and no rounding for
+// one that was not.
+func (t terms) floorWays(c *Clash, places []place, inside []Spot) []Way {
+	changed, way := t, Way{Path: "platform.floor.round_up", Means: "rounding of the floor", From: t.RoundUp}
+	changed.RoundUp = 0
+	if t.Given != nil {
+		way = Way{Path: "platform.floor.height", Means: "height of the floor", From: *t.Given, To: *t.Given + c.towards()}
+		changed.Given = &way.To
+	}
+	if !changed.meets(places, inside) {
+		return nil
+	}
+	return []Way{way}
 }
 
 // towards returns how far a given floor would have to move.

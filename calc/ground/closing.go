@@ -63,7 +63,7 @@ func (r *reduction) beyondLimit(run Run) fault.List {
 	var faults fault.List
 	style := r.job.Style()
 	refuse := func(at ShotAt, difference, allowed measure.Length, setUps int, remedy string) {
-		faults.Add(fault.Fault{At: r.book.Shot(at).Sights[0].At, Path: "ground.sights",
+		faults.Add(fault.Fault{At: r.book.Shot(at).Sights[0].At, Path: sightsPath(r.book.SetUps[at.SetUp].Number),
 			Wrong: fmt.Sprintf("the readings miss the bench mark by %s; %s may miss it by %s",
 				difference.Abs().Print(style), counted(setUps, "set-up"), allowed.Print(style)),
 			Remedy: remedy})

@@ -30,37 +30,48 @@ func (g *Ground) Drops(f *frame.Frame) []Drop {
 	if g.Floor == nil || g.Surface == nil {
 		return nil
 	}
-	first, last := f.Lines[0].Name, f.Lines[len(f.Lines)-1].Name
 	var drops []Drop
-	for _, s := range []struct {
-		name                   string
-		fromX, fromY, toX, toY measure.Length // along the edge
-		outX, outY             measure.Length
-	}{
+	for _, e := range edges(f) {
+		drops = append(drops, g.dropBeside(e, bay(f)/2))
+	}
+	return drops
+}
+
+// edge is one side of the floor and the way out from it.
+type edge struct {
+	name                   string
+	fromX, fromY, toX, toY measure.Length
+	outX, outY             measure.Length
+}
+
+func edges(f *frame.Frame) []edge {
+	first, last := f.Lines[0].Name, f.Lines[len(f.Lines)-1].Name
+	return []edge{
 		{"along line " + first, 0, 0, f.Length, 0, 0, -GuardOut},
 		{"at the last piers", f.Length, 0, f.Length, f.Width, GuardOut, 0},
 		{"along line " + last, 0, f.Width, f.Length, f.Width, 0, GuardOut},
 		{"at the first piers", 0, 0, 0, f.Width, -GuardOut, 0},
-	} {
-		const steps = 16
-		worst := Drop{Side: s.name}
-		for i := 0; i <= steps; i++ {
-			x, y := s.fromX+(s.toX-s.fromX).Part(i, steps), s.fromY+(s.toY-s.fromY).Part(i, steps)
-			for _, place := range [2]Node{{X: x, Y: y}, {X: x + s.outX, Y: y + s.outY}} {
-				place.Height = g.Surface.At(place.X, place.Y)
-				worst.deepen(g, place, false)
-			}
-		}
-		for _, spot := range g.Spots {
-			place := Node{X: spot.X, Y: spot.Y, Height: spot.Height}
-			if beside(place, min(s.fromX, s.fromX+s.outX), max(s.toX, s.toX+s.outX), min(s.fromY, s.fromY+s.outY), max(s.toY, s.toY+s.outY)) {
-				worst.deepen(g, place, true)
-			}
-		}
-		worst.Beyond = g.Surface.Outside(worst.X, worst.Y) > bay(f)/2
-		drops = append(drops, worst)
 	}
-	return drops
+}
+
+func (g *Ground) dropBeside(e edge, far measure.Length) Drop {
+	const steps = 16
+	worst := Drop{Side: e.name}
+	for i := 0; i <= steps; i++ {
+		x, y := e.fromX+(e.toX-e.fromX).Part(i, steps), e.fromY+(e.toY-e.fromY).Part(i, steps)
+		for _, place := range [2]Node{{X: x, Y: y}, {X: x + e.outX, Y: y + e.outY}} {
+			place.Height = g.Surface.At(place.X, place.Y)
+			worst.deepen(g, place, false)
+		}
+	}
+	for _, spot := range g.Spots {
+		place := Node{X: spot.X, Y: spot.Y, Height: spot.Height}
+		if e.holds(place) {
+			worst.deepen(g, place, true)
+		}
+	}
+	worst.Beyond = g.Surface.Outside(worst.X, worst.Y) > far
+	return worst
 }
 
 func (d *Drop) deepen(g *Ground, place Node, read bool) {
@@ -69,8 +80,10 @@ func (d *Drop) deepen(g *Ground, place Node, read bool) {
 	}
 }
 
-func beside(n Node, lowX, highX, lowY, highY measure.Length) bool {
-	return n.X >= lowX && n.X <= highX && n.Y >= lowY && n.Y <= highY
+// holds says whether a place lies in the strip beside the edge.
+func (e edge) holds(n Node) bool {
+	return n.X >= min(e.fromX, e.fromX+e.outX) && n.X <= max(e.toX, e.toX+e.outX) &&
+		n.Y >= min(e.fromY, e.fromY+e.outY) && n.Y <= max(e.toY, e.toY+e.outY)
 }
 
 // WorstDrop returns the greatest of the drops; it is zero without a floor.

@@ -54,7 +54,7 @@ func bookOf(notes levelNotes) *job.Job {
 		name := r.Point
 		if i == 0 {
 			name = ground.BenchMark
-		} else {
+		} else if _, pier := sampleFrame().Pier(name); !pier {
 			j.Ground.Spots[name] = job.Spot{TurningPoint: true}
 		}
 		for _, reading := range []*float64{r.IS, r.FS} {

@@ -136,5 +136,8 @@ func unknownStart(number int, first job.Sight) fault.Fault {
 	if number == 1 {
 		remedy = "read the bench mark first: all heights hang on it"
 	}
-	return fault.Fault{At: first.At, Path: "ground.sights", Wrong: wrong, Remedy: remedy}
+	return fault.Fault{At: first.At, Path: sightsPath(number), Wrong: wrong, Remedy: remedy}
 }
+
+// sightsPath returns the job path of a set-up.
+func sightsPath(number int) string { return fmt.Sprintf("ground.sights.%d", number) }
