@@ -22,8 +22,37 @@ type field struct {
 	reactions          []float64
 }
 
+// slab hands out room for fields, and takes all of it back at once when a search
+// is done with a candidate.
+type slab struct {
+	room []float64
+	used int
+}
+
+const slabSize = 1 << 15
+
+func (s *slab) take(n int) []float64 {
+	if s.used+n > len(s.room) {
+		s.room, s.used = make([]float64, max(n, slabSize)), 0
+	}
+	taken := s.room[s.used : s.used+n : s.used+n]
+	s.used += n
+	clear(taken)
+	return taken
+}
+
+// reset takes the room back; fields handed out before are no longer good.
+func (s *slab) reset() { s.used = 0 }
+
+func (s *slab) field(stations, supports int) field {
+	return layField(s.take(3*stations+supports), stations)
+}
+
 func newField(stations, supports int) field {
-	all := make([]float64, 3*stations+supports)
+	return layField(make([]float64, 3*stations+supports), stations)
+}
+
+func layField(all []float64, stations int) field {
 	return field{all[:stations:stations], all[stations : 2*stations : 2*stations], all[2*stations : 3*stations : 3*stations], all[3*stations:]}
 }
 
@@ -86,22 +115,23 @@ type gauge struct {
 	parts    []part  // their places and lengths
 	unit     []field // by part: 1 N/m over it
 	whole    field   // all parts loaded
+	slab     *slab   // for what does not outlive a candidate
 }
 
 // measureRun prepares a run. Marks are places where point loads will stand.
-func measureRun(r run, marks []float64) (*gauge, error) {
+func measureRun(r run, marks []float64, room *slab) (*gauge, error) {
 	a, err := r.solve(nil)
 	if err != nil {
 		return nil, err
 	}
-	g := &gauge{run: r, parts: a.parts}
+	g := &gauge{run: r, parts: a.parts, slab: room}
 	for i := range g.parts {
 		g.stations = append(g.stations, g.placesIn(i, marks)...)
 	}
 	g.whole = newField(len(g.stations), len(r.supports))
 	for _, p := range g.parts {
-		f, err := g.field([]push{{p.from, p.from + p.long, 1}})
-		if err != nil {
+		f := newField(len(g.stations), len(r.supports))
+		if err := g.read(f, []push{{p.from, p.from + p.long, 1}}); err != nil {
 			return nil, err
 		}
 		g.unit = append(g.unit, f)
@@ -143,21 +173,27 @@ func (g *gauge) overhang(i int) bool {
 
 // field solves the run under loads and reads it at the stations.
 func (g *gauge) field(loads []push) (field, error) {
+	f := g.slab.field(len(g.stations), len(g.run.supports))
+	return f, g.read(f, loads)
+}
+
+// read fills a field in.
+func (g *gauge) read(f field, loads []push) error {
 	a, err := g.run.solve(loads)
 	if err != nil {
-		return field{}, err
+		return err
 	}
-	f := newField(len(g.stations), len(a.reactions))
 	for i, s := range g.stations {
 		p := &a.parts[s.part]
 		f.shear[i], f.moment[i], f.sag[i] = p.at(s.x - p.from)
 	}
 	copy(f.reactions, a.reactions)
-	return f, nil
+	return nil
 }
 
 func (g *gauge) empty() envelope {
-	return envelope{newField(len(g.stations), len(g.run.supports)), newField(len(g.stations), len(g.run.supports))}
+	n, supports := len(g.stations), len(g.run.supports)
+	return envelope{g.slab.field(n, supports), g.slab.field(n, supports)}
 }
 
 // endsOf returns the first and last station of a part.

@@ -7,7 +7,10 @@ import (
 
 // gauges keeps prepared runs by their layout: lines, plies and candidates of one
 // layout share them.
-type gauges struct{ known map[string]*gauge }
+type gauges struct {
+	known map[string]*gauge
+	slab  slab
+}
 
 func newGauges() *gauges { return &gauges{known: map[string]*gauge{}} }
 
@@ -31,7 +34,7 @@ func (g *gauges) of(r run, marks []float64) (*gauge, error) {
 	if known, ok := g.known[string(key)]; ok {
 		return known, nil
 	}
-	made, err := measureRun(r, marks)
+	made, err := measureRun(r, marks, &g.slab)
 	if err == nil {
 		g.known[string(key)] = made
 	}

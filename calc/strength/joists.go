@@ -7,17 +7,20 @@ import (
 	"pierbook/calc/measure"
 )
 
-// joistSubjects returns the joists to check: the ordinary one with the widest
-// strip of floor, and each that a wall or a patch stands on.
-func (c *checker) joistSubjects() []subject {
-	centres, widths := c.joistPlaces()
-	usual := 0
-	for i, w := range widths {
-		if w > widths[usual]+1e-9 && i > 0 && i < len(widths)-1 || usual == 0 && i == 1 {
+// usualJoist returns the ordinary joist: the one with the widest strip of floor.
+func (c *checker) usualJoist(centres, widths []float64) subject {
+	usual := min(1, len(widths)-1)
+	for i := 1; i < len(widths)-1; i++ {
+		if widths[i] > widths[usual]+1e-9 {
 			usual = i
 		}
 	}
-	subjects := []subject{c.joistAt(centres[usual], widths[usual], nil, "a joist")}
+	return c.joistAt(centres[usual], widths[usual], nil, "a joist")
+}
+
+// loadedJoists returns each joist that a wall or a patch stands on.
+func (c *checker) loadedJoists(centres, widths []float64) []subject {
+	var subjects []subject
 	for i, x := range centres {
 		var walls []strip
 		for _, s := range c.loads.strips {
@@ -94,14 +97,29 @@ func (c *checker) joistUnder(p Patch, centres, widths []float64) subject {
 	return s
 }
 
-// joistChecks checks the joists; they return their subjects for the drawings.
+// joistChecks checks the joists and returns those it looked at. In a search the
+// ordinary joist goes first: when it fails, the rest need no look.
 func (c *checker) joistChecks() []subject {
-	subjects := c.joistSubjects()
-	for _, of := range []func(*checker, *subject) finding{bending, shear, liveDeflection, totalDeflection, joistBearing} {
+	centres, widths := c.joistPlaces()
+	usual := c.usualJoist(centres, widths)
+	kinds := []func(*checker, *subject) finding{bending, shear, liveDeflection, totalDeflection, joistBearing}
+	c.slender(&usual)
+	c.joistOverhang(&usual)
+	if c.hasty {
+		for _, of := range kinds {
+			c.addWorst([]subject{usual}, of)
+		}
+		if c.failed {
+			return nil
+		}
+	}
+	subjects := append([]subject{usual}, c.loadedJoists(centres, widths)...)
+	if c.hasty {
+		subjects = subjects[1:]
+	}
+	for _, of := range kinds {
 		c.addWorst(subjects, of)
 	}
-	c.slender(&subjects[0])
-	c.joistOverhang(&subjects[0])
 	return subjects
 }
 

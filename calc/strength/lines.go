@@ -112,7 +112,7 @@ func (c *checker) loadPly(p *plyResult, load onLine, plies int) {
 		live.patterned(u, load.liveMost*share)
 		live.patterned(u, load.liveLeast*share)
 	}
-	p.live = newField(len(p.gauge.stations), len(p.gauge.run.supports))
+	p.live = p.gauge.slab.field(len(p.gauge.stations), len(p.gauge.run.supports))
 	p.live.add(p.gauge.whole, load.liveAll*share)
 	outside := p.gauge.run.outside(c.frame.Length.Metres())
 	for _, at := range outside {

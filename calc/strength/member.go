@@ -84,7 +84,7 @@ func (c *checker) add(f finding) {
 
 // addWorst keeps the finding with the greatest ratio of several subjects.
 func (c *checker) addWorst(subjects []subject, of func(*checker, *subject) finding) {
-	if c.quiet && c.failed {
+	if c.hasty && c.failed {
 		return
 	}
 	var worst finding

@@ -165,8 +165,9 @@ func (s *search) passes(c *Choice) bool {
 		return false
 	}
 	s.checked++
+	s.store.slab.reset()
 	k := newChecker(in, s.store)
-	k.quiet = true
+	k.quiet, k.hasty = true, true
 	if !k.prepare() {
 		s.faults.Join(k.faults)
 		return false

@@ -45,7 +45,8 @@ type checker struct {
 	frame  *frame.Frame
 	rules  Rules
 	words  words
-	quiet  bool // numbers alone, for a search: no words, no curves
+	quiet  bool // numbers alone: no words, no curves
+	hasty  bool // a search: nothing more is looked at once a check fails
 	faults fault.List
 	loads  floorLoads
 	combos []Combination

@@ -1,0 +1,176 @@
+package strength
+
+import (
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// randomJob draws a platform that can be laid out.
+func randomJob(t *rapid.T) (*job.Job, *frame.Frame) {
+	j := shed()
+	if rapid.Bool().Draw(t, "open deck") {
+		j.Building = nil
+	} else {
+		j.Building.Roof.Eaves = rapid.SampledFrom([]string{"along_length", "along_width"}).Draw(t, "eaves")
+		j.Building.Roof.Shape = rapid.SampledFrom([]string{"gable", "shed", "hip", "flat"}).Draw(t, "roof")
+	}
+	j.Platform.Length = measure.Length(rapid.IntRange(8, 24).Draw(t, "length")) * ft
+	j.Platform.Width = measure.Length(rapid.IntRange(6, 14).Draw(t, "width")) * ft
+	j.Platform.FloorLoad = psf(float64(rapid.IntRange(20, 100).Draw(t, "floor load")))
+	j.Frame.Joists.Section = must(rapid.SampledFrom([]string{"2x6", "2x8", "2x10"}).Draw(t, "joists"), 1)
+	j.Frame.Rims = j.Frame.Joists.Section
+	j.Frame.Joists.Spacing = rapid.SampledFrom(imperialSpacings).Draw(t, "spacing")
+	j.Frame.Beams.Section = must(rapid.SampledFrom([]string{"4x6", "4x8", "4x10"}).Draw(t, "beams"), 1)
+	if rapid.Bool().Draw(t, "built up") {
+		j.Frame.Beams.Section = must("2x10", rapid.IntRange(2, 3).Draw(t, "plies"))
+	}
+	j.Frame.Beams.Lines = rapid.IntRange(2, 4).Draw(t, "lines")
+	j.Frame.Beams.Inset = measure.Length(rapid.IntRange(0, 12).Draw(t, "inset")) * in
+	j.Frame.Piers.PerLine = rapid.IntRange(3, 7).Draw(t, "piers")
+	f, faults := frame.Skeleton(j)
+	if !faults.Empty() {
+		t.Skip("cannot be laid out")
+	}
+	return j, f
+}
+
+func workOf(t require.TestingT, j *job.Job, f *frame.Frame, patches ...Patch) *Strength {
+	s, faults := Work(Input{Job: j, Frame: f, Patches: patches})
+	require.NoError(t, faults.Err())
+	return s
+}
+
+// TestReactionsOfAnyFrameAddUpToTheLoads checks each load case from the floor to
+// the piers.
+func TestReactionsOfAnyFrameAddUpToTheLoads(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomJob(t)
+		stove := Patch{Name: "stove", X: 2 * ft, Y: 3 * ft, Length: 2 * ft, Width: ft, Load: 400 * lbf}
+		s := workOf(t, j, f, stove)
+		require.NotEmpty(t, s.Balance)
+		for _, b := range s.Balance {
+			require.InEpsilon(t, float64(b.Applied), float64(b.Reactions), 1e-9, b.Case)
+		}
+	})
+}
+
+// TestFirstLoadsAddUpToTheLoads checks the tributary areas against the whole.
+func TestFirstLoadsAddUpToTheLoads(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomJob(t)
+		s := workOf(t, j, f)
+		var live float64
+		for _, p := range s.First {
+			live += float64(p.Live)
+		}
+		require.InEpsilon(t, float64(j.Platform.FloorLoad.On(f.Length.Times(f.Width))), live, 1e-9)
+	})
+}
+
+// scaled makes every load of an open deck k times as heavy.
+func scaled(j *job.Job, k float64) *job.Job {
+	copied := *j
+	copied.Platform.FloorLoad *= measure.Stress(k)
+	copied.Site.GroundSnow *= measure.Stress(k)
+	copied.Timber.Density = 30 * measure.PoundPerCubicFoot * measure.Density(k)
+	copied.Platform.Surface.Density = 36 * measure.PoundPerCubicFoot * measure.Density(k)
+	return &copied
+}
+
+// TestScalingLoadsScalesRatios checks the members: all their demands are linear.
+func TestScalingLoadsScalesRatios(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomJob(t)
+		j.Building = nil
+		k := rapid.Float64Range(1.1, 3).Draw(t, "scale")
+		one, more := workOf(t, scaled(j, 1), f), workOf(t, scaled(j, k), f)
+		for _, c := range one.Checks {
+			switch kindOf(c.ID) {
+			case "joist.bending", "joist.shear", "joist.live_deflection", "joist.total_deflection", "beam.bending", "beam.shear", "beam.live_deflection", "beam.total_deflection", "beam.bearing", "pier.block", "post.column":
+				other, ok := more.Find(c.ID)
+				require.True(t, ok, c.ID)
+				require.InEpsilon(t, float64(c.Ratio)*k, float64(other.Ratio), 1e-6, c.ID)
+			}
+		}
+	})
+}
+
+// TestADeeperBeamNeverFailsWhereAShallowerPassed checks beams and joists; their own
+// weight is left out, for a heavier member loads the ground more.
+func TestADeeperBeamNeverFailsWhereAShallowerPassed(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomJob(t)
+		j.Timber.Density = measure.PoundPerCubicFoot / 1000
+		deeper := *j
+		next, ok := deeper.Frame.Beams.Section, false
+		for _, pair := range [][2]string{{"4x6", "4x8"}, {"4x8", "4x10"}, {"4x10", "4x12"}, {"2x10", "2x12"}} {
+			if next.Size == pair[0] {
+				next, ok = must(pair[1], next.Plies), true
+				break
+			}
+		}
+		require.True(t, ok)
+		deeper.Frame.Beams.Section = next
+		g, faults := frame.Skeleton(&deeper)
+		if !faults.Empty() {
+			t.Skip("cannot be laid out")
+		}
+		before, after := workOf(t, j, f), workOf(t, &deeper, g)
+		for _, c := range before.Checks {
+			if other, found := after.Find(c.ID); found && c.Holds() && kindOf(c.ID) != "beam.stability" && c.ID[:4] == "beam" {
+				require.True(t, other.Holds(), "%s: %v before, %v after", c.ID, c.Ratio, other.Ratio)
+			}
+		}
+	})
+}
+
+// TestMirroredPlatformHasMirroredLoads checks both symmetries of a frame that has
+// them: line A and the last, pier 1 and the last.
+func TestMirroredPlatformHasMirroredLoads(t *testing.T) {
+	s := work(t, shed())
+	load := map[string]PierLoad{}
+	for _, p := range s.Piers {
+		load[p.Name] = p
+	}
+	for _, pair := range [][2]string{{"A1", "C1"}, {"A2", "C4"}, {"A3", "C3"}, {"B1", "B5"}, {"B2", "B4"}} {
+		a, b := load[pair[0]], load[pair[1]]
+		assert.InEpsilon(t, float64(a.Most), float64(b.Most), 1e-9, pair)
+		assert.InEpsilon(t, float64(a.Live), float64(b.Live), 1e-9, pair)
+	}
+	beamA, _ := s.Find("beam.A.bending")
+	beamC, _ := s.Find("beam.C.bending")
+	assert.InEpsilon(t, float64(beamA.Ratio), float64(beamC.Ratio), 1e-9)
+}
+
+// TestPatchMirrored moves a patch to its mirror image and wants the mirrored loads.
+func TestPatchMirrored(t *testing.T) {
+	j := deck()
+	f := frameOf(t, j)
+	near := workOf(t, j, f, Patch{Name: "tank", X: ft, Y: ft, Length: 2 * ft, Width: 3 * ft, Load: 900 * lbf})
+	far := workOf(t, j, f, Patch{Name: "tank", X: j.Platform.Length - 3*ft, Y: j.Platform.Width - 4*ft, Length: 2 * ft, Width: 3 * ft, Load: 900 * lbf})
+	a, _ := near.Find("pier.A1.block")
+	b, _ := far.Find("pier.C5.block")
+	assert.InEpsilon(t, float64(a.Ratio), float64(b.Ratio), 1e-9)
+	plain, _ := work(t, j).Find("pier.A1.block")
+	assert.Greater(t, a.Ratio, plain.Ratio)
+}
+
+// TestTributaryAreas is a derived case of the site examples: 12 by 16 ft, three
+// lines, four piers in each at the very edges, 50 psf.
+func TestTributaryAreas(t *testing.T) {
+	lines := []float64{0, 6 * .3048, 12 * .3048}
+	g, err := newGauges().of(run{end: lines[2], supports: lines, hinges: []bool{true, true, true}}, nil)
+	require.NoError(t, err)
+	assert.InDelta(t, 3*.3048, g.whole.reactions[0], 1e-9)
+	assert.InDelta(t, 6*.3048, g.whole.reactions[1], 1e-9)
+	bay := 16. / 3
+	assert.InDelta(t, 1600, 50*6*bay, .01)
+	assert.InDelta(t, 400, 50*3*bay/2, .01)
+}
