@@ -52,6 +52,13 @@ func (c Contours) About() About {
 			read++
 		}
 	}
+	if !c.Field.whole() {
+		return About{
+			Name:  "contours",
+			Title: "The ground to be read",
+			Shows: "The frame from above with a ring at each pier and a line beside it on which its reading is written.",
+		}
+	}
 	return About{
 		Name:  "contours",
 		Title: "The ground before work",
@@ -62,8 +69,11 @@ func (c Contours) About() About {
 
 func (c Contours) sheet(style measure.Style) *kit.Sheet {
 	f := c.Field
-	if !c.drawn() || !f.whole() {
-		return blankSheet(c, "The ground has not been read yet")
+	if !c.drawn() {
+		return blankSheet(c, "No frame to draw yet")
+	}
+	if !f.whole() {
+		return c.toRead()
 	}
 	const margin = 9.0
 	scale := kit.Fit(f.X1-f.X0, f.Y1-f.Y0, pageWidth-2*margin, 115)
@@ -85,6 +95,27 @@ func (c Contours) sheet(style measure.Style) *kit.Sheet {
 		nameContour(s, v.box(f.X0, f.Y0, f.X1, f.Y1), line, style)
 	}
 	scaleNote(s, v.Name()+"; contours every "+c.Interval.Print(style)+", heights over the bench mark; dot = read, ring = estimated")
+	return s
+}
+
+// toRead draws the places that wait for a reading: a ring at every pier with its
+// name and a line to write on.
+func (c Contours) toRead() *kit.Sheet {
+	v := c.lay(room{left: 14, right: 14, near: 12, far: 12}, c.tall())
+	s := newSheet(c, v.height+6)
+	s.Rectangle(kit.Outline, kit.Open, v.frame)
+	for _, p := range c.Piers {
+		at := v.At(p.X, p.Y)
+		s.Circle(kit.Thin, kit.White, at, 1.1)
+		s.Reserve(kit.Around(at, 2.2, 2.2))
+		s.Across(kit.Thin, at.X-5.5, at.X+5.5, at.Y+7)
+	}
+	for _, p := range c.Piers {
+		name := kit.Text{Words: p.Name, Bold: true}
+		at := v.At(p.X, p.Y)
+		s.WriteFirst(moved(name, at.Plus(0, -3.6)), moved(name, at.Plus(5, 0)), moved(name, at.Plus(-5, 0)))
+	}
+	scaleNote(s, v.Name()+"; write each reading on its line")
 	return s
 }
 

@@ -11,8 +11,8 @@ import (
 // Loads is the load on each pier over the plan, each with the floor it carries.
 type Loads struct {
 	Grid
-	Loads []PierLoad // by the order of the piers
-	Rated measure.Force
+	Loads []PierLoad    // by the order of the piers
+	Rated measure.Force // of a block; 0 when it has none
 }
 
 // PierLoad is what one pier carries.
@@ -54,7 +54,11 @@ func (l Loads) sheet(style measure.Style) *kit.Sheet {
 		l.drawPier(s, v.At(pier.X, pier.Y), l.Loads[i], most, pitch, style)
 	}
 	_, unit := cutUnit(most.Print(style))
-	scaleNote(s, v.Name()+"; loads in "+unit+", rated "+l.Rated.Print(style)+" for each block, % of the worst check, rounded up; black = over")
+	rated := ""
+	if l.Rated > 0 {
+		rated = ", rated " + l.Rated.Print(style) + " for each block"
+	}
+	scaleNote(s, v.Name()+"; loads in "+unit+rated+", % of the worst check, rounded up; black = over")
 	return s
 }
 
