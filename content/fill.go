@@ -27,7 +27,11 @@ type filler struct {
 // fillAll writes pieces in order.
 func (f *filler) fillAll(pieces []piece) {
 	for _, p := range pieces {
-		p.fill(f)
+		if p.hole == nil {
+			p.literal.fill(f)
+		} else {
+			p.hole.fill(f)
+		}
 	}
 }
 

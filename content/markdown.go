@@ -220,7 +220,7 @@ func (m *manuscript) brace(n ast.Node, entering bool) ast.WalkStatus {
 		if b.length == 1 {
 			m.wrong(at, "a brace is not closed", `write } after the key, or \{ for a brace`)
 		} else {
-			m.hole(b.inside, at)
+			m.key(b.inside, at)
 		}
 	}
 	return ast.WalkContinue

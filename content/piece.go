@@ -1,7 +1,7 @@
 package content
 
 import (
-	"html"
+	"slices"
 	"strings"
 
 	"pierbook/calc/fault"
@@ -11,7 +11,13 @@ import (
 // page for a job walks the pieces and writes the job's figures into the holes,
 // so that the Markdown is parsed once however many jobs are made, and so that
 // nothing from a job is ever in reach of the Markdown parser.
-type piece interface {
+type piece struct {
+	literal literal // written as it stands, when there is no hole
+	hole    hole
+}
+
+// hole is what a job decides about.
+type hole interface {
 	fill(*filler)
 }
 
@@ -78,37 +84,37 @@ type recorder struct {
 	faults *fault.List
 	text   []byte // all HTML written for the page
 	noted  int    // how much of it stands in pieces
-	open   [][]piece
 	gather []piece
+	open   []int // where in gather each run begins that was not ended yet
 }
 
 // flush turns the HTML written so far into a piece.
 func (r *recorder) flush() {
 	if len(r.text) > r.noted {
-		r.gather = append(r.gather, literal{uint32(r.noted), uint32(len(r.text))})
+		r.gather = append(r.gather, piece{literal: literal{uint32(r.noted), uint32(len(r.text))}})
 		r.noted = len(r.text)
 	}
 }
 
-// add puts a piece after what was written.
-func (r *recorder) add(p piece) {
+// add puts a hole after what was written.
+func (r *recorder) add(h hole) {
 	r.flush()
-	r.gather = append(r.gather, p)
+	r.gather = append(r.gather, piece{hole: h})
 }
 
 // begin starts a run of pieces that end returns.
 func (r *recorder) begin() {
 	r.flush()
-	r.open = append(r.open, r.gather)
-	r.gather = nil
+	r.open = append(r.open, len(r.gather))
 }
 
 // end returns the pieces since begin.
 func (r *recorder) end() []piece {
 	r.flush()
-	body := r.gather
 	last := len(r.open) - 1
-	r.gather, r.open = r.open[last], r.open[:last]
+	start := r.open[last]
+	body := slices.Clone(r.gather[start:])
+	r.gather, r.open = r.gather[:start], r.open[:last]
 	return body
 }
 
@@ -156,7 +162,7 @@ func (r *recorder) html(parts ...string) {
 }
 
 // escaped writes plain text.
-func (r *recorder) escaped(s string) { r.text = append(r.text, html.EscapeString(s)...) }
+func (r *recorder) escaped(s string) { r.text = AppendAttribute(r.text, s) }
 
 // wrong reports a fault of the page.
 func (r *recorder) wrong(at span, wrong, remedy string) {

@@ -148,15 +148,22 @@ func (b *Book) readPages(faults *fault.List) {
 	}
 }
 
+// scratchText holds memory that one page after another is written into.
+var scratchText = sync.Pool{New: func() any { return new([]byte) }}
+
 // readPage reads a page's sheet block and then its Markdown.
 func (b *Book) readPage(p *page, faults *fault.List) {
-	m := &manuscript{recorder: recorder{page: p, book: b, faults: faults, text: make([]byte, 0, 3*len(p.source))}}
+	m := &manuscript{recorder: recorder{page: p, book: b, faults: faults}}
+	scratch := scratchText.Get().(*[]byte)
+	m.text = (*scratch)[:0]
 	start := m.sheetBlock()
 	// The block gives way to line ends, so that places in the page stay right.
 	m.source = append(bytes.Repeat([]byte("\n"), start), p.source[start:]...)
 	m.readMarkdown()
 	m.flush()
-	p.body, p.markup = m.gather, string(m.text)
+	p.body, p.markup = slices.Clone(m.gather), string(m.text)
+	*scratch = m.text
+	scratchText.Put(scratch)
 	p.ids = map[string]bool{p.name: true}
 	for id := range m.ids {
 		p.ids[id] = true

@@ -15,8 +15,8 @@ func braceEnd(s string) int {
 	return 1 + end
 }
 
-// hole records what the text in a pair of braces stands for.
-func (r *recorder) hole(inside string, at span) {
+// key records what the text in a pair of braces stands for.
+func (r *recorder) key(inside string, at span) {
 	key, ask, asks := strings.Cut(inside, ":")
 	page, isSheet := strings.CutPrefix(key, "sheet.")
 	switch {
@@ -54,7 +54,7 @@ func (r *recorder) plain(s span) {
 				r.wrong(s.sub(i, 1), "a brace is not closed", `write } after the key, or \{ for a brace`)
 				return
 			}
-			r.hole(text[i+1:i+end], at)
+			r.key(text[i+1:i+end], at)
 			i += end
 			from = i + 1
 		}

@@ -2,8 +2,10 @@ package layouts
 
 import (
 	"fmt"
+	"html/template"
 	"io"
 	"slices"
+	"strconv"
 	"strings"
 
 	"pierbook/content"
@@ -40,80 +42,82 @@ type Binder struct {
 	DoubleSided bool // the margin for binding changes sides
 }
 
-// neighbour is the sheet before or after another.
-type neighbour struct{ Name, Title string }
-
-// sheet is a filled page with all that its head and foot say.
-type sheet struct {
-	content.Sheet
-	Job                     Job
-	Of                      int // sheets in the file; 0 leaves the number out
-	Cover                   bool
-	Banners                 []Banner
-	FactsBefore, FactsAfter int // leaf that the facts of a step stand before or after; -1 for none
-	Assumptions             int // number of the sheet that lists them
-	Before, After           *neighbour
-}
-
 // file is what the templates of the binder and the client's file take.
 type file struct {
 	Head   head
 	Keep   string // under which ticks are kept on a phone
 	Job    Job
-	Sheets []sheet
+	List   template.HTML // the sheets as a list of links
+	Sheets template.HTML
 }
 
 // WriteBinder writes the binder as one HTML file.
 func WriteBinder(w io.Writer, b Binder) error {
-	f := newFile(b)
-	f.Head = newHead(title(b.Job), pageRules(b))
-	return write(w, "binder", f)
+	return write(w, "binder", b.file(func(s *sheet) { s.of, s.cover = len(b.Sheets), s.Name == "cover" }))
 }
 
 // WriteClient writes the client's file. What it may say about money and the
 // address is decided by what the sheets and the job given here hold.
 func WriteClient(w io.Writer, b Binder) error {
-	f := newFile(b)
-	for i := range f.Sheets {
-		f.Sheets[i].Of = 0
-		f.Sheets[i].Cover = i == 0
-	}
-	f.Head = newHead(title(b.Job), pageRules(b))
-	return write(w, "client", f)
+	return write(w, "client", b.file(func(s *sheet) { s.cover = s.before == nil }))
 }
 
-func title(j Job) string {
-	if j.Revision == "" {
-		return j.Name
+// file sets all sheets, each after the finishing touch that the kind of file
+// gives it.
+func (b Binder) file(finish func(*sheet)) file {
+	title := b.Job.Name
+	if b.Job.Revision != "" {
+		title += ", revision " + b.Job.Revision
 	}
-	return j.Name + ", revision " + j.Revision
+	set, list := writer{make([]byte, 0, b.size())}, writer{}
+	list.markup("<ol>\n")
+	for i := range b.Sheets {
+		s := b.sheet(i)
+		finish(&s)
+		s.markup(&set)
+		number := strconv.Itoa(s.Number)
+		list.markup(`<li value="`, number, `"><a href="#`, s.Name, `"><span class="number">`, number, "</span> ")
+		list.text(s.Title)
+		list.markup("</a></li>\n")
+	}
+	list.markup("</ol>")
+	return file{
+		Head: newHead(title, b.pageRules()), Keep: b.Job.Name + "/" + b.Job.Revision, Job: b.Job,
+		List: template.HTML(list.out), Sheets: template.HTML(set.out),
+	}
 }
 
-func newFile(b Binder) file {
-	f := file{Job: b.Job, Keep: b.Job.Name + "/" + b.Job.Revision}
-	assumptions := 0
+// size returns about how many bytes the sheets take.
+func (b Binder) size() int {
+	size := 0
 	for _, s := range b.Sheets {
-		if s.Name == "assumptions" {
-			assumptions = s.Number
+		for _, leaf := range s.Leaves {
+			size += len(leaf.HTML) + 1500
 		}
 	}
-	for i, s := range b.Sheets {
-		set := sheet{Sheet: s, Job: b.Job, Of: len(b.Sheets), Cover: s.Name == "cover", Assumptions: assumptions}
-		set.FactsBefore, set.FactsAfter = factsPlace(s)
-		for _, banner := range b.Banners {
-			if banner.on(s.Name) {
-				set.Banners = append(set.Banners, banner)
-			}
+	return size
+}
+
+// sheet returns the i-th sheet with what it says about the others.
+func (b Binder) sheet(i int) sheet {
+	s := sheet{Sheet: b.Sheets[i], Job: b.Job}
+	for j := range b.Sheets {
+		if b.Sheets[j].Name == "assumptions" {
+			s.assumptions = b.Sheets[j].Number
 		}
-		if i > 0 {
-			set.Before = &neighbour{b.Sheets[i-1].Name, b.Sheets[i-1].Title}
-		}
-		if i+1 < len(b.Sheets) {
-			set.After = &neighbour{b.Sheets[i+1].Name, b.Sheets[i+1].Title}
-		}
-		f.Sheets = append(f.Sheets, set)
 	}
-	return f
+	for _, banner := range b.Banners {
+		if banner.on(s.Name) {
+			s.banners = append(s.banners, banner)
+		}
+	}
+	if i > 0 {
+		s.before = &b.Sheets[i-1]
+	}
+	if i+1 < len(b.Sheets) {
+		s.after = &b.Sheets[i+1]
+	}
+	return s
 }
 
 // factsPlace returns where people, time, tools, needs and feeds of a sheet
@@ -140,7 +144,7 @@ const (
 // pageRules gives each sheet a named page of its own, whose foot repeats job
 // and sheet on paper that the sheet runs over to. Browsers that print no margin
 // boxes lose nothing: the head of each sheet says it all.
-func pageRules(b Binder) string {
+func (b Binder) pageRules() string {
 	var rules strings.Builder
 	if b.DoubleSided {
 		rules.WriteString(bothSides)

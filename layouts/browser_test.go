@@ -55,6 +55,16 @@ func TestTurnedSheetIsTurned(t *testing.T) {
 	assert.Less(t, words[0].XMax-words[0].XMin, words[0].YMax-words[0].YMin, "the word runs up the page")
 }
 
+// TestClientPrints prints the client's file, which has a head of its own.
+func TestClientPrints(t *testing.T) {
+	b := browser.Require(t)
+	files := every(t, "Kiln field workshop")
+	pdf := b.Print(t, files["client"], browser.A4)
+	pdf.CheckPaper(t)
+	pdf.CheckRuler(t, "LEFTEND", "RIGHTEND", 288)
+	b.Print(t, files["front"], browser.A4).CheckPaper(t)
+}
+
 // TestPhone opens the files on narrow screens.
 func TestPhone(t *testing.T) {
 	b := browser.Require(t)
@@ -69,5 +79,11 @@ func TestPhone(t *testing.T) {
 			// printed number 12 in, plus 2 ft, less 1 ft
 			assert.Equal(t, []string{"post = 24 in"}, screen.Sums)
 		}
+	}
+	for kind, file := range every(t, hostile) {
+		screen := b.Show(t, file, 320)
+		assert.LessOrEqual(t, screen.Width, 320, "%s sticks out: %v", kind, screen.StickingOut)
+		assert.Empty(t, screen.Small, kind)
+		assert.Empty(t, screen.Nowhere, kind)
 	}
 }

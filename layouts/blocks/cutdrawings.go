@@ -1,8 +1,6 @@
 package blocks
 
 import (
-	"fmt"
-
 	"pierbook/calc"
 	"pierbook/calc/cutting"
 	"pierbook/diagrams"
@@ -16,8 +14,8 @@ func sticks(p *calc.Plan) []diagrams.Drawing {
 	var list []diagrams.Drawing
 	for _, cut := range p.Cuts {
 		var all []diagrams.Stick
-		for _, s := range sticksOf(cut) {
-			all = append(all, stickOf(p, cut, s))
+		for _, like := range cut.Alike() {
+			all = append(all, stickOf(p, cut, like))
 		}
 		for part := 0; part*sticksOnSheet < len(all); part++ {
 			end := min(len(all), (part+1)*sticksOnSheet)
@@ -27,12 +25,15 @@ func sticks(p *calc.Plan) []diagrams.Drawing {
 	return list
 }
 
-func stickOf(p *calc.Plan, cut calc.Cut, s cutting.CutStick) diagrams.Stick {
-	d := diagrams.Stick{Name: cut.StickName(s), Stock: s.Length, Trim: s.Trim, Kerf: p.Job.Yard.Kerf}
-	for i, piece := range s.Cuts {
+// stickOf draws sticks that are cut alike; each piece bears the name it has on
+// the first of them, or the first and last names when there are several.
+func stickOf(p *calc.Plan, cut calc.Cut, like []cutting.CutStick) diagrams.Stick {
+	first, last := like[0], like[len(like)-1]
+	d := diagrams.Stick{Name: cut.StickNames(like), Stock: first.Length, Trim: first.Trim, Kerf: p.Job.Yard.Kerf}
+	for i, piece := range first.Cuts {
 		label := piece.Name
-		if label == "" {
-			label = fmt.Sprintf("%d", i+1)
+		if len(like) > 1 && last.Cuts[i].Name != label {
+			label += " … " + last.Cuts[i].Name
 		}
 		d.Pieces = append(d.Pieces, diagrams.StickPiece{Label: label, Long: piece.Length})
 	}

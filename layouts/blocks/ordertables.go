@@ -100,8 +100,13 @@ func stickTable(p *calc.Plan) layouts.Table {
 	var notes []string
 	for _, cut := range p.Cuts {
 		g := layouts.Group{Name: cut.Section.Size + ", for " + cut.Use()}
-		for _, s := range sticksOf(cut) {
-			g.Rows = append(g.Rows, []layouts.Cell{head(cut.StickName(s)), c.length(s.Length), text(pieceList(p, s)), c.down(s.Left), tick()})
+		for _, like := range cut.Alike() {
+			s := like[0]
+			pieces := make([]string, len(like))
+			for i, one := range like {
+				pieces[i] = pieceList(p, one, i == 0)
+			}
+			g.Rows = append(g.Rows, []layouts.Cell{head(cut.StickNames(like)), c.length(s.Length), text(strings.Join(pieces, "; ")), c.down(s.Left), tick()})
 		}
 		if len(g.Rows) > 0 {
 			t.Groups = append(t.Groups, g)
@@ -112,18 +117,16 @@ func stickTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
-// sticksOf returns the sticks of a cutting plan, none when there is no plan.
-func sticksOf(cut calc.Cut) []cutting.CutStick {
-	if cut.Result == nil {
-		return nil
-	}
-	return cut.Result.Sticks
-}
-
-func pieceList(p *calc.Plan, s cutting.CutStick) string {
+// pieceList names the pieces of a stick, with their lengths where they are not
+// the same as on the stick before.
+func pieceList(p *calc.Plan, s cutting.CutStick, lengths bool) string {
 	parts := make([]string, 0, len(s.Cuts))
 	for _, piece := range s.Cuts {
-		parts = append(parts, piece.Name+"\u00a0"+piece.Length.Print(p.Style))
+		name := piece.Name
+		if lengths {
+			name += "\u00a0" + piece.Length.Print(p.Style)
+		}
+		parts = append(parts, name)
 	}
 	return strings.Join(parts, ", ")
 }
