@@ -1,6 +1,19 @@
 // Package job reads the job file: one YAML file, with the shop's and the yard's
 // files laid under it, becomes a Job in which every value is present, checked
 // for its form, and known by where it came from.
+//
+// One table, [Keys], says for every key how it is written, whether it is
+// required, what is assumed when it is left out and by which source. It drives
+// the reader, the entries behind the assumptions sheet, and the [Schema]. What
+// the language of the file would lose or change without a word is a fault, and
+// all faults of a file come at once.
+//
+// Lengths are exact, the rest is in SI; a file may use either system. The
+// defaults come from the documents named beside them: model building codes for
+// loads, soils and clearances, the lumber and panel standards for sizes, a state
+// design manual for stone; what is common practice or from memory says so. They
+// are starting points: the local building department and, where a page says so,
+// a licensed engineer decide.
 package job
 
 import (

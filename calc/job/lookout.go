@@ -125,41 +125,51 @@ func (l *lookout) indent(indent int, rest string) {
 func (l *lookout) scan(text string, at int) {
 	start := true // a value may begin here
 	for at < len(text) {
-		c := text[at]
-		switch {
+		switch c := text[at]; {
 		case c == ' ':
 		case c == '#' && (at == 0 || text[at-1] == ' '):
 			l.comment(text, at)
 			return
-		case start && (c == '\'' || c == '"'):
-			end, closed := l.quote(text, at)
-			if !closed {
-				return
-			}
-			at, start = end, false
+		case start && c != '-' && c != ',' && c != ':' || start && c == '-' && !strings.HasPrefix(text[at:], "- "):
+			at, start = l.value(text, at)
 			continue
-		case start && (c == '[' || c == '{'):
-			l.open = append(l.open, bracket{l.line, column(text, at), c})
 		case (c == ']' || c == '}') && len(l.open) > 0:
-			start = false
 			if !l.close(text, at) {
 				return
 			}
 		case (c == ',' || c == ':') && len(l.open) > 0:
 			start = true
-		case c == '-' && start && strings.HasPrefix(text[at:], "- "):
-		case start && (c == '|' || c == '>'):
-			l.block = indentOf(text)
-			return
-		case start && strings.IndexByte("@`%*!", c) >= 0:
-			l.wrong(column(text, at), 1, fmt.Sprintf("a value cannot begin with %c", c), "take it out, or put the value in quotes")
-			return
-		case start:
-			at = l.plain(text, at)
-			continue
 		}
 		at++
 	}
+}
+
+// value looks at what begins at a place, and returns where to go on and whether
+// a value may begin there.
+func (l *lookout) value(text string, at int) (next int, start bool) {
+	switch c := text[at]; {
+	case c == '\'' || c == '"':
+		end, closed := l.quote(text, at)
+		if !closed {
+			end = len(text)
+		}
+		return end, false
+	case c == '[' || c == '{':
+		l.open = append(l.open, bracket{l.line, column(text, at), c})
+		return at + 1, true
+	case (c == ']' || c == '}') && len(l.open) > 0:
+		if !l.close(text, at) {
+			return len(text), false
+		}
+		return at + 1, false
+	case c == '|' || c == '>':
+		l.block = indentOf(text)
+		return len(text), false
+	case strings.IndexByte("@`%*!", c) >= 0:
+		l.wrong(column(text, at), 1, fmt.Sprintf("a value cannot begin with %c", c), "take it out, or put the value in quotes")
+		return len(text), false
+	}
+	return l.plain(text, at), true
 }
 
 func column(text string, at int) int { return utf8.RuneCountInString(text[:at]) + 1 }

@@ -100,3 +100,21 @@ func below(from, name string) (string, bool) {
 	joined := path.Join(path.Dir(from), name)
 	return joined, joined != "." && joined != ".." && !strings.HasPrefix(joined, "../")
 }
+
+// String returns the value in one line, as a file would have it.
+func (n *node) String() string {
+	var parts []string
+	switch n.shape {
+	case listShape:
+		for _, item := range n.items {
+			parts = append(parts, item.String())
+		}
+		return "[" + strings.Join(parts, ", ") + "]"
+	case tableShape:
+		for _, p := range n.pairs {
+			parts = append(parts, p.key+": "+p.value.String())
+		}
+		return "{" + strings.Join(parts, ", ") + "}"
+	}
+	return strings.Join(strings.Fields(n.text), " ")
+}
