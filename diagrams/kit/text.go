@@ -115,7 +115,7 @@ func (s *Sheet) WriteFirst(choices ...Text) bool {
 	return false
 }
 
-// Lines of words below one another, the first at t.At.
+// WriteLines writes lines of words below one another, the first at t.At.
 func (s *Sheet) WriteLines(t Text, lines []string) {
 	for i, line := range lines {
 		next := t
