@@ -49,6 +49,34 @@ func (c Cut) StickName(s cutting.CutStick) string {
 	return fmt.Sprintf("%s no. %d", c.Section.Size, s.Number)
 }
 
+// Alike returns the sticks of the plan in groups that are cut alike and follow
+// one another; sticks on hand, which have names, stand alone.
+func (c Cut) Alike() [][]cutting.CutStick {
+	if c.Result == nil {
+		return nil
+	}
+	var groups [][]cutting.CutStick
+	for _, s := range c.Result.Sticks {
+		if n := len(groups); n > 0 && s.Name == "" {
+			if before := groups[n-1][0]; before.Name == "" && before.Pattern == s.Pattern && before.Length == s.Length {
+				groups[n-1] = append(groups[n-1], s)
+				continue
+			}
+		}
+		groups = append(groups, []cutting.CutStick{s})
+	}
+	return groups
+}
+
+// StickNames names sticks that are cut alike: "2x8 no. 3 to 15".
+func (c Cut) StickNames(like []cutting.CutStick) string {
+	name := c.StickName(like[0])
+	if len(like) > 1 {
+		name += fmt.Sprintf(" to %d", like[len(like)-1].Number)
+	}
+	return name
+}
+
 // Proof says in words how good the plan is.
 func (c Cut) Proof(style measure.Style) string {
 	if c.Result == nil {

@@ -163,3 +163,26 @@ func allSix(r Rectangle) string {
 	}
 	return text
 }
+
+// AlongTowards names the corner towards which corner i goes along the length.
+func (c *Check) AlongTowards(i int, m Move) string {
+	return c.towards(i, m.Along, [4]int{1, 1, 2, 2}, [4]int{0, 0, 3, 3})
+}
+
+// AcrossTowards names the corner towards which corner i goes across.
+func (c *Check) AcrossTowards(i int, m Move) string {
+	return c.towards(i, m.Across, [4]int{3, 2, 2, 3}, [4]int{0, 1, 1, 0})
+}
+
+// towards names the corner at the growing or the falling end of a side, or says
+// that the stake goes outward, away from the corner at its other end.
+func (c *Check) towards(i int, move measure.Length, growing, falling [4]int) string {
+	to, from := growing[i], falling[i]
+	if move < 0 {
+		to, from = from, to
+	}
+	if to == i {
+		return "away from " + c.Rectangle.Corners[from]
+	}
+	return c.Rectangle.Corners[to]
+}

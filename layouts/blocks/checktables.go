@@ -1,0 +1,69 @@
+package blocks
+
+import (
+	"fmt"
+
+	"pierbook/calc"
+	"pierbook/layouts"
+)
+
+// remedyTable lists the changes that mend a failing frame, cheapest first.
+func remedyTable(p *calc.Plan) layouts.Table {
+	t := layouts.Table{Head: []layouts.Column{words("Change"), words("In the job file"), number("Cost"), number("Worst then"), words("Mends it")}}
+	for _, r := range p.Strength.Remedies {
+		mends := "in part"
+		if r.Mends {
+			mends = "yes"
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(r.Words), text(r.Change), text(r.Cost), text(fmt.Sprintf("%.2f", float64(r.Worst))), text(mends)})
+	}
+	return t
+}
+
+// conventionTable is the second check, by the convention behind the published
+// deck-beam tables.
+func conventionTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Check"), number("Span"), number("Allowed"), number("Ratio"), words("Convention")}, Size: layouts.Fine}
+	for _, check := range p.Strength.Conventions {
+		t.Rows = append(t.Rows, []layouts.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), text(fmt.Sprintf("%.2f", float64(check.Ratio))), remembered(check.Clause, check.Memory)})
+	}
+	return t
+}
+
+// pickTable shows the frame that was chosen and the next three.
+func pickTable(p *calc.Plan) layouts.Table {
+	t := layouts.Table{Head: []layouts.Column{words("Frame"), number("Piers"), number("Cost"), number("Worst"), words("What decides")}}
+	if p.Picked == nil {
+		return t
+	}
+	c := of(p)
+	cost := func(i int) layouts.Cell {
+		k := p.Picked.Chosen.Cost
+		if i >= 0 {
+			k = p.Picked.RunnersUp[i].Cost
+		}
+		if k.Priced {
+			return c.quantity(k.Money)
+		}
+		return text(k.Timber.Print(p.Style) + " of timber")
+	}
+	best := p.Picked.Chosen
+	t.Rows = append(t.Rows, []layouts.Cell{head(best.Name(p.Style)), count(best.Cost.Piers), cost(-1), text(fmt.Sprintf("%.2f", float64(best.Worst))), text("chosen")})
+	for i, r := range p.Picked.RunnersUp {
+		t.Rows = append(t.Rows, []layouts.Cell{head(r.Name(p.Style)), count(r.Cost.Piers), cost(i), text(fmt.Sprintf("%.2f", float64(r.Worst))), text(p.Picked.Decides[i])})
+	}
+	t.Note = p.Picked.Proof
+	return t
+}
+
+// tieTable lists the anchorage that the wind wants: places and forces; what
+// holds them is by others.
+func tieTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Pier"), words("Joint"), number("Hold down"), number("Hold sideways"), words("Held by")}}
+	for _, tie := range p.Strength.Ties {
+		t.Rows = append(t.Rows, []layouts.Cell{head(tie.Pier), text(tie.Joint), c.quantity(tie.Up), c.quantity(tie.Level), blank("what holds it, and whose design")})
+	}
+	return t
+}

@@ -1,0 +1,177 @@
+package blocks
+
+import (
+	"fmt"
+
+	"pierbook/calc"
+	"pierbook/calc/ground"
+	"pierbook/calc/measure"
+	"pierbook/layouts"
+)
+
+// Tables that turn readings into decisions.
+
+// priceTable says what the floor height costs at each of its break points.
+func priceTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{number("Floor"), number("Dig, all holes"), number("Stone, all beds"), number("Posts, all"), words("Every step from here adds")}}
+	points := p.Ground.Price()
+	for i, point := range points {
+		more := ""
+		if i+1 < len(points) {
+			more = stepMore(p, point, points[i+1])
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{c.length(point.Floor), c.length(point.Dig), c.length(point.Stone), c.length(point.Posts), text(more)})
+	}
+	return t
+}
+
+// stepMore says what a step of floor adds between two break points: an inch, or
+// 25 mm.
+func stepMore(p *calc.Plan, a, b ground.PricePoint) string {
+	step := measure.Inch
+	if p.Job.Units == measure.Metric {
+		step = 25 * measure.Millimetre
+	}
+	dig, stone, posts := ground.Per(step, a, b)
+	return fmt.Sprintf("%s more: dig %s, stone %s, posts %s", step.Print(p.Style), dig.Print(p.Style), stone.Print(p.Style), posts.Print(p.Style))
+}
+
+// nextTable names the piers to read next, and what that may change.
+func nextTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), words("Reading")}}
+	for i, n := range p.Ground.ReadNext() {
+		if i == 4 {
+			break
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(n.Pier), c.length(n.Error), c.length(n.Moves), blank("reading at " + n.Pier)})
+	}
+	return t
+}
+
+// chanceTable says how likely a post comes out too short where the ground is estimated.
+func chanceTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Too short as planned"), number("Too short with all means"), number("Floor safe nine times in ten")}}
+	for _, chance := range p.Ground.ShortChances() {
+		t.Rows = append(t.Rows, []layouts.Cell{head(chance.Pier), c.quantity(chance.AsPlanned), c.quantity(chance.AtAll), c.length(chance.Safe)})
+	}
+	return t
+}
+
+// freedomTable says what laying the platform otherwise would save.
+func freedomTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("If the place allows it"), number("Lowest floor"), number("Lower by")}}
+	for i, move := range p.Ground.Freedom(p.Frame, p.Style) {
+		if i == 6 || move.Saves <= 0 {
+			break
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(move.What), c.length(move.Lowest), c.length(move.Saves)})
+	}
+	return t
+}
+
+// standTable names the best place for the instrument.
+func standTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Stand here"), number("x"), number("y"), number("Worst pier"), number("May be off by"), number("Piers differ by")}}
+	for i, s := range ground.Stands(p.Job, p.Frame) {
+		if i == 3 {
+			break
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(s.Where), c.length(s.X), c.length(s.Y), text(s.Worst.Pier), c.length(s.Worst.Error), c.length(s.Spread)})
+	}
+	return t
+}
+
+// dropTable is the height of the floor over the ground beside each side.
+func dropTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Side"), number("Ground"), number("Drop"), words("Guard")}}
+	for _, d := range p.Ground.Drops(p.Frame) {
+		guard := "no"
+		if d.Drop > ground.GuardDrop {
+			guard = "ask: over " + measure.Length(ground.GuardDrop).Print(p.Style)
+		}
+		how := ""
+		if !d.Read {
+			how = ", estimated"
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(d.Side), text(d.Ground.Print(p.Style) + how), c.length(d.Drop), text(guard)})
+	}
+	return t
+}
+
+// tapedTable says how much too long a tape along the slope reads.
+func tapedTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Line"), number("Level"), number("Rises by"), number("On the ground too long by")}}
+	for _, l := range p.Ground.TapedLines(p.Frame) {
+		t.Rows = append(t.Rows, []layouts.Cell{head(l.From + "-" + l.To), c.length(l.Level), c.length(l.Rise), c.length(l.TooLong)})
+	}
+	return t
+}
+
+// oddsTable is the order of stone at even odds and at nine in ten.
+func oddsTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Order"), number("Loose, with waste"), number("As sold"), number("Units"), number("Enough"), number("Loads")}}
+	odds := p.Ground.Odds(p.Job)
+	if odds == nil {
+		return t
+	}
+	for _, row := range []struct {
+		name  string
+		order ground.StoneOrder
+	}{{"even odds", odds.Even}, {"nine times in ten", odds.NineInTen}} {
+		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.quantity(row.order.WithWaste), c.quantity(row.order.Order), c.quantity(row.order.Units), c.quantity(row.order.Chance), c.quantity(row.order.Trips)})
+	}
+	t.Note = fmt.Sprintf("From %d beds known by the bar, with a mean of %s and a scatter of %s, for %d more. The order of the plan is enough %s of the time.",
+		odds.Probed, odds.Mean.Print(p.Style), odds.Scatter.Print(p.Style), odds.Unknown, odds.Enough.Print(p.Style))
+	return t
+}
+
+// humpTable lists ground that comes too near the frame between the piers.
+func humpTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Under"), number("x"), number("y"), number("Gap"), number("Take off")}}
+	for _, h := range p.Ground.Humps(p.Frame) {
+		t.Rows = append(t.Rows, []layouts.Cell{head(h.Under), c.length(h.X), c.length(h.Y), c.length(h.Gap), c.length(h.Lower)})
+	}
+	return t
+}
+
+// arithmeticTable is the three checks of the level book.
+func arithmeticTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Check"), number("One way"), number("The other"), words("Agree")}}
+	book := p.Ground.Book
+	if book == nil {
+		return t
+	}
+	a := book.Checks
+	for _, row := range []struct {
+		name        string
+		left, right measure.Length
+	}{
+		{"backsights less foresights = last less first height", a.Backsights - a.Foresights, a.Difference},
+		{"rises less falls = last less first height", a.Rises - a.Falls, a.Difference},
+		{"all sights and heights = instrument times heights taken", a.FullLeft, a.FullRight},
+	} {
+		agree := "yes"
+		if row.left != row.right {
+			agree = "NO"
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.length(row.left), c.length(row.right), text(agree)})
+	}
+	for _, run := range book.Runs {
+		if run.Closed {
+			t.Note = fmt.Sprintf("Misclosure %s over %d set-ups; allowed %s.", run.Misclosure.Print(p.Style), run.Count, run.Allowed.Print(p.Style))
+		} else {
+			t.Note = "The book does not close: read the bench mark again at the end."
+		}
+	}
+	return t
+}
