@@ -26,7 +26,7 @@ func largeSite() (*job.Job, *frame.Frame) {
 		if i%2 == 0 {
 			read(p.Name, p.X, p.Y, i)
 		}
-		name := fmt.Sprintf("E%d", i)
+		name := fmt.Sprintf("spot%d", i)
 		j.Ground.Spots[name] = job.Spot{X: p.X + in(17), Y: p.Y + in(11)}
 		read(name, j.Ground.Spots[name].X, j.Ground.Spots[name].Y, i+3)
 		if i%2 == 1 {

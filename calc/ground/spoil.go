@@ -42,7 +42,7 @@ func spoilOf(j *job.Job, piers []Pier) *Spoil {
 // ground under the frame, no higher than its highest place.
 func (g *Ground) spoilLevel(f *frame.Frame, volume measure.Volume) measure.Length {
 	grid, low, high := g.gridUnder(f)
-	for high-low > measure.Micrometre {
+	for high-low > 10*measure.Micrometre {
 		middle := low + (high-low)/2
 		if _, fill := grid.CutAndFill(middle); fill < volume {
 			low = middle
@@ -56,7 +56,7 @@ func (g *Ground) spoilLevel(f *frame.Frame, volume measure.Volume) measure.Lengt
 // gridUnder returns the ground under the frame on a grid, with its lowest and
 // highest height.
 func (g *Ground) gridUnder(f *frame.Frame) (grid Grid, low, high measure.Length) {
-	const steps = 16
+	const steps = 8
 	grid = Grid{AlongX: f.Length.Part(1, steps), AlongY: f.Width.Part(1, steps)}
 	for k := 0; k <= steps; k++ {
 		row := make([]measure.Length, steps+1)

@@ -33,6 +33,7 @@ type Surface struct {
 	Plane Plane  // best plane through them, by least squares
 
 	frame  scaling
+	places [][2]float64 // of the nodes, scaled
 	solve  sync.Once
 	weight []float64 // wi
 	linear [3]float64
@@ -48,6 +49,10 @@ func NewSurface(nodes []Node) (*Surface, bool) {
 		return nil, false
 	}
 	s := &Surface{Nodes: nodes, Hull: hullOf(nodes), frame: scalingOf(nodes)}
+	for _, n := range nodes {
+		u, v := s.frame.to(n.X, n.Y)
+		s.places = append(s.places, [2]float64{u, v})
+	}
 	s.Plane = fitPlane(nodes, s.frame)
 	return s, true
 }
@@ -68,9 +73,8 @@ func (s *Surface) spline(x, y measure.Length) measure.Length {
 	s.solve.Do(s.bend)
 	u, v := s.frame.to(x, y)
 	z := s.linear[0] + s.linear[1]*u + s.linear[2]*v
-	for i, n := range s.Nodes {
-		nu, nv := s.frame.to(n.X, n.Y)
-		z += s.weight[i] * kernel(u-nu, v-nv)
+	for i, n := range s.places {
+		z += s.weight[i] * kernel(u-n[0], v-n[1])
 	}
 	return s.frame.base + measure.FromMetres(z)
 }
@@ -81,11 +85,10 @@ func (s *Surface) bend() {
 	a := mat.NewDense(n+3, n+3, nil)
 	b := mat.NewVecDense(n+3, nil)
 	for i, p := range s.Nodes {
-		ui, vi := s.frame.to(p.X, p.Y)
+		ui, vi := s.places[i][0], s.places[i][1]
 		b.SetVec(i, (p.Height - s.frame.base).Metres())
 		for k := range i {
-			uk, vk := s.frame.to(s.Nodes[k].X, s.Nodes[k].Y)
-			bend := kernel(ui-uk, vi-vk)
+			bend := kernel(ui-s.places[k][0], vi-s.places[k][1])
 			a.Set(i, k, bend)
 			a.Set(k, i, bend)
 		}
