@@ -1,0 +1,81 @@
+package main
+
+import (
+	"encoding/json"
+	"io/fs"
+	"os"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"pierbook/content"
+)
+
+// jobsFolder holds the jobs that several tests share.
+const jobsFolder = "../../testdata/jobs"
+
+// savedFigures is figures.json as another program would read it.
+type savedFigures struct {
+	Progress string
+	Figures  map[string]struct {
+		Value any
+		Unit  string
+		Text  string
+	}
+}
+
+// boundFiles makes the files of a binder in memory; the sample's when name is "".
+func boundFiles(t testing.TB, name string) map[string][]byte {
+	t.Helper()
+	var files fs.FS = os.DirFS(jobsFolder)
+	if name == "" {
+		files, name = content.Sample, content.SampleJob
+	}
+	plan, faults := work(files, name)
+	require.NoError(t, faults.Err())
+	made, faults, err := bind(plan, newLibrary(files))
+	require.NoError(t, err)
+	require.NoError(t, faults.Err())
+	return made
+}
+
+func figuresOfJob(t testing.TB, name string) savedFigures {
+	t.Helper()
+	var saved savedFigures
+	require.NoError(t, json.Unmarshal(boundFiles(t, name)[figuresFile], &saved))
+	return saved
+}
+
+// TestFiguresAgreeWithWorkingByHand compares figures.json with a second working
+// that shares nothing with the program, to a thousandth of a millimetre.
+func TestFiguresAgreeWithWorkingByHand(t *testing.T) {
+	for name, byHand := range handJobs {
+		t.Run(orSample(name), func(t *testing.T) {
+			saved := figuresOfJob(t, name)
+			for key, want := range handFigures(byHand) {
+				got, known := saved.Figures[key]
+				if !assert.Truef(t, known, "no figure %s", key) {
+					continue
+				}
+				if number, ok := want.(float64); ok {
+					// Lengths are in mm; volumes in m3, where 1e-9 is a cube of 1 mm.
+					within := 0.001
+					if got.Unit == "m3" {
+						within = 1e-8
+					}
+					assert.InDeltaf(t, number, got.Value, within, "%s", key)
+					continue
+				}
+				assert.Equalf(t, want, got.Value, "%s", key)
+			}
+		})
+	}
+}
+
+func orSample(name string) string {
+	if name == "" {
+		return "sample"
+	}
+	return name
+}
