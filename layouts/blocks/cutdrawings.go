@@ -6,9 +6,6 @@ import (
 	"pierbook/diagrams"
 )
 
-// sticksOnSheet are as many sticks as one drawing holds.
-const sticksOnSheet = 9
-
 // sticks draws each way of cutting once, with the sticks that are cut that way.
 func sticks(p *calc.Plan) []diagrams.Drawing {
 	var list []diagrams.Drawing
@@ -17,9 +14,8 @@ func sticks(p *calc.Plan) []diagrams.Drawing {
 		for _, like := range cut.Alike() {
 			all = append(all, stickOf(p, cut, like))
 		}
-		for part := 0; part*sticksOnSheet < len(all); part++ {
-			end := min(len(all), (part+1)*sticksOnSheet)
-			list = append(list, diagrams.Sticks{Section: cut.Section.Size, Part: part + 1, Sticks: all[part*sticksOnSheet : end]})
+		for _, part := range (diagrams.Sticks{Section: cut.Section.Size, Sticks: all}).Split(p.Style) {
+			list = append(list, part)
 		}
 	}
 	return list

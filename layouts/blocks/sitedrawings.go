@@ -19,13 +19,13 @@ const contourNet = 40
 func contours(p *calc.Plan) []diagrams.Drawing {
 	d := diagrams.Contours{Grid: gridOf(p)}
 	if surface := p.Ground.Surface; surface != nil {
-		f := p.Frame
-		d.Field = diagrams.Field{X1: f.Length, Y1: f.Width}
+		d.Field = fieldOf(p)
+		long, wide := d.Field.X1-d.Field.X0, d.Field.Y1-d.Field.Y0
 		var low, high measure.Length = math.MaxInt64, math.MinInt64
 		for row := range contourNet + 1 {
 			var heights []measure.Length
 			for column := range contourNet + 1 {
-				h := surface.At(f.Length.Part(column, contourNet), f.Width.Part(row, contourNet))
+				h := surface.At(d.Field.X0+long.Part(column, contourNet), d.Field.Y0+wide.Part(row, contourNet))
 				low, high = min(low, h), max(high, h)
 				heights = append(heights, h)
 			}
@@ -38,7 +38,21 @@ func contours(p *calc.Plan) []diagrams.Drawing {
 			d.Spots = append(d.Spots, diagrams.GroundSpot{Name: pier.Name, X: pier.X, Y: pier.Y, Height: pier.Level.Height, Read: pier.Level.Read})
 		}
 	}
+	for _, spot := range p.Ground.Spots {
+		d.Spots = append(d.Spots, diagrams.GroundSpot{Name: spot.Name, X: spot.X, Y: spot.Y, Height: spot.Height, Read: true})
+	}
 	return []diagrams.Drawing{d}
+}
+
+// fieldOf is what the contours cover: the frame with the strip beside it that
+// counts for a guard, and every spot that was read.
+func fieldOf(p *calc.Plan) diagrams.Field {
+	f := diagrams.Field{X0: -2 * measure.Foot, Y0: -2 * measure.Foot, X1: p.Frame.Length + 2*measure.Foot, Y1: p.Frame.Width + 2*measure.Foot}
+	for _, spot := range p.Ground.Spots {
+		f.X0, f.Y0 = min(f.X0, spot.X), min(f.Y0, spot.Y)
+		f.X1, f.Y1 = max(f.X1, spot.X), max(f.Y1, spot.Y)
+	}
+	return f
 }
 
 // interval is a round step that makes about eight contours.
