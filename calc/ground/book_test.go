@@ -38,6 +38,40 @@ func TestOneSetUpWithTheBenchMarkFirstAndLastCloses(t *testing.T) {
 	assert.Equal(t, in(-6.75)+in(0.0625), pier(t, g, "A1").Level.Height)
 }
 
+func TestSetUpsThatEachStartFromTheBenchMarkCloseEachForItself(t *testing.T) {
+	j := sampleJob()
+	j.Ground.SetUps = [][]job.Sight{
+		sights("bench_mark", 50.0, "A1", 57.0, "A5", 62.0, "bench_mark", 50.125),
+		sights("bench_mark", 40.0, "C1", 41.0, "C5", 46.0, "bench_mark", 39.9375),
+	}
+	g := work(t, j, sampleFrame())
+	require.Len(t, g.Book.Runs, 2)
+	assert.Equal(t, in(-7)+in(0.125), pier(t, g, "A1").Level.Height)
+	assert.Equal(t, in(-1)-in(0.0625), pier(t, g, "C1").Level.Height)
+	worst, _ := g.Book.Worst()
+	assert.Equal(t, in(-0.125), worst.Misclosure)
+	assert.True(t, g.Book.Checks.Agree())
+}
+
+// Two set-ups hang on points of the first; only one of them closes. What hangs
+// beside the closed way shares as many set-ups as lie between it and the bench
+// mark.
+func TestASideSetUpTakesItsShare(t *testing.T) {
+	j := sampleJob()
+	j.Ground.SetUps = [][]job.Sight{
+		sights("bench_mark", 50.0, "A1", 57.0, "A5", 62.0),
+		sights("A1", 40.0, "C1", 35.0),
+		sights("A5", 44.0, "C5", 38.0, "bench_mark", 31.875),
+	}
+	g := work(t, j, sampleFrame())
+	require.Len(t, g.Book.Runs, 1)
+	assert.Equal(t, 2, g.Book.Runs[0].Count)
+	assert.Equal(t, in(0.125), g.Book.Runs[0].Misclosure)
+	assert.Equal(t, in(-2)-in(0.125), pier(t, g, "C1").Level.Height)
+	assert.Equal(t, in(-7)-in(0.0625), pier(t, g, "A1").Level.Height)
+	assert.True(t, g.Book.Checks.Agree())
+}
+
 func TestABookThatDoesNotCloseIsFlagged(t *testing.T) {
 	j := sampleJob()
 	j.Ground.SetUps[1] = j.Ground.SetUps[1][:3]

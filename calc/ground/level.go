@@ -35,12 +35,20 @@ func (g *Ground) level(j *job.Job, f *frame.Frame) fault.List {
 		return faults
 	}
 	g.Surface = surface
-	g.estimate(f)
+	g.estimate(j, f)
 	return faults
 }
 
-// estimate fills in the piers that were not read.
-func (g *Ground) estimate(f *frame.Frame) {
+// oneReading returns the standard error of one rod reading that the allowance
+// for a set-up stands for: two standard deviations of the difference of two
+// readings.
+//
+//	allowance = 2 √2 σ
+func oneReading(j *job.Job) measure.Length { return j.Ground.CloseTo.Scale(1 / (2 * math.Sqrt2)) }
+
+// estimate fills in the piers that were not read. No estimate is better than
+// one reading, however well the readings agree.
+func (g *Ground) estimate(j *job.Job, f *frame.Frame) {
 	scatter, rough, known := measure.Length(0), false, false
 	for i := range g.Piers {
 		p := &g.Piers[i]
@@ -49,7 +57,7 @@ func (g *Ground) estimate(f *frame.Frame) {
 		}
 		if !known {
 			scatter, rough = g.Surface.unevenness()
-			known = true
+			scatter, known = max(scatter, oneReading(j)), true
 		}
 		p.Level = &Level{
 			Height: g.Surface.At(p.X, p.Y),

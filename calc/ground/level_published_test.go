@@ -254,6 +254,25 @@ func TestPublishedTwoPegTests(t *testing.T) {
 	}
 }
 
+// The manual of a line laser of 0.3 mm in a metre: at 6 m the marks may lie 3.6 mm
+// apart.
+func TestTurnAboutCheckOfALaser(t *testing.T) {
+	tool := job.Instrument{Error: 3 * measure.Millimetre, Over: 10 * measure.Metre}
+	wall := ground.TurnAbout{Gap: 3500 * measure.Micrometre, Distance: 6 * measure.Metre}
+	assert.Equal(t, 3600*measure.Micrometre, wall.Allowed(tool))
+	assert.Equal(t, 1750*measure.Micrometre, wall.Error())
+	assert.True(t, wall.Passes(tool))
+	wall.Gap = -3700 * measure.Micrometre
+	assert.False(t, wall.Passes(tool), "the other way round counts as well")
+}
+
+func TestPegTestAgainstItsLimit(t *testing.T) {
+	peg := ground.PegTest{MiddleA: 1500 * measure.Millimetre, MiddleB: 1300 * measure.Millimetre, NearA: 1400 * measure.Millimetre, FarB: 1203 * measure.Millimetre, ToA: measure.Metre, ToB: 31 * measure.Metre}
+	assert.Equal(t, 3*measure.Millimetre, peg.Error(30*measure.Metre))
+	assert.True(t, peg.Passes(3*measure.Millimetre, 30*measure.Metre))
+	assert.False(t, peg.Passes(2*measure.Millimetre, 30*measure.Metre))
+}
+
 func TestGradientOfPublishedLine(t *testing.T) {
 	e := byID(t, "levelling.yaml", "levelling_notes", "LEV-08")
 	j, f := anchored(bookOf(into[levelNotes](t, e.Inputs)))

@@ -1,6 +1,9 @@
 package ground
 
-import "pierbook/calc/measure"
+import (
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
 
 // PegTest is the check of a level on two pegs: read both from the middle, where
 // an error of the sight line cancels, then from near the first.
@@ -24,6 +27,36 @@ func (p PegTest) Error(over measure.Length) measure.Length {
 
 // RightB returns what B ought to read from the second stand.
 func (p PegTest) RightB() measure.Length { return p.FarB - p.Error(p.ToB) }
+
+// Passes says whether the error over a distance is inside a limit for it. A
+// builder's level is in order up to 3 mm in 30 m, a finer one up to 2 mm
+// (operating manual of an automatic builder's level).
+func (p PegTest) Passes(limit, over measure.Length) bool { return p.Error(over).Abs() <= limit }
+
+// TurnAbout is the check of a laser: mark a far wall, turn the tool half round,
+// mark again.
+type TurnAbout struct {
+	Gap      measure.Length // between the two marks
+	Distance measure.Length // to the wall
+}
+
+// Error returns the error of the plane at the wall: half the gap.
+func (t TurnAbout) Error() measure.Length { return t.Gap.Abs().Part(1, 2) }
+
+// Allowed returns the gap that the class of the tool allows.
+//
+//	gap = 2 × distance × (error of the class ÷ the distance it is given for)
+//
+// Source: operating manual of a line laser, accuracy check.
+func (t TurnAbout) Allowed(tool job.Instrument) measure.Length {
+	if tool.Over <= 0 {
+		return 0
+	}
+	return t.Distance.Scale(2 * float64(tool.Error) / float64(tool.Over))
+}
+
+// Passes says whether the marks lie inside the gap allowed.
+func (t TurnAbout) Passes(tool job.Instrument) bool { return t.Gap.Abs() <= t.Allowed(tool) }
 
 // Expected returns the reading on the far peg that a true instrument gives near
 // the first: its reading there and the difference from the middle.
