@@ -55,6 +55,7 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	faults.Join(bad)
 	p.SetOut, bad = setout.Work(j, p.Frame)
 	faults.Join(bad)
+	faults.Join(unknownSteps(j))
 	if !faults.Empty() {
 		return nil, faults
 	}

@@ -50,7 +50,7 @@ func (b Boards) sheet(style measure.Style) *kit.Sheet {
 	b.drawNumbers(s, v, style)
 	s.DimensionAcross(v.frame.Left, v.frame.Right, v.nearY()+v.out*kit.FirstDimension, v.nearY(), v.nearY(), b.Length.Print(style))
 	last := b.Boards[len(b.Boards)-1]
-	foot := v.Name() + ", gap " + b.Gap.Print(style) + ", last board " + last.Width.Print(style)
+	foot := v.Name() + ", gap " + measure.Exact(b.Gap).Print(style) + ", last board " + last.Width.Print(style)
 	scaleNote(s, foot)
 	return s
 }

@@ -99,7 +99,7 @@ func (n Nailing) drawSizes(s *kit.Sheet, c kit.Scale, b kit.Box, style measure.S
 	s.DimensionUpright(row+field, row+2*field, x+9, x+1, x+1, n.Field.Print(style))
 	s.DimensionAcross(x, c.X(n.Spacing*2), b.Bottom-4, b.Bottom-4, b.Bottom-4, n.Spacing.Print(style))
 	words := append(kit.Wrap(n.Fastener, kit.Small, 44, false), n.EdgeDistance.Print(style)+" from the edge")
-	words = append(words, "panel gap "+n.Gap.Print(style))
+	words = append(words, "panel gap "+measure.Exact(n.Gap).Print(style))
 	s.Notes(pageWidth-45, false, b.Top, b.Bottom,
 		kit.Note{Tip: kit.Point{X: column + math.Floor((b.Right-column-1)/pitch)*pitch, Y: row}, Lines: words, Dot: true},
 		kit.Note{Tip: kit.Point{X: c.X(n.Spacing*2 + n.Joist/2), Y: row + field*1.6}, Lines: []string{"joist under it"}})

@@ -56,7 +56,7 @@ func (p Panels) sheet(style measure.Style) *kit.Sheet {
 		p.writePiece(s, v, piece, style)
 	}
 	p.drawRunning(s, v, style)
-	foot := v.Name() + ", gap " + p.Gap.Print(style)
+	foot := v.Name() + ", gap " + measure.Exact(p.Gap).Print(style)
 	if p.Note != "" {
 		foot = p.Note + "; " + foot
 	}

@@ -167,7 +167,7 @@ func (p PierSection) drawNotes(s *kit.Sheet, c kit.Scale, h pierHeights, style m
 	x := c.Origin.X + 45
 	notes := []kit.Note{
 		{Tip: kit.Point{X: beam.Right, Y: beam.Top + 3}, Lines: []string{"beam"}},
-		{Tip: kit.Point{X: max(beam.Right, post.Right) + 0.9, Y: c.Y(h.beamUnder) - 2}, Lines: []string{"cap " + p.Cap.Print(style)}},
+		{Tip: kit.Point{X: max(beam.Right, post.Right) + 0.9, Y: c.Y(h.beamUnder) - 2}, Lines: []string{"cap " + measure.Exact(p.Cap).Print(style)}},
 		{Tip: kit.Point{X: post.Right, Y: (post.Top+min(post.Bottom, c.Y(h.blockTop)))/2 + 1}, Lines: []string{"post " + p.Post.Print(style) + " square"}},
 		{Tip: kit.Point{X: block.Right - 4, Y: c.Y(h.stone + p.SeatHeight*2/3)}, Lines: []string{"pier block, level both ways"}, Dot: true},
 	}

@@ -90,15 +90,15 @@ func (l *ledger) root(a, b measure.Length) string {
 
 func (l *ledger) buildUp() {
 	b := l.frame.BuildUp
-	l.given("build_up.surface", "platform.surface.thickness", "thickness of the surface", b.Surface)
+	l.given("build_up.surface", "platform.surface.thickness", "thickness of the surface", measure.Exact(b.Surface))
 	if b.Joist > 0 {
 		l.given("build_up.joist", "frame.joists.size", "depth of the joists", b.Joist)
 	} else {
 		l.computed("build_up.joist", "what the joists add to the build-up", b.Joist, "nothing: their tops are flush with the beams", "", "joist.sit")
 	}
 	l.given("build_up.beam", "frame.beams.size", "depth of the beams", b.Beam)
-	l.given("build_up.cap", "frame.posts.cap", "what the cap adds between post and beam", b.Cap)
+	l.given("build_up.cap", "frame.posts.cap", "what the cap adds between post and beam", measure.Exact(b.Cap))
 	l.computed("build_up", "from the top of a post to the top of the surface", b.Total(), "t = surface + joist + beam + cap",
-		fmt.Sprintf("%s + %s + %s + %s", l.say(b.Surface), l.say(b.Joist), l.say(b.Beam), l.say(b.Cap)),
+		fmt.Sprintf("%s + %s + %s + %s", measure.Exact(b.Surface).Print(l.style), l.say(b.Joist), l.say(b.Beam), measure.Exact(b.Cap).Print(l.style)),
 		"build_up.surface", "build_up.joist", "build_up.beam", "build_up.cap")
 }

@@ -32,7 +32,7 @@ func (l *ledger) beams() {
 	l.given("post.section", "frame.posts.size", "section of a post", l.section(f.Sections.Post))
 	l.given("post.shortest", "frame.posts.shortest", "shortest post", l.job.Frame.Posts.Shortest)
 	l.given("post.longest", "frame.posts.longest", "longest post", l.job.Frame.Posts.Longest)
-	l.given("post.cap", "frame.posts.cap", "what the cap adds between post and beam", l.job.Frame.Posts.Cap)
+	l.given("post.cap", "frame.posts.cap", "what the cap adds between post and beam", measure.Exact(l.job.Frame.Posts.Cap))
 }
 
 func (l *ledger) joists() {

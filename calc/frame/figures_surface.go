@@ -10,8 +10,8 @@ import (
 func (l *ledger) surface() {
 	wish := l.job.Platform.Surface
 	l.given("surface.kind", "platform.surface.kind", "what the surface is made of", measure.Word(wish.Kind))
-	l.given("surface.thickness", "platform.surface.thickness", "thickness of the surface", wish.Thickness)
-	l.given("surface.gap", "platform.surface.gap", "gap between the pieces of the surface", wish.Gap)
+	l.given("surface.thickness", "platform.surface.thickness", "thickness of the surface", measure.Exact(wish.Thickness))
+	l.given("surface.gap", "platform.surface.gap", "gap between the pieces of the surface", measure.Exact(wish.Gap))
 	if wish.Kind == "boards" {
 		l.boards()
 	} else {

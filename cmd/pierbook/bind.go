@@ -4,6 +4,8 @@ import (
 	"bytes"
 	"fmt"
 	"io/fs"
+	"maps"
+	"slices"
 	"sync"
 
 	"pierbook/calc"
@@ -52,6 +54,22 @@ func (l *library) read(folder string) (*content.Book, fault.List) {
 	return content.Read(content.BuiltIn(), content.Layer{Pages: own, Data: own, Folder: folder})
 }
 
+// bookFor returns the pages of a plan's job. It reports answers to questions
+// that the pages do not ask, which would be lost without a word.
+func (l *library) bookFor(p *calc.Plan) (*content.Book, fault.List) {
+	book, faults := l.book(p.Job.Pages)
+	if !faults.Empty() {
+		return nil, faults
+	}
+	asked := book.QuestionIDs()
+	for _, id := range slices.Sorted(maps.Keys(p.Job.Asked)) {
+		if !slices.Contains(asked, id) {
+			faults.Add(calc.NotAmong(p.Job, "asked."+id, id, "a question of the binder", asked))
+		}
+	}
+	return book, faults
+}
+
 // work reads a job file and works it through.
 func work(files fs.FS, name string) (*calc.Plan, fault.List) {
 	j, faults := job.Read(files, name)
@@ -63,7 +81,7 @@ func work(files fs.FS, name string) (*calc.Plan, fault.List) {
 
 // bind makes the files of a job's binder.
 func bind(p *calc.Plan, pages *library) (map[string][]byte, fault.List, error) {
-	book, faults := pages.book(p.Job.Pages)
+	book, faults := pages.bookFor(p)
 	if !faults.Empty() {
 		return nil, faults, nil
 	}

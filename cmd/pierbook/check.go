@@ -48,7 +48,7 @@ func checkOne(d disk, typed string, stdout, stderr io.Writer) bool {
 		d.relabelled(faults).Print(stderr)
 		return false
 	}
-	_, faults = newLibrary(d.files()).book(plan.Job.Pages)
+	_, faults = newLibrary(d.files()).bookFor(plan)
 	if !faults.Empty() {
 		d.relabelled(faults).Print(stderr)
 		return false

@@ -1,0 +1,39 @@
+package calc
+
+import (
+	"fmt"
+	"maps"
+	"slices"
+	"strings"
+
+	"pierbook/calc/crew"
+	"pierbook/calc/fault"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// unknownSteps reports hours for steps that there are not.
+func unknownSteps(j *job.Job) fault.List {
+	var faults fault.List
+	var steps []string
+	for _, s := range crew.Steps() {
+		steps = append(steps, s.Name)
+	}
+	for path, hours := range map[string]map[string]measure.Hours{"crew.rates": j.Crew.Rates, "measured.hours": j.Measured.Hours} {
+		for _, name := range slices.Sorted(maps.Keys(hours)) {
+			if !slices.Contains(steps, name) {
+				faults.Add(NotAmong(j, path+"."+name, name, "a step of the work", steps))
+			}
+		}
+	}
+	return faults
+}
+
+// NotAmong is the fault of a name that must be one of several.
+func NotAmong(j *job.Job, path, name, what string, known []string) fault.Fault {
+	remedy := "write one of " + strings.Join(known, ", ")
+	if near := fault.Nearest(name, known); near != "" {
+		remedy = "did you mean " + near + "?"
+	}
+	return fault.Fault{At: j.At(path), Path: path, Wrong: fmt.Sprintf("%q is not %s", name, what), Remedy: remedy}
+}
