@@ -33,6 +33,7 @@ type Job struct {
 	Platform   Platform
 	Building   *Building // nil for an open deck
 	Site       Site
+	Design     Design
 	Timber     Timber
 	Frame      FrameWish
 	Block      Block
@@ -67,7 +68,8 @@ type Platform struct {
 	Surface       Surface
 	Floor         Floor
 	Origin        Origin
-	Door          *Door // nil when none was given
+	Door          *Door                // nil when none was given
+	Loads         map[string]PatchLoad // heavy things at a place, by name
 }
 
 // Surface is the floor that lies on the joists.
@@ -109,7 +111,8 @@ type Building struct {
 	WeightLeast, WeightMost measure.Force
 	WallHeight              measure.Length
 	Roof                    Roof
-	Enclosure               string // "enclosed", "partly_enclosed" or "open"
+	Enclosure               string          // "enclosed", "partly_enclosed" or "open"
+	Walls                   map[string]Wall // by name; nil for the four outer walls
 }
 
 // Roof is the shape that catches snow and wind.
