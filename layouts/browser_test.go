@@ -17,6 +17,7 @@ func TestPrintsOnBothPapers(t *testing.T) {
 	for _, paper := range []browser.Paper{browser.Letter, browser.A4} {
 		for _, name := range []string{"Kiln field workshop", hostile, strings.Repeat("Longword", 12)} {
 			t.Run(string(paper)+" "+name[:10], func(t *testing.T) {
+				assert.Empty(t, b.TooWide(t, fixtureHTML(t, name)))
 				pdf := b.Print(t, fixtureHTML(t, name), paper)
 				pdf.CheckPaper(t)
 				pdf.CheckRuler(t, "LEFTEND", "RIGHTEND", 288)

@@ -22,7 +22,11 @@ type sheet struct {
 // some thirty of them and nothing in them is conditional on where it stands:
 // text is escaped by the writer, attributes hold names of pages and numbers.
 func (s sheet) markup(m *writer) {
-	m.markup(`<article class="sheet kind-`, string(s.Kind), " s", strconv.Itoa(s.Number), `" id="`, s.Name, "\">\n")
+	turned := ""
+	if s.Wide {
+		turned = " turned"
+	}
+	m.markup(`<article class="sheet kind-`, string(s.Kind), turned, " s", strconv.Itoa(s.Number), `" id="`, s.Name, "\">\n")
 	before, after := factsPlace(s.Sheet)
 	for i, leaf := range s.Leaves {
 		if leaf.Back {

@@ -3,6 +3,7 @@ package layouts
 import (
 	"fmt"
 	"html/template"
+	"unicode/utf8"
 
 	"pierbook/content"
 )
@@ -185,11 +186,18 @@ func (m *writer) cell(column Column, cell Cell) {
 	m.markup("</", name, ">")
 }
 
+// longestNumber is longer than any number with its unit; what is longer holds
+// words as well and may run over several lines.
+const longestNumber = 16
+
 func class(column Column, cell Cell) string {
 	names := ""
 	switch column.Align {
 	case Right:
 		names += " right"
+		if utf8.RuneCountInString(cell.Text) > longestNumber {
+			names += " long"
+		}
 	case Centre:
 		names += " centre"
 	}

@@ -92,6 +92,21 @@ type Screen struct {
 	Sums        []string // what each form says after the readings 2 and 1 were typed into it
 }
 
+// TooWide lays an HTML file out as for print on the narrower of the two papers
+// and names the first elements that reach beyond the right margin. One such
+// element makes the browser print every page at a smaller scale.
+func (b Browser) TooWide(t testing.TB, file []byte) []string {
+	t.Helper()
+	const printed = 646 // pixels of 1/96 in between the margins of an A4 sheet: 171 mm
+	p := b.start(t)
+	p.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": printed, "height": 900, "deviceScaleFactor": 1, "mobile": false}, nil)
+	p.call("Emulation.setEmulatedMedia", map[string]any{"media": "print"}, nil)
+	p.open(save(t, file))
+	var s Screen
+	p.evaluate(measuring+"("+strconv.Itoa(printed)+", true)", &s)
+	return s.StickingOut
+}
+
 // Show opens an HTML file on a screen of the width given, tries its forms, and
 // measures it.
 func (b Browser) Show(t testing.TB, file []byte, width int) Screen {
@@ -100,15 +115,15 @@ func (b Browser) Show(t testing.TB, file []byte, width int) Screen {
 	p.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": width, "height": 800, "deviceScaleFactor": 1, "mobile": true}, nil)
 	p.open(save(t, file))
 	var s Screen
-	p.evaluate(measuring+"("+strconv.Itoa(width)+")", &s)
+	p.evaluate(measuring+"("+strconv.Itoa(width)+", false)", &s)
 	return s
 }
 
 const measuring = `
-(function (screenWidth) {
+(function (screenWidth, onPaper) {
   var width = screenWidth, all = Array.from(document.querySelectorAll("body *"));
   function name(e) { return e.tagName + "." + (e.className.baseVal === undefined ? e.className : e.className.baseVal) + " " + e.textContent.trim().slice(0, 40); }
-  function inScroll(e) { return e.closest(".scroll, .skip, .jump nav, .whose, script") !== null; }
+  function inScroll(e) { return onPaper ? e.closest(".turned, svg, .skip") !== null : e.closest(".scroll, .skip, .jump nav, .whose, script") !== null; }
   var out = all.filter(function (e) { var r = e.getBoundingClientRect(); return r.width > 0 && r.right > width + 0.5 && !inScroll(e); });
   var targets = Array.from(document.querySelectorAll("a, summary, .tick input, .sum select, .sum input"));
   var small = targets.filter(function (e) {
