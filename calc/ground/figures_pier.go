@@ -35,11 +35,25 @@ func (l *ledger) pier(g *Ground, i int) {
 		Working: fmt.Sprintf("%s × %s = %s", l.print(h.Stone), l.print(l.job.Stone.Loose), l.print(row.Loose)), From: []string{key("stone"), "stone.loose_factor"}})
 	l.add(figure.Figure{Key: key("layers"), Means: "layers of stone at " + p.Name, Value: measure.Count(row.Layers), Formula: "stone as tipped ÷ thickest layer, up to a whole number",
 		Working: fmt.Sprintf("%s in layers of %s, %s at most", l.print(row.Loose), l.print(row.Layer), l.print(g.Stone.LayerAtMost)), From: []string{key("stone_loose"), "stone.layer_at_most"}})
-	l.add(figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: h.Seat, Formula: "seat = ground − dig + stone + seat height",
+	l.seatAndPost(g, i)
+}
+
+// seatAndPost adds where the post of a pier stands and how long it is: by the
+// seat as read once it is, and by the build-up of its own line.
+func (l *ledger) seatAndPost(g *Ground, i int) {
+	p := g.Piers[i]
+	key := func(what string) string { return "pier." + p.Name + "." + what }
+	h, line := *p.Hole, g.frame.Lines[g.frame.Piers[i].Line].Name
+	seat := figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: h.Seat, Formula: "seat = ground − dig + stone + seat height",
 		Working: l.sum(h.Seat, plus(h.Ground), minus(h.Dig), plus(h.Stone), plus(h.SeatHeight)),
-		From:    []string{groundKey(p.Name), key("dig"), key("stone"), "block.seat_height"}})
+		From:    []string{groundKey(p.Name), key("dig"), key("stone"), "block.seat_height"}}
+	if g.places[i].seat != nil {
+		seat.Formula, seat.Working, seat.From = "seat as read", l.print(h.Seat), []string{key("seat_read")}
+	}
+	l.add(seat)
 	l.add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: h.Post, Formula: "post = floor − build-up − seat",
-		Working: l.sum(h.Post, plus(g.Floor.Height), minus(g.terms.BuildUp), minus(h.Seat)), From: []string{"floor.height", "build_up", key("seat")}})
+		Working: l.sum(h.Post, plus(g.Floor.Height), minus(g.places[i].buildUp), minus(h.Seat)),
+		From:    []string{"floor.height", "line." + line + ".post_tops", key("seat")}})
 }
 
 // digWorking says which of the rules made the dig.
