@@ -28,7 +28,7 @@ func (c *checker) building() {
 	walls := c.walls(b)
 	plan := c.roofPlan(b.Roof)
 	roof := min(psf(roofDeadPSF).On(plan), b.WeightMost/2)
-	snow, live := c.job.Site.GroundSnow.On(plan), psf(roofLivePSF).On(plan)
+	snow, live := c.snow().On(plan), psf(roofLivePSF).On(plan)
 	for _, w := range walls {
 		long := w.Long().Metres()
 		dead := (float64(b.WeightMost-roof)*float64(w.ShareOfWallsMass) + float64(roof)*float64(w.ShareOfRoof)) / long
@@ -53,12 +53,36 @@ func (c *checker) line(kind loadCase, w Wall, size float64) {
 // openFloor lets snow lie on a floor without a building, by itself and not with
 // the live load at full size.
 func (c *checker) openFloor() {
-	snow := c.job.Site.GroundSnow
+	snow := c.snow()
 	c.loads.area[snowCase] = float64(snow)
 	c.loads.present[snowCase] = snow > 0
 	if !c.quiet && snow > 0 {
-		c.loads.add(Load{ID: "snow", What: "snow on the open floor, the ground snow load in full", Amount: snow, Total: snow.On(c.frame.Length.Times(c.frame.Width)), Source: "job file", Path: "site.ground_snow"})
+		c.loads.add(c.snowItem("snow on the open floor, the ground snow load in full", snow.On(c.frame.Length.Times(c.frame.Width))))
 	}
+}
+
+// importance returns the snow importance factor of a risk category, never below
+// one. ASCE 7-16 Table 1.5-2, from memory.
+func importance(category string) measure.Stress {
+	switch category {
+	case "III":
+		return 1.1
+	case "IV":
+		return 1.2
+	}
+	return 1
+}
+
+// snow returns the snow load: that of the ground in full, without any reduction
+// for slope, wind or warmth, times the importance factor.
+func (c *checker) snow() measure.Stress {
+	return c.job.Site.GroundSnow * importance(c.rules.RiskCategory)
+}
+
+func (c *checker) snowItem(what string, total measure.Force) Load {
+	t := c.words
+	return Load{ID: "snow", What: what, Amount: c.snow(), Total: total, Source: "job file; importance by ASCE 7-16 Table 1.5-2", Path: "site.ground_snow", Memory: c.rules.RiskCategory != "II",
+		Formula: "S = ground snow · importance", Working: fmt.Sprintf("%s × %.1f = %s", t.pressure(c.job.Site.GroundSnow), float64(importance(c.rules.RiskCategory)), t.pressure(c.snow())), From: []string{"design.risk_category"}}
 }
 
 // roofPlan returns the area of the roof in plan with its overhang on all sides.
@@ -114,7 +138,7 @@ func (c *checker) buildingItems(b *job.Building, plan measure.Area, roof, snow, 
 			Working: fmt.Sprintf("%s − %s = %s", b.WeightMost.Print(w), roof.Print(w), (b.WeightMost - roof).Print(w)), From: []string{"load.building.most", "load.roof"}},
 		Load{ID: "roof_live", What: "people on the roof", Amount: psf(roofLivePSF), Total: live, Source: "IRC 2021 Table R301.6, the greatest row", Memory: true})
 	if snow > 0 {
-		c.loads.add(Load{ID: "snow", What: "snow on the roof, the ground snow load in full on its plan", Amount: c.job.Site.GroundSnow, Total: snow, Source: "job file", Path: "site.ground_snow"})
+		c.loads.add(c.snowItem("snow on the roof, the ground snow load in full on its plan", snow))
 	}
 }
 
@@ -128,17 +152,17 @@ func (c *checker) offPlatform() {
 	for _, wall := range c.in.Walls {
 		switch {
 		case off(wall.X1, wall.Y1, wall.X2, wall.Y2):
-			c.wrong("building.walls", fmt.Sprintf("the wall %q stands off the platform", wall.Name), within)
+			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q stands off the platform", wall.Name), within)
 		case wall.X1 != wall.X2 && wall.Y1 != wall.Y2 || wall.Long() == 0:
-			c.wrong("building.walls", fmt.Sprintf("the wall %q runs neither along nor across the beams", wall.Name), "give it two ends with one x or one y")
+			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q runs neither along nor across the beams", wall.Name), "give it two ends with one x or one y")
 		}
 	}
 	for _, p := range c.in.Patches {
 		switch {
 		case off(p.X, p.Y, p.X+p.Length, p.Y+p.Width):
-			c.wrong("platform.loads", fmt.Sprintf("the load %q stands off the platform", p.Name), within)
+			c.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q stands off the platform", p.Name), within)
 		case p.Load < 0 || p.Length <= 0 || p.Width <= 0:
-			c.wrong("platform.loads", fmt.Sprintf("the load %q of %s on %s by %s is none", p.Name, p.Load.Print(c.words.style), c.words.length(p.Length), c.words.length(p.Width)), "give a load and a size above 0")
+			c.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q of %s on %s by %s is none", p.Name, p.Load.Print(c.words.style), c.words.length(p.Length), c.words.length(p.Width)), "give a load and a size above 0")
 		}
 	}
 }

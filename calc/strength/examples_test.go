@@ -203,3 +203,75 @@ func TestPadAreas(t *testing.T) {
 		assert.Equal(t, c[2], math.Round(side.Inches()*side.Inches()))
 	}
 }
+
+// TestPostWithSideLoad: AWC Structural Wood Design Examples E1.7 p.40-44, case D + S + W.
+func TestPostWithSideLoad(t *testing.T) {
+	const fc, fb = 1400 / 8.25, 12150 / 7.5625
+	cp, critical := ColumnFactor(580000*psi, 2480*psi, 108/5.5)
+	assert.InEpsilon(t, .433, float64(cp), .006)
+	assert.InEpsilon(t, .89, float64(Interaction(fc*psi, 2480*psi*measure.Stress(cp), fb*psi, 2160*psi, critical)), .006)
+}
+
+// TestStoragePressures: a worked wind example of a storage building, ASCE 7-16,
+// 50 m/s, with Kd taken as 1: 0.613·Kz·V². ASCE 7 gives 0.85 for buildings.
+func TestStoragePressures(t *testing.T) {
+	for kz, want := range map[float64]float64{.85: 1302.63, .9: 1379.25, .94: 1440.55, .987: 1512.58} {
+		assert.InEpsilon(t, want, float64(WindPressure(50, kz, 1)), .001) // 0.00256 in psf is 0.613 in SI, rounded
+	}
+}
+
+// TestBoardFloors: IRC Tables R503.1 and R507.7.
+func TestBoardFloors(t *testing.T) {
+	for _, c := range []struct {
+		thick   measure.Length
+		open    bool
+		spacing measure.Length
+		holds   bool
+	}{{5 * in / 8, false, 16 * in, true}, {5 * in / 8, false, 24 * in, false}, {11 * in / 16, false, 24 * in, true}, {in, true, 16 * in, true}, {in, true, 24 * in, false}, {3 * in / 2, true, 24 * in, true}} {
+		j := shed()
+		if c.open {
+			j = deck()
+		}
+		j.Platform.Surface = job.Surface{Kind: "boards", Thickness: c.thick}
+		j.Frame.Joists.Spacing = c.spacing
+		k := newChecker(Input{Job: j, Frame: frameOf(t, j)}, newGauges())
+		k.surfaceChecks()
+		assert.Equal(t, c.holds, k.checks[0].Holds(), "%v", c)
+	}
+}
+
+// summerhouse is metric: joists between beams that stand in from the sides, and
+// design values of a metric strength class, invented, with their source.
+func summerhouse() *job.Job {
+	const mm = measure.Millimetre
+	j := deck()
+	j.Units, j.Platform.Length, j.Platform.Width = measure.Metric, 4800*mm, 3600*mm
+	j.Platform.Surface = job.Surface{Kind: "boards", Thickness: 28 * mm, BoardWidth: 120 * mm, Gap: 5 * mm}
+	j.Timber = job.Timber{Density: 450, Values: &job.DesignValues{Bending: 8e6, Shear: 1.2e6, BearingAcross: 1.6e6, Compression: 6e6, Elastic: 10e9, ElasticMin: 6e9, Source: "the mill's certificate"}}
+	joist, _ := SectionOf("45x145 mm", 1)
+	beam, _ := SectionOf("45x195 mm", 2)
+	post, _ := SectionOf("90x90 mm", 1)
+	j.Frame.Joists = job.Joists{Section: joist, Spacing: 400 * mm, Sit: "between_beams"}
+	j.Frame.Rims, j.Frame.Posts.Section, j.Block.SeatWidth = joist, post, 95*mm
+	j.Frame.Beams = job.Beams{Section: beam, Lines: 3, Inset: 45 * mm}
+	j.Frame.Piers = job.PierWish{Spacing: 1200 * mm}
+	return j
+}
+
+// TestMetricJobWithJoistsBetweenBeams follows the middle beam by hand: half of
+// both bays, 1.92 kPa.
+func TestMetricJobWithJoistsBetweenBeams(t *testing.T) {
+	j := summerhouse()
+	s := work(t, j)
+	f := frameOf(t, j)
+	for _, b := range s.Balance {
+		assert.InEpsilon(t, float64(b.Applied), float64(b.Reactions), 1e-9, b.Case)
+	}
+	k := newChecker(Input{Job: j, Frame: f}, newGauges())
+	require.True(t, k.prepare() && k.carry())
+	bay := (f.Lines[2].Y - f.Lines[0].Y).Metres() / 2
+	assert.InEpsilon(t, float64(j.Platform.FloorLoad)*bay, k.lines[1].load.liveMost, 1e-9)
+	joist, _ := s.Find("joist.bending")
+	spacing, span := .4, bay
+	assert.InEpsilon(t, (float64(j.Platform.FloorLoad)+k.loads.area[deadCase])*spacing*span*span/8, float64(joist.Demand.(measure.Moment)), .001)
+}

@@ -27,12 +27,12 @@ func TestFaultsNameTheChoicesThereAre(t *testing.T) {
 		}, "timber.values", "lack shear", "standard"},
 		{"no soil", func(j *job.Job, _ *Input) { j.Site.Soil = job.Soil{} }, "site.soil", "no soil", "gravel"},
 		{"no floor load", func(j *job.Job, _ *Input) { j.Platform.FloorLoad = 0 }, "platform.floor_load", "no floor load", "40 psf"},
-		{"wall off the platform", func(_ *job.Job, in *Input) { in.Walls = []Wall{{Name: "porch", Y1: 13 * ft, X2: 4 * ft, Y2: 13 * ft}} }, "building.walls", "stands off the platform", "keep it within"},
-		{"slanting wall", func(_ *job.Job, in *Input) { in.Walls = []Wall{{Name: "bay", X2: 4 * ft, Y2: 3 * ft}} }, "building.walls", "neither along nor across", "one x or one y"},
+		{"wall off the platform", func(_ *job.Job, in *Input) { in.Walls = []Wall{{Name: "porch", Y1: 13 * ft, X2: 4 * ft, Y2: 13 * ft}} }, "building.walls.porch", "stands off the platform", "keep it within"},
+		{"slanting wall", func(_ *job.Job, in *Input) { in.Walls = []Wall{{Name: "bay", X2: 4 * ft, Y2: 3 * ft}} }, "building.walls.bay", "neither along nor across", "one x or one y"},
 		{"patch off the platform", func(_ *job.Job, in *Input) {
 			in.Patches = []Patch{{Name: "tank", X: 15 * ft, Length: 2 * ft, Width: ft, Load: 1}}
-		}, "platform.loads", "stands off", "keep it within"},
-		{"negative patch", func(_ *job.Job, in *Input) { in.Patches = []Patch{{Name: "tank", Length: ft, Width: ft, Load: -5}} }, "platform.loads", "is none", "above 0"},
+		}, "platform.loads.tank", "stands off", "keep it within"},
+		{"negative patch", func(_ *job.Job, in *Input) { in.Patches = []Patch{{Name: "tank", Length: ft, Width: ft, Load: -5}} }, "platform.loads.tank", "is none", "above 0"},
 	} {
 		j := shed()
 		input := Input{Job: j, Frame: frameOf(t, j)}

@@ -87,7 +87,7 @@ func (s *Strength) fromOf(c Check) []string {
 	return []string{"platform.floor_load"}
 }
 
-// ruleFigures gives the limits, each with the basis of its default.
+// ruleFigures gives the allowances that are no keys of the job.
 func (s *Strength) ruleFigures() []figure.Figure {
 	r, d := s.Rules, DefaultRules()
 	rule := func(key, means string, value measure.Quantity, usual bool, source string, memory bool) figure.Figure {
@@ -98,15 +98,9 @@ func (s *Strength) ruleFigures() []figure.Figure {
 		return figure.Figure{Key: "rule." + key, Means: means, Value: value, Origin: origin, Source: source, Memory: memory}
 	}
 	return []figure.Figure{
-		rule("live_limit", "span over this: deflection under live load", measure.Count(r.LiveLimit), r.LiveLimit == d.LiveLimit, "IRC 2021 R301.7", false),
-		rule("total_limit", "span over this: lasting and live deflection", measure.Count(r.TotalLimit), r.TotalLimit == d.TotalLimit, "IRC 2021 R301.7", false),
 		rule("eccentricity", "how far a post may stand off its block's centre", r.Eccentricity, r.Eccentricity == d.Eccentricity, "common practice, no source", false),
-		rule("stone_bearing", "what the compacted bed may carry", r.StoneBearing, r.StoneBearing == d.StoneBearing, "IBC 2012 Table 1806.2, gravel", false),
 		rule("stone_friction", "friction of block on stone", r.StoneFriction, r.StoneFriction == d.StoneFriction, "NAVFAC DM 7.02 Table 1: 0.55, over 1.5", true),
-		rule("braced_above", "post from which bracing is wanted both ways", r.BracedAbove, r.BracedAbove == d.BracedAbove, "common practice, no source", false),
-		rule("not_sized_above", "block and post above which an engineer sizes the pier", r.NotSizedAbove, r.NotSizedAbove == d.NotSizedAbove, "24 CFR 3285.306", true),
-		rule("risk_category", "risk category", measure.Word(r.RiskCategory), r.RiskCategory == d.RiskCategory, "ASCE 7-16 Table 1.5-1", true),
-		rule("editions", "editions of the standards", measure.Word(r.Editions), r.Editions == d.Editions, "the latest that the tables here were read from", false),
+		rule("roof_dead", "weight of a roof by its plan, at most half of the building", psf(roofDeadPSF), true, "24 CFR 3285.303, notes to Table 1", false),
 	}
 }
 

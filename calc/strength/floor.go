@@ -37,7 +37,6 @@ func (s strip) total() float64 { return s.size * max(s.x2-s.x1, s.y2-s.y1) }
 type floorLoads struct {
 	area    [caseCount]float64 // N/m2
 	strips  []strip
-	patches []Patch
 	items   []Load
 	beam    float64 // own weight of a beam line, N/m
 	post    float64 // of a post, N/m

@@ -1,6 +1,10 @@
 package strength
 
 import (
+	"cmp"
+	"maps"
+	"slices"
+
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
@@ -46,20 +50,20 @@ func (w Wall) Long() measure.Length { return max((w.X2 - w.X1).Abs(), (w.Y2 - w.
 // Rules are the limits and allowances that the job may set and that have
 // defaults. Ratios are spans over a number.
 type Rules struct {
-	LiveLimit, TotalLimit, OverhangLimit int            // L/360, L/240, 2a/360
-	Eccentricity                         measure.Length // of a post on its block
-	StoneBearing                         measure.Stress // allowable on the compacted bed
-	StoneFriction                        measure.Ratio  // allowable, block on stone
-	BracedAbove                          measure.Length // post
-	NotSizedAbove                        measure.Length // block and post together
-	RiskCategory                         string
-	Editions                             string
+	LiveLimit, TotalLimit int            // L/360, L/240; overhangs 2a over the same
+	Eccentricity          measure.Length // of a post on its block
+	StoneBearing          measure.Stress // allowable on the compacted bed
+	StoneFriction         measure.Ratio  // allowable, block on stone
+	BracedAbove           measure.Length // post
+	NotSizedAbove         measure.Length // block and post together
+	RiskCategory          string
+	Editions              string
 }
 
 // DefaultRules returns the limits that hold unless the job says otherwise.
 func DefaultRules() Rules {
 	return Rules{
-		LiveLimit: 360, TotalLimit: 240, OverhangLimit: 180, // IRC R301.7 as printed in R502.3.1 and R507.5; cantilever 2a/360
+		LiveLimit: 360, TotalLimit: 240, // IRC R301.7 as printed in R502.3.1 and R507.5; cantilever 2a/360
 		Eccentricity:  measure.Inch / 2,  // common practice, no source
 		StoneBearing:  psf(3000),         // IBC 2012 Table 1806.2, gravel
 		StoneFriction: 0.55 / 1.5,        // NAVFAC DM 7.02 Table 1, concrete on clean gravel 0.55, over 1.5
@@ -70,36 +74,37 @@ func DefaultRules() Rules {
 	}
 }
 
-func (r Rules) filled() Rules {
-	d := DefaultRules()
-	r.LiveLimit, r.TotalLimit, r.OverhangLimit = orInt(r.LiveLimit, d.LiveLimit), orInt(r.TotalLimit, d.TotalLimit), orInt(r.OverhangLimit, d.OverhangLimit)
-	r.Eccentricity = orLength(r.Eccentricity, d.Eccentricity)
-	r.BracedAbove, r.NotSizedAbove = orLength(r.BracedAbove, d.BracedAbove), orLength(r.NotSizedAbove, d.NotSizedAbove)
-	if r.StoneBearing == 0 {
-		r.StoneBearing = d.StoneBearing
-	}
-	if r.StoneFriction == 0 {
-		r.StoneFriction = d.StoneFriction
-	}
-	if r.RiskCategory == "" {
-		r.RiskCategory = d.RiskCategory
-	}
-	if r.Editions == "" {
-		r.Editions = d.Editions
-	}
+// rulesOf takes what was given in so many words, then what the job says, then
+// the defaults.
+func rulesOf(given Rules, j *job.Job) Rules {
+	d, w := DefaultRules(), j.Design
+	r := given
+	r.LiveLimit, r.TotalLimit = cmp.Or(r.LiveLimit, w.LiveLimit, d.LiveLimit), cmp.Or(r.TotalLimit, w.TotalLimit, d.TotalLimit)
+	r.Eccentricity = cmp.Or(r.Eccentricity, d.Eccentricity)
+	r.BracedAbove, r.NotSizedAbove = cmp.Or(r.BracedAbove, w.BracedAbove, d.BracedAbove), cmp.Or(r.NotSizedAbove, w.NotSizedAbove, d.NotSizedAbove)
+	r.StoneBearing, r.StoneFriction = cmp.Or(r.StoneBearing, w.StoneBearing, d.StoneBearing), cmp.Or(r.StoneFriction, d.StoneFriction)
+	r.RiskCategory, r.Editions = cmp.Or(r.RiskCategory, w.RiskCategory, d.RiskCategory), cmp.Or(r.Editions, w.Editions, d.Editions)
 	return r
 }
 
-func orInt(v, usual int) int {
-	if v == 0 {
-		return usual
+// placed returns the input with the job's own heavy loads and walls in it, by
+// name, where none were handed over.
+func placed(in Input) Input {
+	if in.Patches == nil {
+		for _, name := range slices.Sorted(maps.Keys(in.Job.Platform.Loads)) {
+			p := in.Job.Platform.Loads[name]
+			in.Patches = append(in.Patches, Patch{name, p.X, p.Y, p.Length, p.Width, p.Load})
+		}
 	}
-	return v
-}
-
-func orLength(v, usual measure.Length) measure.Length {
-	if v == 0 {
-		return usual
+	if in.Walls == nil && in.Job.Building != nil {
+		for _, name := range slices.Sorted(maps.Keys(in.Job.Building.Walls)) {
+			w := in.Job.Building.Walls[name]
+			wall := Wall{Name: name, X1: w.From, X2: w.To, Y1: w.At, Y2: w.At, CarriesRoof: w.Roof}
+			if w.Runs == "along_width" {
+				wall.X1, wall.X2, wall.Y1, wall.Y2 = w.At, w.At, w.From, w.To
+			}
+			in.Walls = append(in.Walls, wall)
+		}
 	}
-	return v
+	return in
 }

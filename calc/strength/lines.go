@@ -17,17 +17,6 @@ type plyResult struct {
 	live   field // whole live load, for the sums
 }
 
-// combined returns what a combination does to the ply.
-func (p *plyResult) combined(combo Combination) envelope {
-	e := p.gauge.empty()
-	for kind, factor := range combo.factors {
-		if factor != 0 && p.cases[kind].most.shear != nil {
-			e.include(p.cases[kind], factor)
-		}
-	}
-	return e
-}
-
 // lineResult is one beam line with what its loads do to it.
 type lineResult struct {
 	line      int

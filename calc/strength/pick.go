@@ -234,6 +234,9 @@ func (s *search) withValues(sections []job.Section, path string) []job.Section {
 func (s *search) cheapest(wanted int) []Choice {
 	var found []Choice
 	for i, at := range s.order {
+		if !s.faults.Empty() {
+			return nil // the job is at fault, whatever is chosen
+		}
 		c := s.choices[at]
 		if s.ruledOut(&c) || !s.passes(&c) {
 			continue

@@ -93,6 +93,7 @@ func TestPickIsTheSameEveryTime(t *testing.T) {
 		again, _ := Pick(Input{Job: allOpen(priced(shed()))})
 		require.Equal(t, first.Chosen, again.Chosen)
 		require.Equal(t, first.RunnersUp, again.RunnersUp)
+		require.Equal(t, first.Figures(), again.Figures())
 	}
 }
 

@@ -13,6 +13,7 @@ func (c *checker) pierChecks(piers []PierLoad) {
 		p := &piers[i]
 		c.postColumn(p)
 		c.postBearing(p)
+		c.postOffCentre(p)
 		c.blockRating(p)
 		c.onStone(p)
 		c.onSoil(p)

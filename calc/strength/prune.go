@@ -129,7 +129,7 @@ func (s *search) beamTooWeak(c *Choice, v Adjusted, w, span, over float64) bool 
 
 // mostOnPier returns the greatest load that block, stone and soil allow.
 func (s *search) mostOnPier() float64 {
-	j, rules := s.in.Job, s.in.Rules.filled()
+	j, rules := s.in.Job, rulesOf(s.in.Rules, s.in.Job)
 	most := math.Inf(1)
 	if j.Block.RatedLoad > 0 {
 		most = float64(j.Block.RatedLoad)
@@ -151,7 +151,7 @@ func (s *search) joistTooWeak(c *Choice) bool {
 		return true
 	}
 	stiffness := float64(v.Elastic) * b * d * d * d / 12
-	return w*math.Pow(span, 4)/384/stiffness > span/float64(s.in.Rules.filled().LiveLimit)
+	return w*math.Pow(span, 4)/384/stiffness > span/float64(rulesOf(s.in.Rules, j).LiveLimit)
 }
 
 // passes lays a choice out and makes its checks, dearest last. It notes what it

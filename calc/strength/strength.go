@@ -81,7 +81,8 @@ func Work(in Input) (*Strength, fault.List) {
 }
 
 func newChecker(in Input, store *gauges) *checker {
-	return &checker{in: in, job: in.Job, frame: in.Frame, rules: in.Rules.filled(), words: words{in.Job.Style()}, store: store}
+	in = placed(in)
+	return &checker{in: in, job: in.Job, frame: in.Frame, rules: rulesOf(in.Rules, in.Job), words: words{in.Job.Style()}, store: store}
 }
 
 // wrong puts a fault at the place of a key of the job.

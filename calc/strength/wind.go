@@ -26,13 +26,12 @@ type Wind struct {
 
 // Push is the wind from one direction.
 type Push struct {
-	Name      string
-	Force     measure.Force  // unfactored, on all the building's projection
-	Arm       measure.Length // of it over the underside of the beams
-	Span      measure.Length // between the outer pier rows it turns about
-	Area      measure.Area
-	perRow    int // piers in the windward row
-	otherRows int
+	Name   string
+	Force  measure.Force  // unfactored, on all the building's projection
+	Arm    measure.Length // of it over the underside of the beams
+	Span   measure.Length // between the outer pier rows it turns about
+	Area   measure.Area
+	perRow int // piers in the windward row
 }
 
 // windConstants are α and zg of ASCE 7-16 Table 26.11-1. B was read; C and D are
