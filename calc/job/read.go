@@ -29,6 +29,9 @@ func load(fsys fs.FS, name string, origin figure.Origin, faults *fault.List) *no
 	case errors.Is(err, fs.ErrNotExist):
 		faults.Add(fault.Fault{At: file, Wrong: "there is no such file", Remedy: "look at the spelling and the folder of the name"})
 		return nil
+	case err != nil && isFolder(fsys, name):
+		faults.Add(fault.Fault{At: file, Wrong: "this is a folder", Remedy: "name the job file in it"})
+		return nil
 	case err != nil:
 		faults.Add(fault.Fault{At: file, Wrong: "the file cannot be read", Remedy: "is it a plain file, and may it be read?"})
 		return nil
@@ -42,6 +45,11 @@ func load(fsys fs.FS, name string, origin figure.Origin, faults *fault.List) *no
 		return nil
 	}
 	return parse(src, text, origin, faults)
+}
+
+func isFolder(fsys fs.FS, name string) bool {
+	info, err := fs.Stat(fsys, name)
+	return err == nil && info.IsDir()
 }
 
 func readAtMost(fsys fs.FS, name string, most int64) ([]byte, error) {

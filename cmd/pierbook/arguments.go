@@ -5,6 +5,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"strings"
 )
 
 // parse reads options wherever they stand among the arguments, since the flag
@@ -20,7 +21,7 @@ func parse(options *flag.FlagSet, args []string, stdout, stderr io.Writer) (plai
 			printCommandHelp(stdout, options.Name())
 			return nil, done, true
 		case err != nil:
-			fmt.Fprintf(stderr, "pierbook %s: %v\n  pierbook help %s shows what it takes\n", options.Name(), err, options.Name())
+			fmt.Fprintf(stderr, "pierbook %s: %s\n  pierbook help %s shows what it takes\n", options.Name(), optionTrouble(err), options.Name())
 			return nil, wrongUsage, true
 		}
 		if options.NArg() == 0 {
@@ -33,4 +34,16 @@ func parse(options *flag.FlagSet, args []string, stdout, stderr io.Writer) (plai
 		plain = append(plain, options.Arg(0))
 		args = options.Args()[1:]
 	}
+}
+
+// optionTrouble says in a builder's words what the flag package found.
+func optionTrouble(err error) string {
+	text := err.Error()
+	if option, ok := strings.CutPrefix(text, "flag provided but not defined: "); ok {
+		return "there is no option " + option
+	}
+	if option, ok := strings.CutPrefix(text, "flag needs an argument: "); ok {
+		return "nothing stands after " + option
+	}
+	return text
 }

@@ -26,32 +26,31 @@ func runCheck(args []string, stdout, stderr io.Writer) int {
 	}
 	exit = done
 	for i, typed := range jobs {
-		if i > 0 {
-			fmt.Fprintln(stdout)
-		}
-		if !checkOne(d, typed, stdout, stderr) {
+		if !checkOne(d, typed, i > 0, stdout, stderr) {
 			exit = faulty
 		}
 	}
 	return exit
 }
 
-// checkOne checks one job and says whether nothing is wrong or failing.
-func checkOne(d disk, typed string, stdout, stderr io.Writer) bool {
+// checkOne checks one job and says whether nothing is wrong or failing. The
+// numbers of a later job stand apart from those before.
+func checkOne(d disk, typed string, later bool, stdout, stderr io.Writer) bool {
 	name, err := d.name(typed)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook check:", err)
 		return false
 	}
 	plan, faults := work(d.files(), name)
+	if faults.Empty() {
+		_, faults = newLibrary(d.files()).book(plan.Job.Pages)
+	}
 	if !faults.Empty() {
 		d.relabelled(faults).Print(stderr)
 		return false
 	}
-	_, faults = newLibrary(d.files()).bookFor(plan)
-	if !faults.Empty() {
-		d.relabelled(faults).Print(stderr)
-		return false
+	if later {
+		fmt.Fprintln(stdout)
 	}
 	printKeyNumbers(plan, typed, stdout)
 	lines := failing(plan)

@@ -15,6 +15,7 @@ import (
 type disk struct {
 	root   string // "/" or "C:\"
 	folder string // working folder, for showing names as a person would type them
+	typed  map[string]string
 }
 
 func newDisk() (disk, error) {
@@ -22,13 +23,14 @@ func newDisk() (disk, error) {
 	if err != nil {
 		return disk{}, err
 	}
-	return disk{root: filepath.VolumeName(folder) + string(filepath.Separator), folder: folder}, nil
+	return disk{root: filepath.VolumeName(folder) + string(filepath.Separator), folder: folder, typed: map[string]string{}}, nil
 }
 
 // files returns the whole disk as a file system.
 func (d disk) files() fs.FS { return os.DirFS(d.root) }
 
-// name turns a path as typed into a name in [disk.files].
+// name turns the path of a job file as typed into a name in [disk.files], and
+// keeps in mind how it was typed.
 func (d disk) name(typed string) (string, error) {
 	absolute, err := filepath.Abs(typed)
 	if err != nil {
@@ -38,12 +40,19 @@ func (d disk) name(typed string) (string, error) {
 	if err != nil {
 		return "", err
 	}
-	return filepath.ToSlash(relative), nil
+	name := filepath.ToSlash(relative)
+	if typed != "" {
+		d.typed[name] = typed
+	}
+	return name, nil
 }
 
-// shown turns a name in [disk.files] into a path as a person in the working
-// folder would type it.
+// shown turns a name in [disk.files] into the path that was typed for it, or
+// else into one as a person in the working folder would type it.
 func (d disk) shown(name string) string {
+	if typed, ok := d.typed[name]; ok {
+		return typed
+	}
 	absolute := filepath.Join(d.root, filepath.FromSlash(name))
 	relative, err := filepath.Rel(d.folder, absolute)
 	if err != nil || strings.HasPrefix(relative, filepath.Join("..", "..")) {

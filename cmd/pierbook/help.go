@@ -64,7 +64,7 @@ func runHelp(args []string, stdout, stderr io.Writer) int {
 	case len(args) == 0:
 		printUsage(stdout)
 	case len(args) > 1:
-		fmt.Fprintln(stderr, "pierbook help: one command at a time")
+		fmt.Fprintln(stderr, "pierbook help: one command at a time\n  pierbook help COMMAND")
 		return wrongUsage
 	case args[0] == "job":
 		printJobHelp(stdout)

@@ -38,6 +38,7 @@ func commands() []command {
 func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
 
 func run(args []string, stdout, stderr io.Writer) int {
+	stdout, stderr = terminal{stdout}, terminal{stderr}
 	if len(args) == 0 {
 		printUsage(stderr)
 		return wrongUsage

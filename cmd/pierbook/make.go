@@ -25,6 +25,14 @@ func runMake(args []string, stdout, stderr io.Writer) int {
 	if stop {
 		return exit
 	}
+	if *out == "" {
+		fmt.Fprintln(stderr, "pierbook make: the folder after -o has no name\n  pierbook make JOB... -o DIR")
+		return wrongUsage
+	}
+	if info, err := os.Stat(*out); err == nil && !info.IsDir() {
+		fmt.Fprintf(stderr, "pierbook make: %s is a file, so no binder can go into it\n  name a folder after -o\n", *out)
+		return faulty
+	}
 	m, err := newMaking(jobs, *out)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook make:", err)
@@ -56,9 +64,6 @@ type outcome struct {
 }
 
 func newMaking(jobs []string, out string) (*making, error) {
-	if out == "" {
-		return nil, fmt.Errorf("the folder for the binders has no name")
-	}
 	m := &making{out: out, claims: map[string]int{}, twice: map[int]string{}}
 	if len(jobs) == 0 {
 		m.files, m.names, m.show = content.Sample, []string{content.SampleJob}, func(l fault.List) fault.List { return l }
