@@ -30,15 +30,19 @@ func (c *checker) beamSubjects(l *lineResult) []subject {
 func (c *checker) beamChecks() [][]subject {
 	var all [][]subject
 	for i := range c.lines {
-		subjects := c.beamSubjects(&c.lines[i])
-		for _, of := range []func(*checker, *subject) finding{bending, shear, liveDeflection, totalDeflection, beamBearing} {
-			c.addWorst(subjects, of)
-		}
-		c.slender(&subjects[0])
-		c.beamOverhang(&subjects[0])
-		all = append(all, subjects)
+		all = append(all, c.checkLine(&c.lines[i]))
 	}
 	return all
+}
+
+func (c *checker) checkLine(l *lineResult) []subject {
+	subjects := c.beamSubjects(l)
+	for _, of := range []func(*checker, *subject) finding{bending, shear, beamBearing, liveDeflection, totalDeflection} {
+		c.addWorst(subjects, of)
+	}
+	c.slender(&subjects[0])
+	c.beamOverhang(&subjects[0])
+	return subjects
 }
 
 // beamBearing checks Fc⊥ of each ply over each post. Over a splice each end has

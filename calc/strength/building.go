@@ -81,7 +81,7 @@ func (c *checker) snow() measure.Stress {
 
 func (c *checker) snowItem(what string, total measure.Force) Load {
 	t := c.words
-	return Load{ID: "snow", What: what, Amount: c.snow(), Total: total, Source: "job file; importance by ASCE 7-16 Table 1.5-2", Path: "site.ground_snow", Memory: c.rules.RiskCategory != "II",
+	return Load{ID: "snow", What: what, Amount: c.snow(), Total: total, Source: c.basis("site.ground_snow") + "; importance by ASCE 7-16 Table 1.5-2", Path: "site.ground_snow", Memory: c.rules.RiskCategory != "II",
 		Formula: "S = ground snow · importance", Working: fmt.Sprintf("%s × %.1f = %s", t.pressure(c.job.Site.GroundSnow), float64(importance(c.rules.RiskCategory)), t.pressure(c.snow())), From: []string{"design.risk_category"}}
 }
 
@@ -130,8 +130,8 @@ func (c *checker) buildingItems(b *job.Building, plan measure.Area, roof, snow, 
 	w := c.words.style
 	shape := b.Roof.Shape + " roof"
 	c.loads.add(
-		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: "job file", Path: "building.weight.most"},
-		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: "job file", Path: "building.weight.least"},
+		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: c.basis("building.weight.most"), Path: "building.weight.most"},
+		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: c.basis("building.weight.least"), Path: "building.weight.least"},
 		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303, notes to Table 1: 10 psf of roof; at most half of the building",
 			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", psf(roofDeadPSF).Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
 		Load{ID: "walls", What: "of which the walls, evenly along their length", Amount: b.WeightMost - roof, Formula: "walls = building − roof",

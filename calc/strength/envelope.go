@@ -112,6 +112,7 @@ func (e envelope) include(other envelope, times float64) {
 type gauge struct {
 	run      run
 	stations []station
+	first    []int   // first station of each part, and their number
 	parts    []part  // their places and lengths
 	unit     []field // by part: 1 N/m over it
 	whole    field   // all parts loaded
@@ -126,8 +127,10 @@ func measureRun(r run, marks []float64, room *slab) (*gauge, error) {
 	}
 	g := &gauge{run: r, parts: a.parts, slab: room}
 	for i := range g.parts {
+		g.first = append(g.first, len(g.stations))
 		g.stations = append(g.stations, g.placesIn(i, marks)...)
 	}
+	g.first = append(g.first, len(g.stations))
 	g.whole = newField(len(g.stations), len(r.supports))
 	for _, p := range g.parts {
 		f := newField(len(g.stations), len(r.supports))
@@ -197,18 +200,7 @@ func (g *gauge) empty() envelope {
 }
 
 // endsOf returns the first and last station of a part.
-func (g *gauge) endsOf(part int) (first, last int) {
-	first = -1
-	for i, s := range g.stations {
-		if s.part == part {
-			if first < 0 {
-				first = i
-			}
-			last = i
-		}
-	}
-	return first, last
-}
+func (g *gauge) endsOf(part int) (first, last int) { return g.first[part], g.first[part+1] - 1 }
 
 // beside returns the part that ends at a support and the one that begins there,
 // −1 where there is none.

@@ -48,7 +48,7 @@ type floorLoads struct {
 func (c *checker) timberDensity() (measure.Density, string, bool) {
 	timber := c.job.Timber
 	if timber.Density > 0 {
-		return timber.Density, "job file", true
+		return timber.Density, c.basis("timber.density"), true
 	}
 	moisture := 15.0
 	if timber.Wet {
@@ -112,7 +112,7 @@ func (c *checker) beamMetres() float64 {
 // Table 3.3), boards what the timber weighs.
 func (c *checker) surfaceWeight(timber measure.Density) measure.Stress {
 	s := c.job.Platform.Surface
-	density, source, path := s.Density, "job file", "platform.surface.density"
+	density, source, path := s.Density, c.basis("platform.surface.density"), "platform.surface.density"
 	if density == 0 {
 		density, source, path = timber, "as the frame's timber", ""
 		if s.Kind == "panels" {
@@ -147,6 +147,15 @@ func (c *checker) rimStrips(rim measure.LineLoad) {
 	}
 }
 
+// basis tells where a value of the job comes from: the job file, or the source
+// of its default.
+func (c *checker) basis(path string) string {
+	if e, ok := c.job.Entry(path); ok && e.Source != "" {
+		return e.Source
+	}
+	return "job file"
+}
+
 // liveLoad puts the load of use on the floor.
 func (c *checker) liveLoad() {
 	live := c.job.Platform.FloorLoad
@@ -159,12 +168,9 @@ func (c *checker) liveLoad() {
 	if c.quiet {
 		return
 	}
-	path, source := "platform.floor_load", "job file"
+	path, source := "platform.floor_load", c.basis("platform.floor_load")
 	if c.job.Platform.Use != "" {
 		path = "platform.use"
-	}
-	if e, ok := c.job.Entry("platform.floor_load"); ok && e.Source != "" {
-		source = e.Source
 	}
 	l.add(Load{ID: "floor", What: "floor live load", Amount: live, Total: live.On(c.frame.Length.Times(c.frame.Width)), Source: source, Path: path})
 }

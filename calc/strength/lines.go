@@ -1,6 +1,7 @@
 package strength
 
 import (
+	"cmp"
 	"slices"
 
 	"pierbook/calc/frame"
@@ -35,6 +36,30 @@ func (c *checker) carry() bool {
 		}
 		c.lines = append(c.lines, l)
 	}
+	return true
+}
+
+// carryHeaviestFirst works and checks the lines by falling load and stops at the
+// first that fails; those after it are left out.
+func (c *checker) carryHeaviestFirst() bool {
+	loads := c.lineLoads()
+	order := make([]int, len(loads))
+	for i := range order {
+		order[i] = i
+	}
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(loads[b].liveMost, loads[a].liveMost) })
+	for _, i := range order {
+		l, ok := c.workLine(i, loads[i])
+		if !ok {
+			return false
+		}
+		c.lines = append(c.lines, l)
+		c.checkLine(&c.lines[len(c.lines)-1])
+		if c.failed {
+			return true
+		}
+	}
+	slices.SortFunc(c.lines, func(a, b lineResult) int { return cmp.Compare(a.line, b.line) })
 	return true
 }
 

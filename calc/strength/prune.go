@@ -49,7 +49,7 @@ const endSpan = 0.0857
 // ruledOut says whether a choice cannot pass, by conditions that every passing
 // frame meets whatever its continuity: the greatest moment in an end span is at
 // least 0.0858·w·L², the greatest shear at least w·L/2, a span sags at least
-// w·L⁴/384EI, and the piers of a line share its whole load.
+// w·L⁴/384EI, and an inner pier takes the load of a span.
 func (s *search) ruledOut(c *Choice) bool {
 	j := s.in.Job
 	floor := s.floors[c.floorKey()]
@@ -72,7 +72,7 @@ func (s *search) ruledOut(c *Choice) bool {
 	v := s.valuesOf(c.Beam, j.Frame.Beams.Timber, c.Beam.Plies >= 3)
 	span, over := s.pierSpan(c)
 	for _, w := range floor.loads {
-		if s.beamTooWeak(c, v, w, span, over) || w*j.Platform.Length.Metres()/float64(c.PerLine) > s.mostOnPier() {
+		if s.beamTooWeak(c, v, w, span, over) || s.pierTooWeak(c, v, w, span, over) {
 			return true
 		}
 	}
@@ -127,6 +127,20 @@ func (s *search) beamTooWeak(c *Choice, v Adjusted, w, span, over float64) bool 
 	return 1.5*w*(span/2-d)/(b*d) > float64(v.Shear)
 }
 
+// pierTooWeak compares the load of an inner pier with what block, ground and the
+// beam's bearing allow. The end piers of a line take no more than half a span and
+// the overhang, so one of the inner ones takes a whole span or more.
+func (s *search) pierTooWeak(c *Choice, v Adjusted, w, span, over float64) bool {
+	load := w * (span - over*over/span)
+	if c.PerLine == 2 {
+		load = w * span / 2
+	}
+	post := s.in.Job.Frame.Posts
+	contact := min(c.Beam.Across(), post.Depth).Times(post.Width)
+	bearing := float64(v.BearingAcross) * float64(BearingFactor(post.Width, 6*measure.Inch)) * float64(contact)
+	return load > min(s.mostOnPier(), bearing)
+}
+
 // mostOnPier returns the greatest load that block, stone and soil allow.
 func (s *search) mostOnPier() float64 {
 	j, rules := s.in.Job, rulesOf(s.in.Rules, s.in.Job)
@@ -175,10 +189,9 @@ func (s *search) passes(c *Choice) bool {
 	if !s.floorPasses(c, k) || s.ruledOut(c) {
 		return false
 	}
-	if !k.carry() {
+	if !k.carryHeaviestFirst() {
 		return false
 	}
-	k.beamChecks()
 	if k.failed {
 		s.noteBeam(c, k)
 		return false
@@ -210,20 +223,26 @@ func (s *search) floorPasses(c *Choice, k *checker) bool {
 	floor.worst, floor.governs = k.greatest()
 	most, _, whole := k.liveShare()
 	for i := range most {
-		floor.loads = append(floor.loads, k.loads.area[liveCase]*most[i]+floor.dead*whole[i]+k.relief(i))
+		floor.loads = append(floor.loads, k.loads.area[liveCase]*most[i]+floor.dead*whole[i]+k.lasting(i))
 	}
 	s.floors[c.floorKey()] = floor
 	k.checks = nil
 	return floor.holds
 }
 
-// relief returns how much walls and rims lift a line, 0 or less, by metre.
-func (c *checker) relief(line int) float64 {
-	sum := 0.0
+// lasting returns what walls and rims put on a line by metre: those that run the
+// whole length, and of the others only what lifts.
+func (c *checker) lasting(line int) float64 {
+	sum, length := 0.0, c.frame.Length.Metres()
 	for _, s := range c.loads.strips {
-		if s.alongX() && (s.kind == deadCase || s.kind == buildingCase) {
-			sum += min(0, s.size*c.floor.share(s.y1)[line])
+		if !s.alongX() || s.kind != deadCase && s.kind != buildingCase {
+			continue
 		}
+		load := s.size * c.floor.share(s.y1)[line]
+		if s.x1 > 0 || s.x2 < length {
+			load = min(0, load)
+		}
+		sum += load
 	}
 	return sum
 }
@@ -241,7 +260,9 @@ func (s *search) noteBeam(c *Choice, k *checker) {
 		}
 	}
 	k.checks, k.failed = nil, false
-	k.beamChecks()
+	for i := range k.lines {
+		k.checkLine(&k.lines[i])
+	}
 	if heavier, _ := k.greatest(); heavier < failed {
 		return
 	}
