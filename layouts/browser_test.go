@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"pierbook/internal/browser"
+	"pierbook/layouts/browser"
 )
 
 // TestPrintsOnBothPapers prints the fixture as a person would and measures the

@@ -3,6 +3,7 @@ package blocks
 import (
 	"fmt"
 	"html/template"
+	"slices"
 	"strings"
 
 	"pierbook/calc"
@@ -57,16 +58,104 @@ func loadTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
-// checkTable lists every check, failing ones first.
+// checkTable lists the checks that rule, failing ones first: of checks that are
+// made at every pier or on every line the worst one; the others stand in the
+// grids of ratios.
 func checkTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("Check"), number("Demand"), number("Capacity"), number("Ratio"), words("Verdict"), words("Clause")}, Size: layouts.Fine}
-	for _, check := range p.Strength.Checks {
-		ratio := text(fmt.Sprintf("%.2f", float64(check.Ratio)))
+	for _, check := range ruling(p) {
+		ratio := text(ratioText(check.Ratio))
 		ratio.Strong = check.Fails()
 		t.Rows = append(t.Rows, []layouts.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), ratio, text(verdict(check)), remembered(check.Clause, check.Memory)})
 	}
 	return t
+}
+
+func ratioText(r measure.Ratio) string { return fmt.Sprintf("%.2f", float64(r)) }
+
+// repeated splits the id of a check that is made at many places, such as
+// pier.B3.soil, into its family, place and kind.
+func repeated(id string) (family, place, kind string, ok bool) {
+	parts := strings.SplitN(id, ".", 3)
+	if len(parts) == 3 && (parts[0] == "pier" || parts[0] == "post" || parts[0] == "beam") {
+		return parts[0], parts[1], parts[2], true
+	}
+	return "", "", "", false
+}
+
+// ruling returns failing checks and, of every kind, the worst. The checks come
+// sorted, so the first of a kind is its worst.
+func ruling(p *calc.Plan) []strength.Check {
+	var list []strength.Check
+	seen := map[string]bool{}
+	for _, check := range p.Strength.Checks {
+		family, _, kind, many := repeated(check.ID)
+		if many && seen[family+kind] && !check.Fails() {
+			continue
+		}
+		seen[family+kind] = true
+		list = append(list, check)
+	}
+	return list
+}
+
+// ratioGrid shows the ratios of checks that are made at many places: a row for
+// each place, a column for each kind.
+func ratioGrid(p *calc.Plan, what string, places []string, families ...string) layouts.Table {
+	t := layouts.Table{Head: []layouts.Column{words(what)}, Size: layouts.Fine}
+	ratios := map[string]strength.Check{}
+	var kinds []string
+	for _, check := range p.Strength.Checks {
+		family, place, kind, many := repeated(check.ID)
+		if !many || !slices.Contains(families, family) {
+			continue
+		}
+		column := kind
+		if family == "post" {
+			column = "post " + kind
+		}
+		if !slices.Contains(kinds, column) {
+			kinds = append(kinds, column)
+		}
+		ratios[place+" "+column] = check
+	}
+	slices.Sort(kinds)
+	for _, kind := range kinds {
+		t.Head = append(t.Head, number(strings.ReplaceAll(kind, "_", " ")))
+	}
+	for _, place := range places {
+		row := []layouts.Cell{head(place)}
+		for _, kind := range kinds {
+			check, made := ratios[place+" "+kind]
+			cell := text("")
+			if made {
+				cell = layouts.Cell{Text: ratioText(check.Ratio), Strong: check.Fails()}
+			}
+			row = append(row, cell)
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	if len(kinds) == 0 {
+		t.Rows = nil
+	}
+	return t
+}
+
+func pierCheckTable(p *calc.Plan) layouts.Table {
+	var places []string
+	for _, pier := range p.Frame.Piers {
+		places = append(places, pier.Name)
+	}
+	return ratioGrid(p, "Pier", places, "pier", "post")
+}
+
+func beamCheckTable(p *calc.Plan) layouts.Table {
+	var places []string
+	for _, line := range p.Frame.Lines {
+		places = append(places, line.Name)
+	}
+	return ratioGrid(p, "Line", places, "beam")
 }
 
 func verdict(c strength.Check) string {
@@ -80,30 +169,26 @@ func verdict(c strength.Check) string {
 	}
 }
 
-// workings shows the working of each check, line by line.
-func workings(p *calc.Plan, c content.Call) template.HTML {
+// workings shows the working of each check that rules, line by line.
+func workings(p *calc.Plan, _ content.Call) template.HTML {
 	var b strings.Builder
-	for _, check := range p.Strength.Checks {
-		if len(check.Working) == 0 || strings.HasPrefix(check.ID, "pier.") && !mostLoaded(p, check) {
+	b.WriteString(`<div class="workings">`)
+	for _, check := range ruling(p) {
+		if len(check.Working) == 0 {
 			continue
 		}
 		mark := ""
 		if check.Memory {
 			mark = `<sup class="mark" title="from memory, unconfirmed">m</sup>`
 		}
-		fmt.Fprintf(&b, "<div class=\"working kept\"><h4>%s%s</h4>\n<p class=\"note\">%s</p>\n", escape(check.What), mark, escape(check.Clause))
+		fmt.Fprintf(&b, "<div class=\"working kept\"><h4>%s%s</h4>\n<p class=\"clause\">%s</p>\n", escape(check.What), mark, escape(check.Clause))
 		for _, line := range check.Working {
 			fmt.Fprintf(&b, "<p class=\"line\">%s</p>\n", escape(line))
 		}
-		fmt.Fprintf(&b, "<p class=\"line\"><b>%s / %s = %.2f, %s</b></p></div>\n", escape(printed(p, check.Demand)), escape(printed(p, check.Capacity)), float64(check.Ratio), escape(verdict(check)))
+		fmt.Fprintf(&b, "<p class=\"line\"><b>%s / %s = %s, %s</b></p></div>\n", escape(printed(p, check.Demand)), escape(printed(p, check.Capacity)), ratioText(check.Ratio), escape(verdict(check)))
 	}
+	b.WriteString("</div>\n")
 	return template.HTML(b.String())
-}
-
-// mostLoaded says whether a pier's check is of the pier whose load path is shown;
-// the other piers stand in the table.
-func mostLoaded(p *calc.Plan, check strength.Check) bool {
-	return strings.HasPrefix(check.ID, "pier."+p.Strength.WorstPier+".") || check.Fails()
 }
 
 func escape(s string) string { return template.HTMLEscapeString(s) }

@@ -63,6 +63,8 @@ var tables = func() map[string]maker {
 		"moves":       moveTable,
 		"finished":    finishedTable,
 		"pier-loads":  pierLoadTable,
+		"pier-checks": pierCheckTable,
+		"beam-checks": beamCheckTable,
 	} {
 		makers[name] = func(p *calc.Plan, c content.Call) template.HTML { return make(p).For(c) }
 	}
