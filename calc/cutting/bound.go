@@ -73,7 +73,9 @@ func (t *task) start() *layout {
 		if l == nil {
 			return
 		}
-		l = t.settle(l)
+		if settled := t.settle(l); settled.weighs(t.weight) < l.weighs(t.weight) {
+			l = settled
+		}
 		if best == nil || l.weighs(t.weight) < best.weighs(t.weight) {
 			best = l
 		}

@@ -126,7 +126,7 @@ func (t *task) settle(l *layout) *layout {
 		for left > 0 {
 			j := t.lightest(p, taken)
 			if j < 0 {
-				return l
+				return l // what came before took all the sticks that hold this one
 			}
 			n := min(left, t.shelves[j].most-taken[j])
 			taken[j] += n

@@ -60,8 +60,12 @@ func (s *search) offer(l *layout) bool {
 	if l == nil {
 		return false
 	}
-	l = s.settle(s.exact(l))
+	l = s.exact(l)
 	w := l.weighs(s.task.weight)
+	// Settling may give a short piece the stick that a long one needs.
+	if settled := s.settle(l); settled.weighs(s.task.weight) < w {
+		l, w = settled, settled.weighs(s.task.weight)
+	}
 	if w > s.target || !s.fits(l) {
 		return false
 	}
