@@ -33,7 +33,7 @@ const slabSize = 1 << 15
 
 func (s *slab) take(n int) []float64 {
 	if s.used+n > len(s.room) {
-		s.room, s.used = make([]float64, max(n, slabSize)), 0
+		s.room, s.used = make([]float64, max(n, slabSize, 2*len(s.room))), 0 // the old room lives on in its fields
 	}
 	taken := s.room[s.used : s.used+n : s.used+n]
 	s.used += n
