@@ -13,7 +13,7 @@ var handJobs = map[string]handJob{
 func feet(ft, in float64) float64 { return ft*handFoot + in*handInch }
 
 var sampleByHand = handJob{
-	length: feet(16, 0), width: feet(12, 0),
+	length: feet(16, 0), width: feet(11, 10.75),
 	surface: feet(0, 23./32), joist: feet(0, 7.25), beam: feet(0, 5.5), cap: feet(0, 1./16),
 	joistWidth: feet(0, 1.5), rimWidth: feet(0, 1.5), joistSpacing: feet(0, 16),
 	beamWidth: feet(0, 3.5), lines: 3, perLine: 5, first: feet(0, 1.75), last: feet(0, 1.75),

@@ -32,6 +32,9 @@ func writeFolder(parent, name string, files map[string][]byte) error {
 		return fmt.Errorf("putting %s back in order: %w", name, err)
 	}
 	target := filepath.Join(parent, name)
+	if info, err := os.Stat(target); err == nil && !info.IsDir() {
+		return fmt.Errorf("%s is a file where the binder's folder has to stand; move it away", target)
+	}
 	fresh := filepath.Join(parent, "."+name+newSuffix)
 	if err := fill(fresh, files); err != nil {
 		return errors.Join(fmt.Errorf("writing %s: %w", name, err), os.RemoveAll(fresh))

@@ -9,6 +9,7 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"sync"
 
 	"pierbook/calc"
@@ -45,11 +46,12 @@ func runMake(args []string, stdout, stderr io.Writer) int {
 type making struct {
 	files  fs.FS
 	show   func(fault.List) fault.List // names files as the person typed them
+	shown  func(string) string         // likewise for one name
 	names  []string                    // of the jobs in files
 	out    string
 	pages  *library
 	claims map[string]int // folder to the first job that asked for it
-	twice  map[int]string // jobs whose folder another job has, to that job's name
+	twice  map[int]string // jobs whose folder another job has, to that job as typed
 }
 
 // outcome is what came of one job.
@@ -72,13 +74,15 @@ func newMaking(jobs []string, out string) (*making, error) {
 		if err != nil {
 			return nil, err
 		}
-		m.files, m.show = d.files(), d.relabelled
+		m.files, m.show, m.shown = d.files(), d.relabelled, d.shown
 		for _, typed := range jobs {
 			name, err := d.name(typed)
 			if err != nil {
 				return nil, err
 			}
-			m.names = append(m.names, name)
+			if !slices.Contains(m.names, name) { // a job given twice is made once
+				m.names = append(m.names, name)
+			}
 		}
 	}
 	m.pages = newLibrary(m.files)
@@ -123,6 +127,9 @@ func (m *making) run(stdout, stderr io.Writer) int {
 		}
 	}
 	workers.Wait()
+	if len(entries) == 0 {
+		return exit
+	}
 	if err := writeFrontPage(m.out, entries, stdout); err != nil {
 		fmt.Fprintln(stderr, "pierbook make: front page:", err)
 		exit = faulty
@@ -151,7 +158,7 @@ func (m *making) claimFolders() {
 			continue
 		}
 		if first, taken := m.claims[folder]; taken {
-			m.twice[i], m.twice[first] = m.names[first], m.names[i]
+			m.twice[i], m.twice[first] = m.shown(m.names[first]), m.shown(m.names[i])
 			continue
 		}
 		m.claims[folder] = i
@@ -167,7 +174,7 @@ func (m *making) one(i int) (r outcome) {
 	if other, twice := m.twice[i]; twice {
 		var list fault.List
 		list.Add(fault.Fault{At: plan.Job.At("name"), Path: "name",
-			Wrong: fmt.Sprintf("%q and the job %s lead to one folder, %s", plan.Job.Name, filepath.Base(other), plan.Job.Slug()), Remedy: "give each job a name of its own"})
+			Wrong: fmt.Sprintf("%q leads to the folder %s, and so does the name in %s", plan.Job.Name, plan.Job.Slug(), other), Remedy: "give each job a name of its own"})
 		return outcome{faults: m.show(list)}
 	}
 	if last, ok := lastIssue(m.out, plan.Job.Slug()); ok {
@@ -206,7 +213,7 @@ func (m *making) report(r outcome, stdout, stderr io.Writer) bool {
 	}
 	fmt.Fprintf(stdout, "%s  %s; %s\n", filepath.ToSlash(filepath.Join(m.out, r.folder, binderFile)), r.entry.Progress, r.entry.Checks)
 	for _, line := range r.failed {
-		fmt.Fprintf(stderr, "  FAILS %s\n", line)
+		fmt.Fprintf(stderr, "%s: FAILS %s\n", r.folder, line)
 	}
 	return len(r.failed) == 0
 }
