@@ -132,10 +132,23 @@ func (e *listed) restrict(alive []int32) {
 }
 
 // relax prices the patterns alive until none is worth more than it weighs, and
-// returns the bound, times the scale.
+// returns the bound, times the scale: the largest number when no plan is left.
 func (e *listed) relax(alive []int32) int64 {
 	m := e.m
-	m.repair()
+	for !m.repair() {
+		m.bare = true
+		bound, worst := e.scan(m.whole(), alive)
+		m.bare = false
+		if len(worst) == 0 {
+			m.recompute()
+			if bound > 0 {
+				return math.MaxInt64
+			}
+			break
+		}
+		e.enter(worst)
+		m.recompute()
+	}
 	for before := -1; ; {
 		m.primal()
 		p := m.whole()
@@ -144,13 +157,18 @@ func (e *listed) relax(alive []int32) int64 {
 			return bound
 		}
 		before = m.pivots
-		for _, i := range worst {
-			j := m.addPattern(e.pool[i])
-			e.source = append(e.source, i)
-			e.column[i] = j
-			if e.most[i] >= 0 {
-				m.hi[j] = float64(e.most[i])
-			}
+		e.enter(worst)
+	}
+}
+
+// enter adds patterns to the master.
+func (e *listed) enter(worst []int32) {
+	for _, i := range worst {
+		j := e.m.addPattern(e.pool[i])
+		e.source = append(e.source, i)
+		e.column[i] = j
+		if e.most[i] >= 0 {
+			e.m.hi[j] = float64(e.most[i])
 		}
 	}
 }

@@ -120,6 +120,7 @@ func (s *simplex) repair() bool {
 		}
 		column, reduced := s.replacing(place, short)
 		if column < 0 {
+			s.blame(place, short)
 			return false
 		}
 		s.express(column)
@@ -131,6 +132,19 @@ func (s *simplex) repair() bool {
 		s.exchange(place, column, (s.x[place]-bound)/s.work[place], reduced, leavesTo)
 	}
 	return true
+}
+
+// blame makes the duals those that show why the place cannot come back within
+// its bounds: with them no column at hand gains anything, whatever it costs, and
+// the bounds on the rows alone add up to more than nothing.
+func (s *simplex) blame(place int, short float64) {
+	sign := -1.0
+	if short < 0 {
+		sign = 1
+	}
+	for r, v := range s.inverse[place] {
+		s.dual[r] = sign * v
+	}
 }
 
 // leaving returns the place farthest out of its bounds and by how much it falls

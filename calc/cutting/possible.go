@@ -1,6 +1,9 @@
 package cutting
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // lacking says whether the relaxation leaves pieces uncut.
 func (m *master) lacking() bool {
@@ -46,6 +49,15 @@ func (m *master) possible(relax func() int64) bool {
 		}
 	})
 	return bound <= 0
+}
+
+// ruledOut says whether the bounds on the rows that count sticks rule out any
+// plan, after a repair has failed.
+func (m *master) ruledOut() bool {
+	m.bare = true
+	p := m.whole()
+	m.bare = false
+	return p.fixed > 0 && slices.Min(p.yields) >= 0
 }
 
 // weigh gives every column the weight told.

@@ -89,7 +89,9 @@ func (s *search) explore(bands []band, depth int) bool {
 		return false
 	}
 	m := newMaster(s.task)
-	m.narrow(bands)
+	if !m.narrow(bands) {
+		return m.ruledOut()
+	}
 	for _, p := range s.seeds {
 		m.addPattern(p)
 	}
@@ -203,8 +205,9 @@ func (s *search) keepSeeds(m *master) {
 	}
 }
 
-// narrow bounds the sticks of shelves.
-func (m *master) narrow(bands []band) {
+// narrow bounds the rows that count sticks, and says whether that leaves any
+// plan at all.
+func (m *master) narrow(bands []band) bool {
 	for _, b := range bands {
 		l := m.logical[b.row]
 		m.lo[l] = max(m.lo[l], float64(b.least))
@@ -212,9 +215,7 @@ func (m *master) narrow(bands []band) {
 			m.hi[l] = min(m.hi[l], float64(b.most))
 		}
 	}
-	if len(bands) > 0 {
-		m.repair()
-	}
+	return m.repair()
 }
 
 // splitCount returns the row that counts sticks whose activity is not whole,
