@@ -69,6 +69,14 @@ func (c *checker) windChecks(piers []PierLoad) {
 	c.upliftCheck(own, len(piers))
 }
 
+// joinPiers wants every joint of a pier to hold the sideways force on it, whether
+// or not the building would turn over.
+func (c *checker) joinPiers(piers []PierLoad) {
+	for i := range piers {
+		c.tieAt(piers[i].Name, "beam to post and post to block", 0, c.sideways(&piers[i]))
+	}
+}
+
 func (c *checker) overturning(push Push, b Balanced, id, what, joint string) {
 	check := Check{ID: "wind." + push.Name + ".overturning_" + id, What: "overturning by wind " + push.Name + " the beams: " + what, Demand: b.Turning, Capacity: b.Resisting,
 		Ratio: ratioOf(float64(b.Turning), float64(b.Resisting)), Combination: "0.6D + 0.6W", Clause: "ASCE 7-16 2.4.1; " + c.wind.source, Memory: c.wind.memory}

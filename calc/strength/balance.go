@@ -17,39 +17,14 @@ type Balance struct {
 
 // balances sums loads and reactions up for each case that is present.
 func (c *checker) balances() []Balance {
-	floor := float64(c.frame.Length.Times(c.frame.Width))
 	var all []Balance
 	for kind := range caseCount {
 		if kind == windCase || !c.loads.present[kind] {
 			continue
 		}
 		b := Balance{Case: caseNames[kind]}
-		area := c.loads.area[kind] * floor
-		applied, parts := area, []string{}
-		if area > 0 {
-			parts = append(parts, c.words.force(area)+" on the floor")
-		}
-		strips := 0.0
-		for _, s := range c.loads.strips {
-			if s.kind == kind {
-				strips += s.total()
-			}
-		}
-		if strips > 0 {
-			parts = append(parts, c.words.force(strips)+" along walls and rims")
-		}
-		if kind == deadCase {
-			beams := c.loads.beam * c.beamMetres()
-			strips += beams
-			parts = append(parts, c.words.force(beams)+" of beams")
-		}
-		if kind == liveCase {
-			for _, p := range c.in.Patches {
-				strips += float64(p.Load)
-				parts = append(parts, c.words.force(float64(p.Load))+" "+p.Name)
-			}
-		}
-		b.Applied = measure.Force(applied + strips)
+		var parts []string
+		b.Applied, parts = c.applied(kind)
 		for i := range c.lines {
 			for _, r := range c.lines[i].reactions[kind].whole {
 				b.Reactions += measure.Force(r)
@@ -59,4 +34,32 @@ func (c *checker) balances() []Balance {
 		all = append(all, b)
 	}
 	return all
+}
+
+// applied adds up what a case puts on the platform, and says of what.
+func (c *checker) applied(kind loadCase) (measure.Force, []string) {
+	sum, parts := 0.0, []string{}
+	add := func(load float64, what string) {
+		if load != 0 {
+			sum += load
+			parts = append(parts, c.words.force(load)+" "+what)
+		}
+	}
+	add(c.loads.area[kind]*float64(c.frame.Length.Times(c.frame.Width)), "on the floor")
+	strips := 0.0
+	for _, s := range c.loads.strips {
+		if s.kind == kind {
+			strips += s.total()
+		}
+	}
+	add(strips, "along walls and rims")
+	if kind == deadCase {
+		add(c.loads.beam*c.beamMetres(), "of beams")
+	}
+	if kind == liveCase {
+		for _, p := range c.in.Patches {
+			add(float64(p.Load), "of "+p.Name)
+		}
+	}
+	return measure.Force(sum), parts
 }

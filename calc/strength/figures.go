@@ -132,9 +132,13 @@ func (s *Strength) tieFigures() []figure.Figure {
 			joint = "to_ground"
 		}
 		key := "pier." + t.Pier + ".tie_" + joint
+		from := []string{"pier." + t.Pier + ".reaction"}
+		if s.Wind != nil {
+			from = append(from, "load.wind.pressure")
+		}
 		figures = append(figures,
-			figure.Figure{Key: key + ".up", Means: "hold-down wanted at " + t.Pier + ", " + t.Joint, Value: t.Up, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind checks", Working: t.Up.Print(s.style), From: []string{"load.wind.pressure"}},
-			figure.Figure{Key: key + ".level", Means: "sideways force to hold at " + t.Pier + ", " + t.Joint, Value: t.Level, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind checks", Working: t.Level.Print(s.style), From: []string{"load.wind.pressure"}})
+			figure.Figure{Key: key + ".up", Means: "hold-down wanted at " + t.Pier + ", " + t.Joint, Value: t.Up, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind checks", Working: t.Up.Print(s.style), From: from},
+			figure.Figure{Key: key + ".level", Means: "sideways force to hold at " + t.Pier + ", " + t.Joint, Value: t.Level, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind's share and 2% of the load", Working: t.Level.Print(s.style), From: from})
 	}
 	return figures
 }

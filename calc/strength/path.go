@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"pierbook/calc/frame"
 	"pierbook/calc/measure"
 )
 
@@ -16,51 +17,59 @@ type Step struct {
 	Check   string // the check that governs the part, such as "bending 0.62"; empty when none
 }
 
+// descent gathers the steps of a path with their running sum.
+type descent struct {
+	steps []Step
+	sum   measure.Force
+	check func(part string) string
+}
+
+func (d *descent) step(part string, adds measure.Force, working string, values ...any) {
+	d.sum += adds
+	d.steps = append(d.steps, Step{part, adds, d.sum, fmt.Sprintf(working, values...), d.check(part)})
+}
+
 // path follows the load of one pier from the surface to the soil, under the
 // combination that is greatest there. By halves of bays first; what joists and
 // beams that run on, and patterned load, shift to this pier is a step of its own.
 func (c *checker) path(pier *PierLoad) []Step {
 	p, _ := c.frame.Pier(pier.Name)
+	d := &descent{check: func(part string) string { return c.governs(part, p.Name, c.frame.Lines[p.Line].Name) }}
+	c.pathToPost(d, p, pier)
+	t, block, base := c.words, c.job.Block.Weight.Weight(), c.job.Block.Base
+	post := measure.Force(c.loads.post * pier.Height.Post.Metres())
+	d.step("members that run on", pier.Most-post-d.sum, "rims, continuity and patterned load: reaction less the sum so far")
+	d.step("post", post, "%s × %s", t.line(c.loads.post), t.length(pier.Height.Post))
+	onStone := d.sum + block
+	d.step("block", block, "on the stone: %s/(%s)² = %s", t.force(float64(onStone)), t.length(base), t.pressure(onStone.Over(base.Times(base))))
+	side, stone := c.bed(pier)
+	d.step("stone", stone, "%s deep, %s square", t.length(pier.Height.Stone), t.length(side))
+	d.step("soil", 0, "%s/(%s)² = %s; allowed %s", t.force(float64(d.sum)), t.length(side), t.pressure(d.sum.Over(side.Times(side))), t.pressure(c.job.Site.Soil.Bearing))
+	return d.steps
+}
+
+// pathToPost follows the load from the surface to the top of the post.
+func (c *checker) pathToPost(d *descent, p frame.Pier, pier *PierLoad) {
 	var combo Combination
 	for _, k := range combinations {
 		if k.Name == pier.Combination {
 			combo = k
 		}
 	}
-	area := p.TributaryLength.Times(p.TributaryWidth)
 	t, f := c.words, combo.factors
-	live := c.job.Platform.FloorLoad * measure.Stress(f[liveCase])
-	snow := c.snowOnFloor() * measure.Stress(f[snowCase])
+	area := p.TributaryLength.Times(p.TributaryWidth)
+	moving := c.job.Platform.FloorLoad*measure.Stress(f[liveCase]) + c.snowOnFloor()*measure.Stress(f[snowCase])
 	own := measure.Stress(c.loads.area[deadCase])
-	var steps []Step
-	sum := measure.Force(0)
-	step := func(part string, adds measure.Force, working string) {
-		sum += adds
-		steps = append(steps, Step{part, adds, sum, working, c.governs(part, p.Name, c.frame.Lines[p.Line].Name)})
-	}
-	step("surface", (live + snow).On(area), fmt.Sprintf("%s: %s on %s of floor", combo.Name, t.pressure(live+snow), area.Print(t.style)))
-	step("joists", own.On(area), fmt.Sprintf("surface and joists, %s × %s", t.pressure(own), area.Print(t.style)))
-	beam := measure.Force(c.loads.beam * p.TributaryLength.Metres())
-	step("beam", beam, fmt.Sprintf("%s × %s", t.line(c.loads.beam), t.length(p.TributaryLength)))
-	walls := pier.Building + pier.RoofLive*measure.Force(f[roofCase])
+	d.step("surface", moving.On(area), "%s: %s on %s of floor", combo.Name, t.pressure(moving), area.Print(t.style))
+	d.step("joists", own.On(area), "surface and joists, %s × %s", t.pressure(own), area.Print(t.style))
 	if c.job.Building != nil {
-		walls += pier.Snow * measure.Force(f[snowCase])
-		step("walls and roof", walls, "through the joists and along the beam")
+		walls := pier.Building + pier.RoofLive*measure.Force(f[roofCase]) + pier.Snow*measure.Force(f[snowCase])
+		d.step("walls and roof", walls, "through the joists and along the beam")
 	}
-	post := measure.Force(c.loads.post * pier.Height.Post.Metres())
-	wind := pier.Wind * measure.Force(f[windCase])
-	if wind > 0 {
-		step("wind", wind, "overturning, on the leeward row")
+	d.step("beam", measure.Force(c.loads.beam*p.TributaryLength.Metres()), "%s × %s", t.line(c.loads.beam), t.length(p.TributaryLength))
+	if wind := pier.Wind * measure.Force(f[windCase]); wind > 0 {
+		d.step("wind", wind, "overturning, on the leeward row")
 	}
-	step("members that run on", pier.Most-post-sum, "rims, continuity and patterned load: reaction less the sum so far")
-	step("post", post, fmt.Sprintf("%s × %s", t.line(c.loads.post), t.length(pier.Height.Post)))
-	block := c.job.Block.Weight.Weight()
-	base := c.job.Block.Base
-	step("block", block, fmt.Sprintf("on the stone: %s/(%s)² = %s", t.force(float64(sum+block)), t.length(base), t.pressure((sum+block).Over(base.Times(base)))))
-	side, stone := c.bed(pier)
-	step("stone", stone, fmt.Sprintf("%s deep, %s square", t.length(pier.Height.Stone), t.length(side)))
-	step("soil", 0, fmt.Sprintf("%s/(%s)² = %s; allowed %s", t.force(float64(sum)), t.length(side), t.pressure(sum.Over(side.Times(side))), t.pressure(c.job.Site.Soil.Bearing)))
-	return steps
 }
 
 // governs names the check with the greatest ratio of a part of the path.

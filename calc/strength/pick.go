@@ -105,8 +105,24 @@ func newSearch(in Input) *search {
 	return s
 }
 
+// each calls do with every combination; joist and spacing number those two.
+func (b bounded) each(do func(joist, spacing int, c Choice)) {
+	for i, joist := range b.joists {
+		for k, spacing := range b.spacings {
+			for _, beam := range b.beams {
+				for _, lines := range b.lines {
+					for _, perLine := range b.piers {
+						do(i, k, Choice{Joist: joist, Spacing: spacing, Beam: beam, Lines: lines, PerLine: perLine})
+					}
+				}
+			}
+		}
+	}
+}
+
 // enumerate lists every frame within the bounds by rising cost; equal costs by
-// fewer piers, fewer lines, then the sizes' order.
+// fewer piers, fewer lines, then the sizes' order. The length of the joists
+// depends on joist and spacing alone, or between beams also on those.
 func (s *search) enumerate(b bounded) {
 	p := pricesOf(s.in.Job)
 	b.joists = s.withValues(b.joists, "frame.joists")
@@ -114,35 +130,22 @@ func (s *search) enumerate(b bounded) {
 	lengths := map[[3]int]measure.Length{}
 	between := s.in.Job.Frame.Joists.Sit == "between_beams"
 	widest := widestOf(b.beams)
-	for ji, joist := range b.joists {
-		for si, spacing := range b.spacings {
-			for _, beam := range b.beams {
-				for _, lines := range b.lines {
-					for _, perLine := range b.piers {
-						c := Choice{Joist: joist, Spacing: spacing, Beam: beam, Lines: lines, PerLine: perLine}
-						key := [3]int{ji, si, 0}
-						probe := c
-						if between {
-							key[2] = lines*1000 + int(beam.Across()/measure.Millimetre)
-						} else {
-							probe.Beam = widest
-						}
-						long, known := lengths[key]
-						if !known {
-							long = s.joistLength(probe)
-							lengths[key] = long
-						}
-						if long <= 0 {
-							continue
-						}
-						if s.price(p, &c, long) {
-							s.choices = append(s.choices, c)
-						}
-					}
-				}
-			}
+	b.each(func(joist, spacing int, c Choice) {
+		key, probe := [3]int{joist, spacing}, c
+		if between {
+			key[2] = c.Lines*1000 + int(c.Beam.Across()/measure.Millimetre)
+		} else {
+			probe.Beam = widest
 		}
-	}
+		long, known := lengths[key]
+		if !known {
+			long = s.joistLength(probe)
+			lengths[key] = long
+		}
+		if long > 0 && s.price(p, &c, long) {
+			s.choices = append(s.choices, c)
+		}
+	})
 	s.order = make([]int, len(s.choices))
 	for i := range s.order {
 		s.order[i] = i

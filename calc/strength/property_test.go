@@ -186,3 +186,29 @@ func TestTributaryAreas(t *testing.T) {
 	assert.InDelta(t, 1600, 50*6*bay, .01)
 	assert.InDelta(t, 400, 50*3*bay/2, .01)
 }
+
+// TestPathEndsAtTheLoadOfItsPier checks the running sum of the load path and that
+// every pier has its joints told.
+func TestPathEndsAtTheLoadOfItsPier(t *testing.T) {
+	for name, j := range map[string]*job.Job{"shed": shed(), "deck": deck(), "summerhouse": summerhouse()} {
+		s := work(t, j)
+		sum := measure.Force(0)
+		for _, step := range s.Path {
+			sum += step.Adds
+			assert.InDelta(t, float64(sum), float64(step.Sum), 1e-6, name)
+			if step.Part == "post" {
+				for _, p := range s.Piers {
+					if p.Name == s.WorstPier {
+						assert.InDelta(t, float64(p.Most), float64(step.Sum), 1e-6, name)
+					}
+				}
+			}
+		}
+		assert.Equal(t, "soil", s.Path[len(s.Path)-1].Part, name)
+		joined := map[string]bool{}
+		for _, tie := range s.Ties {
+			joined[tie.Pier] = joined[tie.Pier] || tie.Level > 0
+		}
+		assert.Len(t, joined, len(s.Piers), name)
+	}
+}

@@ -11,6 +11,7 @@ func (c *checker) all() {
 	c.piers = c.pierLoads()
 	c.pierChecks(c.piers)
 	c.windChecks(c.piers)
+	c.joinPiers(c.piers)
 }
 
 // result gathers what was worked out.
