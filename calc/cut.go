@@ -76,31 +76,26 @@ func gather(j *job.Job, f *frame.Frame, g *ground.Ground) []*wanted {
 			}
 		}
 	}
-	posts := of(f.Sections.Post)
-	for _, p := range f.Piers {
-		length, known := postOf(j, g, p.Name)
-		posts.estimate = posts.estimate || !known
-		posts.add("posts", length, p.Name)
-	}
+	gatherPosts(of(f.Sections.Post), j, f, g)
 	return all
 }
 
-// postOf returns the post to cut at a pier, rounded as it is printed, since
-// that is what the saw is set to. Before the heights are known it is the
-// longest post the job allows.
-func postOf(j *job.Job, g *ground.Ground, pier string) (measure.Length, bool) {
-	if p, ok := g.Pier(pier); ok && p.Hole != nil {
-		return p.Hole.Post.RoundTo(mark(j)), true
+// gatherPosts adds the posts that are still to be cut, rounded as they are
+// printed, since that is what the saw is set to. A post that is cut already and
+// serves, here or at another pier, is not among them, nor one that its seat does
+// not allow. Before the heights are known every post is the longest the job
+// allows.
+func gatherPosts(posts *wanted, j *job.Job, f *frame.Frame, g *ground.Ground) {
+	if g.Posts == nil {
+		posts.estimate = true
+		for _, p := range f.Piers {
+			posts.add("posts", j.Frame.Posts.Longest, p.Name)
+		}
+		return
 	}
-	return j.Frame.Posts.Longest, false
-}
-
-// mark is the finest length a saw is set to: the printed fraction or a millimetre.
-func mark(j *job.Job) measure.Length {
-	if j.Units == measure.Metric {
-		return measure.Millimetre
+	for _, p := range g.ToCut() {
+		posts.add("posts", p.Wanted.RoundTo(j.Mark()), p.Name)
 	}
-	return j.Fraction
 }
 
 // cut makes the cutting plan of every section.
@@ -132,8 +127,8 @@ func (c *Cut) solve(j *job.Job) {
 		}
 		problem.Stock = append(problem.Stock, stock)
 	}
-	for _, length := range slices.Concat(j.Yard.OnHand[c.Section.Size], j.Measured.Stock[c.Section.Size]) {
-		problem.OnHand = append(problem.OnHand, cutting.Stick{Length: length, Count: 1})
+	for i, length := range inHand(j, c.Section.Size) {
+		problem.OnHand = append(problem.OnHand, cutting.Stick{Length: length, Count: 1, Name: fmt.Sprintf("%s in hand, %d", c.Section.Size, i+1)})
 	}
 	result, err := cutting.Plan(problem)
 	if err != nil {
@@ -141,4 +136,14 @@ func (c *Cut) solve(j *job.Job) {
 		return
 	}
 	c.Result = &result
+}
+
+// inHand returns the sticks and offcuts of a size that need not be bought, in
+// the order given. Those counted on site are what there is now, and stand in the
+// place of those that the yard's file names.
+func inHand(j *job.Job, size string) []measure.Length {
+	if counted, ok := j.Measured.Stock[size]; ok {
+		return counted
+	}
+	return j.Yard.OnHand[size]
 }

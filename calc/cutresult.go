@@ -92,7 +92,15 @@ func (c Cut) Proof(style measure.Style) string {
 		}
 		return measure.Money(float64(v) / 100).Print(style)
 	}
-	words := fmt.Sprintf("%d sticks bought, %s", c.Result.Bought, amount(cost.Value))
+	words := fmt.Sprintf("%d sticks to buy, %s", c.Result.Bought, amount(cost.Value))
+	switch {
+	case c.Result.Bought == 0:
+		return "nothing to buy: the sticks in hand yield every piece"
+	case c.Result.Bought < len(c.Result.Sticks):
+		words = fmt.Sprintf("%d of the sticks are in hand; still to buy: %d, %s", len(c.Result.Sticks)-c.Result.Bought, c.Result.Bought, amount(cost.Value))
+	case c.Result.Bought == 1:
+		words = "one stick to buy, " + amount(cost.Value)
+	}
 	if !cost.Proven {
 		return words + fmt.Sprintf("; not proven best: no plan costs less than %s", amount(cost.Bound))
 	}

@@ -27,9 +27,9 @@ func (l *ledger) line(g *Ground, name string) {
 		}
 		l.add(figure.Figure{Key: top, Means: "tops of the posts on line " + name, Value: p.Top, Formula: "floor − build-up of the line, with measured depths",
 			Working: l.sum(p.Top, plus(g.Floor.Height), minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
-		l.add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Printed,
+		l.add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Number,
 			Formula: "post = this number + reading in the seat − the day's bench-mark reading",
-			Working: l.sum(p.Printed, plus(p.Top), minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
+			Working: l.sum(p.Number, plus(p.Top), minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
 		return
 	}
 	l.blank(top, "tops of the posts on line "+name, printed, "number the posts of line "+name+" start from")

@@ -125,7 +125,7 @@ func (g *Ground) heights(j *job.Job, f *frame.Frame) fault.List {
 	places := g.used(j, f)
 	g.places = places
 	floor, clash := g.terms.floor(places, g.insideSpots())
-	if locked, bad := g.locked(j, floor); bad {
+	if locked, bad := g.locked(j); bad {
 		faults.Add(locked)
 		return faults
 	}

@@ -91,8 +91,11 @@ func (s *Seats) height(pier string) *measure.Length {
 }
 
 // locked reports that the floor may not be worked out anew once a seat is read
-// or a post cut, and gives the line that holds it where it is.
-func (g *Ground) locked(j *job.Job, floor *Floor) (fault.Fault, bool) {
+// or a post cut, and gives the line that holds it where it is: the floor as it
+// was before a seat was set or a beam measured, which the last binder printed.
+// Holes may or may not have been in that binder, so that a floor which they
+// changed is named too.
+func (g *Ground) locked(j *job.Job) (fault.Fault, bool) {
 	if !j.Platform.Floor.Lowest || (g.Seats == nil || len(g.Seats.Read) == 0) && len(j.Measured.PostsCut) == 0 {
 		return fault.Fault{}, false
 	}
@@ -100,8 +103,17 @@ func (g *Ground) locked(j *job.Job, floor *Floor) (fault.Fault, bool) {
 	f := fault.Fault{At: j.At(path), Path: path,
 		Wrong:  `"lowest" would move the floor under seats that are read or posts that are cut`,
 		Remedy: "give the height of the floor that the last binder printed"}
-	if floor != nil {
-		f.Remedy = fmt.Sprintf("write height: %s in its place, the floor of the last binder", floor.Height)
+	planned, clash := g.terms.floor(g.planned(j), g.insideSpots())
+	dug, stuck := g.terms.floor(g.dug(j), g.insideSpots())
+	switch {
+	case clash != nil && stuck != nil:
+	case clash != nil:
+		f.Remedy = fmt.Sprintf("write height: %s in its place, the floor of the last binder", dug.Height)
+	default:
+		f.Remedy = fmt.Sprintf("write height: %s in its place, the floor of the last binder", planned.Height)
+		if stuck == nil && dug.Height != planned.Height {
+			f.Remedy += fmt.Sprintf("; or height: %s if that binder already had the holes as dug", dug.Height)
+		}
 	}
 	return f, true
 }

@@ -9,11 +9,19 @@ import (
 // used returns the piers as they are to be built now: holes as dug, seats as
 // set, build-up by the beams that were delivered.
 func (g *Ground) used(j *job.Job, f *frame.Frame) []place {
-	list := g.planned(j)
+	list := g.dug(j)
 	for i, p := range f.Piers {
 		list[i].buildUp = lineBuildUp(j, f, p.Line)
 		list[i].seat = g.Seats.height(p.Name)
-		if hole, dug := j.Measured.Holes[p.Name]; dug {
+	}
+	return list
+}
+
+// dug returns the piers as planned, with the holes that were dug.
+func (g *Ground) dug(j *job.Job) []place {
+	list := g.planned(j)
+	for i, p := range list {
+		if hole, dug := j.Measured.Holes[p.name]; dug {
 			list[i].dug = &hole
 		}
 	}
@@ -39,18 +47,24 @@ type LinePosts struct {
 	BuildUp measure.Length // with measured depths
 	Top     measure.Length // height of the tops of its posts
 	Printed measure.Length // the number that post = printed + reading in the seat − the day's bench-mark reading starts from
+	Number  measure.Length // Printed as it stands on paper
 }
 
 // lines returns the post tops of each beam line. Printed is the top over the
 // bench mark, since with instrument = bench mark + its reading
 //
 //	post = top − (instrument − reading) = (top − bench mark) + reading − bench-mark reading
+//
+// On paper it stands to the mark that the saw is set to. Halves go up whatever
+// its sign, as those of the posts do, so that the sum on paper is the post of
+// the next issue to the last mark.
 func (g *Ground) lines(j *job.Job, f *frame.Frame) []LinePosts {
 	var list []LinePosts
 	for i, line := range f.Lines {
 		buildUp := lineBuildUp(j, f, i)
 		top := g.Floor.Height - buildUp
-		list = append(list, LinePosts{Name: line.Name, BuildUp: buildUp, Top: top, Printed: top - j.Ground.BenchMark.Height})
+		printed := top - j.Ground.BenchMark.Height
+		list = append(list, LinePosts{Name: line.Name, BuildUp: buildUp, Top: top, Printed: printed, Number: (printed + j.Mark()/2).RoundDownTo(j.Mark())})
 	}
 	return list
 }

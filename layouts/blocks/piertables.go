@@ -2,6 +2,8 @@ package blocks
 
 import (
 	"fmt"
+	"slices"
+	"strings"
 
 	"pierbook/calc"
 	"pierbook/calc/ground"
@@ -99,25 +101,78 @@ func stoneTable(p *calc.Plan) layouts.Table {
 }
 
 // postTable is the sum that works on paper: post = printed number + reading on
-// the seat − today's reading on the bench mark.
+// the seat − today's reading on the bench mark. The readings of the day stand in
+// it once the job has them, and a post that is cut is not asked for again.
 func postTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	return layouts.Table{
+	t := layouts.Table{
 		Head: []layouts.Column{words("Pier"), number("Expected post"), big("Printed number"), words("+ seat reading"), words("− bench mark"), words("= post"), words("Again")},
 		Size: layouts.Working,
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
 			expected, printed := blank("expected post"), blank("printed number")
 			if pier.Hole != nil {
-				expected, printed = c.length(pier.Hole.Post), c.length(printedNumber(p, pier))
+				expected, printed = c.length(plannedPost(pier)), postNumber(p, pier)
 			}
-			return []layouts.Cell{head(pier.Name), expected, printed, blank("reading on the seat of " + pier.Name), blank("today's bench mark"), blank("post " + pier.Name), blank("worked again")}
+			row := []layouts.Cell{head(pier.Name), expected, printed, blank("reading on the seat of " + pier.Name), blank("today's bench mark"), blank("post " + pier.Name), blank("worked again")}
+			return readPost(p, c, pier, row)
 		}),
 	}
+	if p.Job.Ground.Instrument.Reads == "tenths" {
+		t.Note = tenthsToInches(c)
+	}
+	return t
 }
 
-// printedNumber is the top of the post over the bench mark.
-func printedNumber(p *calc.Plan, _ ground.Pier) measure.Length {
-	return p.Ground.Floor.PostTops - p.Job.Ground.BenchMark.Height
+// readPost puts what was read and cut at a pier into its row.
+func readPost(p *calc.Plan, c cells, pier ground.Pier, row []layouts.Cell) []layouts.Cell {
+	if p.Ground.Posts == nil {
+		return row
+	}
+	post := p.Ground.Posts[slices.IndexFunc(p.Ground.Posts, func(post ground.Post) bool { return post.Name == pier.Name })]
+	if reading, read := p.Job.Measured.Seats[pier.Name]; read && p.Ground.Seats != nil {
+		row[3], row[4] = c.quantity(measure.Reading(reading)), c.quantity(measure.Reading(p.Ground.Seats.BenchMark))
+		row[5] = c.length(post.Wanted)
+	}
+	if post.State != ground.Estimate && post.State != ground.ToCut {
+		row[6] = text(postWords(p, post))
+	}
+	return row
+}
+
+// plannedPost is the post before anything was measured on the pier.
+func plannedPost(pier ground.Pier) measure.Length {
+	if pier.Planned != nil {
+		return pier.Planned.Post
+	}
+	return pier.Hole.Post
+}
+
+// lineOf returns what the posts of a pier's own line have in common: with beams
+// measured, each line has a number of its own.
+func lineOf(p *calc.Plan, pier ground.Pier) ground.LinePosts {
+	placed, _ := p.Frame.Pier(pier.Name)
+	return p.Ground.Lines[placed.Line]
+}
+
+// postNumber prints the number of a pier's row as the rod reads, since it is
+// added to its readings.
+func postNumber(p *calc.Plan, pier ground.Pier) layouts.Cell {
+	line := lineOf(p, pier)
+	if p.Job.Ground.Instrument.Reads == "tenths" {
+		return text(signed(fmt.Sprintf("%.3f\u00a0ft", line.Printed.Inches()/12)))
+	}
+	return text(line.Number.Print(p.Style))
+}
+
+func signed(number string) string { return strings.Replace(number, "-", "−", 1) }
+
+// tenthsToInches turns a sum in feet and hundredths into what a tape shows.
+func tenthsToInches(c cells) string {
+	var parts []string
+	for tenth := 1; tenth < 10; tenth++ {
+		parts = append(parts, fmt.Sprintf("0.%d ft is %s", tenth, measure.Foot.Part(tenth, 10).Print(c.style)))
+	}
+	return "The rod reads tenths, the tape inches: " + strings.Join(parts, ", ") + ". Each 0.01 ft more is " + measure.Foot.Part(1, 100).Print(c.style) + "."
 }
 
 func exceptionTable(p *calc.Plan) layouts.Table {
