@@ -54,10 +54,7 @@ func bounds(j *job.Job) bounded {
 		b.beams = beamSizes(sizes)
 	}
 	if w.Joists.Spacing == 0 {
-		b.spacings = imperialSpacings
-		if j.Units == measure.Metric {
-			b.spacings = metricSpacings
-		}
+		b.spacings = openSpacings(j)
 	}
 	if w.Beams.Lines == 0 {
 		b.lines = counts(2, min(mostLines, int(j.Platform.Width/closest)+1))
@@ -66,6 +63,29 @@ func bounds(j *job.Job) bounded {
 		b.piers = counts(2, min(mostPiers, int(j.Platform.Length/closest)+1))
 	}
 	return b
+}
+
+// openSpacings returns the usual spacings, under panels only those that divide a
+// panel, so that end joints meet on joists; all of them when none does.
+func openSpacings(j *job.Job) []measure.Length {
+	usual := imperialSpacings
+	if j.Units == measure.Metric {
+		usual = metricSpacings
+	}
+	face, gap := j.Platform.Surface.FaceLength, j.Platform.Surface.Gap
+	if j.Platform.Surface.Kind != "panels" || face <= 0 {
+		return usual
+	}
+	var fit []measure.Length
+	for _, spacing := range usual {
+		if face%spacing == 0 || (face+gap)%spacing == 0 {
+			fit = append(fit, spacing)
+		}
+	}
+	if len(fit) == 0 {
+		return usual
+	}
+	return fit
 }
 
 func counts(from, to int) []int {

@@ -275,3 +275,16 @@ func TestMetricJobWithJoistsBetweenBeams(t *testing.T) {
 	spacing, span := .4, bay
 	assert.InEpsilon(t, (float64(j.Platform.FloorLoad)+k.loads.area[deadCase])*spacing*span*span/8, float64(joist.Demand.(measure.Moment)), .001)
 }
+
+// TestManufacturedPierLoads: 24 CFR 3285.303 Table 1 with note 2: a home 15 ft wide
+// with 12 in eaves, one line of piers under each side: the floor and roof of half the
+// width, a wall and the chassis, and a 300 lb pier, rounded up to 100 lb. The 40 psf
+// floor load and the reading of the load path were chosen to fit.
+func TestManufacturedPierLoads(t *testing.T) {
+	for _, c := range [][3]float64{{4, 20, 2900}, {4, 40, 3600}, {6, 30, 4700}, {8, 20, 5500}, {8, 40, 6900}, {10, 20, 6800}} {
+		width := run{start: -1, end: 16, supports: []float64{0, 15}, hinges: make([]bool, 2)} // ft
+		a, err := width.solve([]push{{0, 15, 40 + 6}, {-1, 16, c[1] + 10}, {0, 0, 35 + 10}, {15, 15, 35 + 10}})
+		require.NoError(t, err)
+		assert.Equal(t, c[2], 100*math.Ceil((c[0]*a.reactions[0]+300)/100-1e-9))
+	}
+}

@@ -76,7 +76,7 @@ func openKeys(j *job.Job) []string {
 
 // Name says what a choice is: "2x6 at 16 in on 3 lines of 4x6, 5 piers each".
 func (c Choice) Name(s measure.Style) string {
-	return fmt.Sprintf("%s at %s on %d lines of %s, %d piers each", sectionName(c.Joist), c.Spacing.Print(s), c.Lines, sectionName(c.Beam), c.PerLine)
+	return fmt.Sprintf("%s at %s on %d lines of %s, %d piers each", sectionName(c.Joist), c.Spacing.Print(s), c.Lines, sectionName(c.Beam), c.Cost.Piers/c.Lines)
 }
 
 func decides(chosen, other Choice, s measure.Style) string {
@@ -168,7 +168,7 @@ func (s *search) price(p prices, c *Choice, joists measure.Length) bool {
 		rims = 0
 	}
 	beams := (j.Platform.Length - 2*j.Frame.Beams.SetBack) * measure.Length(c.Lines*c.Beam.Plies)
-	piers := c.Lines * max(1, c.PerLine)
+	piers := c.Lines * s.perLine(c)
 	var ok bool
 	c.Cost, ok = p.sum(frame.Sections{Joist: c.Joist, Rim: rim, Beam: c.Beam}, joists, rims, beams, piers)
 	return ok
@@ -183,6 +183,16 @@ func widestOf(beams []job.Section) job.Section {
 		}
 	}
 	return widest
+}
+
+// perLine returns how many piers a line of a choice has, also where the greatest
+// spacing sets it.
+func (s *search) perLine(c *Choice) int {
+	if c.PerLine > 0 {
+		return c.PerLine
+	}
+	reach, spacing := s.reach(), s.in.Job.Frame.Piers.Spacing
+	return int((reach+spacing-1)/spacing) + 1
 }
 
 // joistLength returns the length of all joists of a choice, from a frame laid

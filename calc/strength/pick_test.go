@@ -141,3 +141,45 @@ func BenchmarkPickOverAllChoices(b *testing.B) {
 		}
 	}
 }
+
+// TestSpacedPiersAreCounted checks the cost of a line whose piers follow a
+// greatest spacing, and that such a job is picked.
+func TestSpacedPiersAreCounted(t *testing.T) {
+	j := allOpen(priced(shed()))
+	j.Frame.Piers.Spacing = 4 * ft
+	p, faults := Pick(Input{Job: j})
+	require.NoError(t, faults.Err())
+	f := frameOf(t, p.Job)
+	assert.Equal(t, len(f.Piers), p.Chosen.Cost.Piers)
+	assert.Zero(t, work(t, p.Job).Failing())
+	assert.NotContains(t, p.Open, "frame.piers.per_line")
+}
+
+// TestMetricPick leaves a metric job with given values open.
+func TestMetricPick(t *testing.T) {
+	j := allOpen(summerhouse())
+	p, faults := Pick(Input{Job: j})
+	require.NoError(t, faults.Err())
+	assert.Zero(t, work(t, p.Job).Failing())
+	t.Log(p.Chosen.Name(j.Style()), p.Chosen.Cost.Print(j.Style()))
+}
+
+// TestPickWithoutAWayOut checks the fault of loads that nothing within the bounds carries.
+func TestPickWithoutAWayOut(t *testing.T) {
+	j := allOpen(shed())
+	j.Platform.FloorLoad = psf(3000)
+	p, faults := Pick(Input{Job: j})
+	assert.Nil(t, p)
+	require.False(t, faults.Empty())
+	assert.Contains(t, faults.Sorted()[0].Wrong, "frames within the bounds")
+
+	j = allOpen(shed())
+	j.Timber.Species = "ironwood"
+	_, faults = Pick(Input{Job: j})
+	require.False(t, faults.Empty())
+	assert.Equal(t, "timber.species", faults.Sorted()[0].Path)
+	j = allOpen(shed())
+	j.Site.Soil = job.Soil{}
+	_, faults = Pick(Input{Job: j})
+	assert.Equal(t, "site.soil", faults.Sorted()[0].Path)
+}

@@ -180,11 +180,14 @@ func TestTributaryAreas(t *testing.T) {
 	lines := []float64{0, 6 * .3048, 12 * .3048}
 	g, err := newGauges().of(run{end: lines[2], supports: lines, hinges: []bool{true, true, true}}, nil)
 	require.NoError(t, err)
-	assert.InDelta(t, 3*.3048, g.whole.reactions[0], 1e-9)
-	assert.InDelta(t, 6*.3048, g.whole.reactions[1], 1e-9)
-	bay := 16. / 3
-	assert.InDelta(t, 1600, 50*6*bay, .01)
-	assert.InDelta(t, 400, 50*3*bay/2, .01)
+	edge, middle := g.whole.reactions[0]/.3048, g.whole.reactions[1]/.3048 // ft of floor on each line
+	bays := run{end: 16, hinges: []bool{true, true, true, true}, supports: []float64{0, 16. / 3, 32. / 3, 16}}
+	for _, c := range []struct{ wide, end, inner float64 }{{edge, 400, 800}, {middle, 800, 1600}} {
+		a, err := bays.solve([]push{{0, 16, 50 * c.wide}})
+		require.NoError(t, err)
+		assert.InDelta(t, c.end, a.reactions[0], .01)
+		assert.InDelta(t, c.inner, a.reactions[1], .01)
+	}
 }
 
 // TestPathEndsAtTheLoadOfItsPier checks the running sum of the load path and that

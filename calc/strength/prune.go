@@ -104,19 +104,30 @@ type valuesKey struct {
 	repetitive bool
 }
 
-// pierSpan returns the distance of the piers and the overhang at the beam's ends.
+// outer returns where the first and last pier stand, from the beam's ends.
+func (s *search) outer() (first, last measure.Length) {
+	piers, half := s.in.Job.Frame.Piers, s.in.Job.Frame.Posts.Width/2
+	first, last = half, half
+	if piers.First != nil {
+		first = *piers.First
+	}
+	if piers.Last != nil {
+		last = *piers.Last
+	}
+	return first, last
+}
+
+// reach returns the distance from the first pier of a line to its last.
+func (s *search) reach() measure.Length {
+	first, last := s.outer()
+	return s.in.Job.Platform.Length - 2*s.in.Job.Frame.Beams.SetBack - first - last
+}
+
+// pierSpan returns the distance of the piers and the floor's overhang past the
+// outer ones.
 func (s *search) pierSpan(c *Choice) (span, over float64) {
-	j := s.in.Job
-	half := j.Frame.Posts.Width / 2
-	first, last := half, half
-	if p := j.Frame.Piers.First; p != nil {
-		first = *p
-	}
-	if p := j.Frame.Piers.Last; p != nil {
-		last = *p
-	}
-	reach := j.Platform.Length - 2*j.Frame.Beams.SetBack - first - last
-	return reach.Metres() / float64(c.PerLine-1), max(first, last, first+j.Frame.Beams.SetBack, last+j.Frame.Beams.SetBack).Metres()
+	first, last := s.outer()
+	return s.reach().Metres() / float64(c.PerLine-1), (max(first, last) + s.in.Job.Frame.Beams.SetBack).Metres()
 }
 
 func (s *search) beamTooWeak(c *Choice, v Adjusted, w, span, over float64) bool {
