@@ -14,6 +14,7 @@ type solver struct {
 	*model
 	kerf    int64 // in units of the model
 	nodes   int
+	further bool // aims after the first are to be sought
 	best    *layout
 	cost    int64
 	sticks  int64
@@ -91,8 +92,10 @@ func (s *solver) leastCost() bool {
 		a.proof = quick
 	}
 	s.best, s.cost = a.best, a.weight
-	s.gather(t, a)
 	s.record(a)
+	if s.further {
+		s.gather(t, a)
+	}
 	return true
 }
 

@@ -122,6 +122,9 @@ func (l *lister) descend(i int, room, worth, spare int64) {
 
 // keep puts the pattern at hand on the list.
 func (l *lister) keep() {
+	if cap(l.parts)-len(l.parts) < len(l.count)+1 {
+		l.parts = make([]part, 0, 4096+len(l.count))
+	}
 	start := len(l.parts)
 	for i, n := range l.count {
 		if n > 0 {

@@ -53,7 +53,7 @@ func Plan(p Problem) (Result, error) {
 	if err := p.tooLong(m); err != nil {
 		return Result{}, err
 	}
-	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, nodes: p.nodes()}
+	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, nodes: p.nodes(), further: p.Aims != LeastCost}
 	if !s.leastCost() {
 		return Result{}, fmt.Errorf("cutting: the sticks on hand do not yield all the pieces, and nothing can be bought")
 	}

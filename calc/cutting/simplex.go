@@ -24,6 +24,7 @@ type simplex struct {
 	x       []float64 // of the columns in the basis
 	dual    []float64 // of the rows
 	work    []float64 // the entering column in terms of the basis
+	filled  []int32   // scratch: entries of the pivot that are not zero
 	pivots  int
 }
 
@@ -162,16 +163,16 @@ func (s *simplex) exchange(place int, column int32, amount, reduced float64, lea
 	}
 	pivot := s.inverse[place]
 	scale := 1 / s.work[place]
-	for k := range pivot {
-		pivot[k] *= scale
+	s.filled = s.filled[:0]
+	for k, v := range pivot {
+		if v != 0 {
+			pivot[k] = v * scale
+			s.filled = append(s.filled, int32(k))
+		}
 	}
 	for i, line := range s.inverse {
-		f := s.work[i]
-		if i == place || f == 0 {
-			continue
-		}
-		for k, v := range pivot {
-			line[k] -= f * v
+		if f := s.work[i]; i != place && f != 0 {
+			s.subtract(line, pivot, f)
 		}
 	}
 	for k, v := range pivot {
@@ -184,6 +185,21 @@ func (s *simplex) exchange(place int, column int32, amount, reduced float64, lea
 	s.pivots++
 	if s.pivots%128 == 0 {
 		s.refresh()
+	}
+}
+
+// subtract takes f times the pivot from a line of the inverse, entry by entry
+// where the pivot is mostly empty.
+func (s *simplex) subtract(line, pivot []float64, f float64) {
+	if 3*len(s.filled) < len(pivot) {
+		for _, k := range s.filled {
+			line[k] -= f * pivot[k]
+		}
+		return
+	}
+	line = line[:len(pivot)]
+	for k, v := range pivot {
+		line[k] -= f * v
 	}
 }
 
