@@ -7,11 +7,17 @@ import (
 	"pierbook/calc/measure"
 )
 
+// The joints that ties hold.
+const (
+	onPost     = "beam to post and post to block"
+	intoGround = "block to ground"
+)
+
 // Tie is a hold-down that would be wanted at a pier; its capacity, and that of
 // what it holds to, are shown by others.
 type Tie struct {
 	Pier  string
-	Joint string        // what it joins: "beam to post and post to block", "block to ground"
+	Joint string        // what it joins: beam to post and post to block, or block to ground
 	Up    measure.Force // to be held down
 	Level measure.Force // to be held sideways, with it
 }
@@ -62,8 +68,8 @@ func (c *checker) windChecks(piers []PierLoad) {
 	for _, push := range []Push{w.Across, w.Along} {
 		onBlocks := Overturn(own, push.Force, w.Up, w.Factor, push.Arm+post, push.Span, 0)
 		withBlocks := Overturn(own+blocks, push.Force, w.Up, w.Factor, push.Arm+post+seat, push.Span, c.rules.StoneFriction)
-		c.overturning(push, onBlocks, "on_blocks", "platform and building on the blocks", "beam to post and post to block")
-		c.overturning(push, withBlocks, "on_stone", "all with the blocks on the stone", "block to ground")
+		c.overturning(push, onBlocks, "on_blocks", "platform and building on the blocks", onPost)
+		c.overturning(push, withBlocks, "on_stone", "all with the blocks on the stone", intoGround)
 		c.sliding(push, withBlocks, len(piers))
 	}
 	c.upliftCheck(own, len(piers))
@@ -73,8 +79,23 @@ func (c *checker) windChecks(piers []PierLoad) {
 // or not the building would turn over.
 func (c *checker) joinPiers(piers []PierLoad) {
 	for i := range piers {
-		c.tieAt(piers[i].Name, "beam to post and post to block", 0, c.sideways(&piers[i]))
+		c.tieAt(piers[i].Name, onPost, max(0, -piers[i].Lightest), c.sideways(&piers[i]))
+		c.lifted(&piers[i])
 	}
+}
+
+// lifted asks for a fastening where live load on other bays lifts the beam off its
+// pier. Piers that stay pressed down get no check.
+func (c *checker) lifted(p *PierLoad) {
+	if p.Lightest >= 0 {
+		return
+	}
+	down := p.Lightest - p.LiveLeast
+	check := Check{ID: "pier." + p.Name + ".lift", What: "live load on other bays lifting the beam off " + p.Name, Demand: -p.LiveLeast, Capacity: down, Ratio: ratioOf(float64(-p.LiveLeast), float64(down)),
+		Combination: "D + L", Clause: "statics; live load on the worst bays", Needs: "a fastening, " + onPost + ", for " + c.words.force(float64(-p.Lightest)) + " up"}
+	c.add(finding{check, func(t words) []string {
+		return []string{fmt.Sprintf("own weight and lightest building %s, patterned live load %s: %s", t.force(float64(down)), t.force(float64(p.LiveLeast)), t.force(float64(p.Lightest)))}
+	}})
 }
 
 func (c *checker) overturning(push Push, b Balanced, id, what, joint string) {
@@ -110,7 +131,7 @@ func (c *checker) sliding(push Push, b Balanced, piers int) {
 		each := b.Slide / measure.Force(piers)
 		check.Needs = fmt.Sprintf("anchorage, block to ground: %s sideways at each of %d piers, or an engineer's word that the sunk blocks hold it", c.words.force(float64(each)), piers)
 		for _, p := range c.frame.Piers {
-			c.tieAt(p.Name, "block to ground", 0, each)
+			c.tieAt(p.Name, intoGround, 0, each)
 		}
 	}
 	c.add(finding{check, func(t words) []string {
@@ -132,7 +153,7 @@ func (c *checker) upliftCheck(own measure.Force, piers int) {
 		each := (up - down) / measure.Force(piers)
 		check.Needs = fmt.Sprintf("anchorage, beam to post and post to block to ground: %s up at every pier", c.words.force(float64(each)))
 		for _, p := range c.frame.Piers {
-			c.tieAt(p.Name, "beam to post and post to block", each, 0)
+			c.tieAt(p.Name, onPost, each, 0)
 		}
 	}
 	c.add(finding{check, func(t words) []string {

@@ -128,7 +128,7 @@ func (s *Strength) tieFigures() []figure.Figure {
 	var figures []figure.Figure
 	for _, t := range s.Ties {
 		joint := "to_block"
-		if strings.HasPrefix(t.Joint, "block") {
+		if t.Joint == intoGround {
 			joint = "to_ground"
 		}
 		key := "pier." + t.Pier + ".tie_" + joint

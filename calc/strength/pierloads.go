@@ -11,7 +11,7 @@ type PierLoad struct {
 	LiveLeast                                  measure.Force // patterned live load that lifts, 0 or negative
 	Most                                       measure.Force // greatest of all combinations, on the block
 	Combination                                string
-	Lightest                                   measure.Force // 0.6 of own weight and lightest building, with lifting live load
+	Lightest                                   measure.Force // own weight and lightest building with the live load that lifts; below 0 the beam lifts
 	Height                                     Height
 	HeightKnown                                bool
 }
@@ -43,7 +43,7 @@ func (c *checker) pierLoads() []PierLoad {
 				pl.Most, pl.Combination = total, combo.Name
 			}
 		}
-		pl.Lightest = 0.6*(pl.Dead+pl.Building*measure.Force(c.lightShare())) + pl.LiveLeast
+		pl.Lightest = pl.Dead + pl.Building*measure.Force(c.lightShare()) + pl.LiveLeast
 		piers[i] = pl
 	}
 	return piers

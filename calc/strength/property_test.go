@@ -215,3 +215,19 @@ func TestPathEndsAtTheLoadOfItsPier(t *testing.T) {
 		assert.Len(t, joined, len(s.Piers), name)
 	}
 }
+
+// TestLiftedEndsAreFastened checks a deck whose light ends lift under load on the
+// bay beside: the fastening is told, and nothing fails for it.
+func TestLiftedEndsAreFastened(t *testing.T) {
+	s := work(t, deck())
+	for _, p := range s.Piers {
+		c, found := s.Find("pier." + p.Name + ".lift")
+		assert.Equal(t, p.Lightest < 0, found, p.Name)
+		if found {
+			assert.False(t, c.Fails())
+			assert.Contains(t, c.Needs, "fastening")
+		}
+	}
+	_, found := s.Find("pier.A1.lift")
+	assert.True(t, found)
+}
