@@ -39,7 +39,7 @@ func writeFolder(parent, name string, files map[string][]byte) error {
 	if err := fill(fresh, files); err != nil {
 		return errors.Join(fmt.Errorf("writing %s: %w", name, err), os.RemoveAll(fresh))
 	}
-	if err := swapIn(parent, name, fresh, target); err != nil {
+	if err := swapIn(parent, name, fresh, target, exchange); err != nil {
 		return errors.Join(fmt.Errorf("putting %s in place: %w", name, err), os.RemoveAll(fresh))
 	}
 	if err := tidyUp(parent, name); err != nil {
@@ -66,8 +66,8 @@ func fill(folder string, files map[string][]byte) error {
 }
 
 // swapIn puts fresh in the place of target; what was there before ends up
-// under the hidden old name.
-func swapIn(parent, name, fresh, target string) error {
+// under the hidden old name. Exchange fails where the system cannot do it.
+func swapIn(parent, name, fresh, target string, exchange func(a, b string) error) error {
 	old := filepath.Join(parent, "."+name+oldSuffix)
 	if _, err := os.Lstat(target); errors.Is(err, fs.ErrNotExist) {
 		return os.Rename(fresh, target)
@@ -109,7 +109,8 @@ func tidyUp(parent, name string) error {
 	return errors.Join(os.RemoveAll(old), os.RemoveAll(fresh))
 }
 
-// moveForeign moves what the program does not write itself from one folder to another.
+// moveForeign moves what the program does not write itself from one folder to
+// another, past what stands there under the same name.
 func moveForeign(from, to string) error {
 	entries, err := os.ReadDir(from)
 	if err != nil {
@@ -119,15 +120,22 @@ func moveForeign(from, to string) error {
 		if isOwnFile(entry.Name()) {
 			continue
 		}
-		destination := filepath.Join(to, entry.Name())
-		if _, err := os.Lstat(destination); err == nil {
-			continue
-		}
-		if err := os.Rename(filepath.Join(from, entry.Name()), destination); err != nil {
+		if err := os.Rename(filepath.Join(from, entry.Name()), filepath.Join(to, freeName(to, entry.Name()))); err != nil {
 			return err
 		}
 	}
 	return nil
+}
+
+// freeName returns a name that nothing in the folder has: the given one if it can.
+func freeName(folder, name string) string {
+	free := name
+	for i := 1; ; i++ {
+		if _, err := os.Lstat(filepath.Join(folder, free)); errors.Is(err, fs.ErrNotExist) {
+			return free
+		}
+		free = fmt.Sprintf("earlier-%d-%s", i, name)
+	}
 }
 
 // The files of a binder.
