@@ -109,7 +109,7 @@ func (s *solver) fewestSticks() {
 		t := s.task(s.prices())
 		t.limits = []limit{{s.buys(), s.sticks - 1}}
 		t.target, t.floor = s.cost, s.cost
-		a := s.answer(t, nil, s.base)
+		a := s.answer(t, nil, s.base, nodes)
 		nodes += a.nodes
 		if a.best == nil {
 			proven = a.closed
@@ -152,7 +152,7 @@ func (s *solver) longestOffcut() {
 	proven, nodes := true, 0
 	for high := len(lengths); low < high; {
 		at := (low + high) / 2
-		a := s.keeping(lengths[at])
+		a := s.keeping(lengths[at], nodes)
 		nodes += a.nodes
 		if a.best != nil {
 			s.best = a.best.dropLast(s.model)
@@ -167,7 +167,7 @@ func (s *solver) longestOffcut() {
 }
 
 // keeping looks for a plan that keeps an offcut of the length.
-func (s *solver) keeping(length int64) *search {
+func (s *solver) keeping(length int64, spent int) *search {
 	m := *s.model
 	m.kinds = append(slices.Clone(s.kinds), kind{take: length + s.kerf, need: 1})
 	t := m.task(s.prices())
@@ -177,14 +177,12 @@ func (s *solver) keeping(length int64) *search {
 	}
 	t.limits = []limit{{s.buys(), s.sticks}}
 	t.target, t.floor = s.cost, s.cost
-	if s.base == nil {
-		return t.answer(nil, s.nodes)
+	if s.base != nil {
+		if special, ok := s.special(length + s.kerf); ok {
+			return s.answer(t, nil, slices.Concat(s.base, special), spent)
+		}
 	}
-	special, ok := s.special(length + s.kerf)
-	if !ok {
-		return t.answer(nil, s.nodes)
-	}
-	return s.answer(t, nil, slices.Concat(s.base, special))
+	return s.answer(t, nil, nil, spent)
 }
 
 // gather lists all the patterns that a plan of the least cost can hold, from
@@ -218,12 +216,13 @@ func (s *solver) special(take int64) ([]pattern, bool) {
 }
 
 // answer searches among the patterns listed, or among all when there is no
-// list.
-func (s *solver) answer(t *task, start *layout, list []pattern) *search {
+// list, with what is left of the nodes for the aim.
+func (s *solver) answer(t *task, start *layout, list []pattern, spent int) *search {
+	limit := max(s.nodes-spent, 1)
 	if list == nil {
-		return t.answer(start, s.nodes)
+		return t.answer(start, limit)
 	}
-	a := &search{task: t, limit: s.nodes, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
+	a := &search{task: t, limit: limit, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
 	if start != nil {
 		a.offer(start)
 	}

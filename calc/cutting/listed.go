@@ -235,6 +235,7 @@ func (e *listed) visit(alive []int32) bool {
 	if e.spent() {
 		return false
 	}
+	e.nodes += len(alive) / 1000 // a long list costs as much as several nodes
 	e.m.mayLack()
 	bound := e.relax(alive)
 	if e.beyond(e.m, bound) {

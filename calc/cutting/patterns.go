@@ -5,5 +5,5 @@ package cutting
 func (s *solver) fewestPatterns() {
 	n := int64(len(s.best.merged().patterns))
 	bound := int64(1)
-	s.proofs = append(s.proofs, Proof{Aim: FewestPatterns, Value: n, Bound: bound, Proven: n == bound})
+	s.proofs = append(s.proofs, Proof{Aim: FewestPatterns, Value: n, Bound: bound, Proven: n == bound, Reached: ByCount})
 }

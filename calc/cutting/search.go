@@ -165,6 +165,7 @@ func (s *search) tryList(m *master, bound int64, limit int) ([]pattern, bool) {
 		}
 		s.tooWide[limit] = gap
 	}
+	s.nodes += limit / 4000
 	return list, ok
 }
 
