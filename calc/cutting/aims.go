@@ -149,7 +149,7 @@ func (s *solver) longestOffcut() {
 	s.longest = s.best.longest(s.model, s.kerf)
 	lengths := s.offcuts()
 	low := sort.Search(len(lengths), func(i int) bool { return lengths[i] > s.longest })
-	proven, nodes := true, 0
+	nodes, ruled := 0, len(lengths) // from here on no length is possible
 	for high := len(lengths); low < high; {
 		at := (low + high) / 2
 		a := s.keeping(lengths[at], nodes)
@@ -160,10 +160,18 @@ func (s *solver) longestOffcut() {
 			low = sort.Search(len(lengths), func(i int) bool { return lengths[i] > s.longest })
 		} else {
 			high = at
-			proven = proven && a.closed
+			if a.closed {
+				ruled = at
+			}
 		}
 	}
-	s.proofs = append(s.proofs, Proof{Aim: LongestOffcut, Value: s.longest * s.unit, Bound: s.longest * s.unit, Proven: proven, Nodes: nodes, Reached: ByClosedSearch})
+	bound := s.longest
+	if ruled > low {
+		bound = lengths[ruled-1]
+	}
+	s.proofs = append(s.proofs, Proof{
+		Aim: LongestOffcut, Value: s.longest * s.unit, Bound: bound * s.unit, Proven: bound == s.longest, Nodes: nodes, Reached: ByClosedSearch,
+	})
 }
 
 // keeping looks for a plan that keeps an offcut of the length.

@@ -28,7 +28,24 @@ func (p *Problem) result(s *solver) Result {
 			}
 		}
 	}
+	r.reconcile()
 	return r
+}
+
+// reconcile brings the proofs in line with the plan: where an aim was not
+// proven, a later one can have come upon a plan better by it.
+func (r *Result) reconcile() {
+	values := []int64{r.Cost, int64(r.Bought), int64(r.Offcut), int64(r.Patterns)}
+	for i := range r.Proofs {
+		p := &r.Proofs[i]
+		p.Value = values[p.Aim-LeastCost]
+		if p.Aim == LongestOffcut {
+			p.Bound = max(p.Bound, p.Value)
+		} else {
+			p.Bound = min(p.Bound, p.Value)
+		}
+		p.Proven = p.Bound == p.Value
+	}
 }
 
 // sawOrder compares two patterns: the longer pieces first, then the longer
@@ -48,10 +65,12 @@ type merger struct {
 	order []int
 }
 
-// merged counts equal patterns together.
+// merged counts equal patterns together, the longest kinds of each first.
 func (l *layout) merged() *merger {
 	out := &merger{}
 	for i, p := range l.patterns {
+		p.parts = slices.Clone(p.parts)
+		slices.SortFunc(p.parts, func(a, b part) int { return cmp.Compare(a.kind, b.kind) })
 		at := slices.IndexFunc(out.patterns, func(q pattern) bool { return q.shelf == p.shelf && slices.Equal(q.parts, p.parts) })
 		if at >= 0 {
 			out.times[at] += l.times[i]

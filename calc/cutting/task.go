@@ -21,7 +21,7 @@ type limit struct {
 	most        int64
 }
 
-// pattern is what one stick of a shelf yields, kinds in rising order.
+// pattern is what one stick of a shelf yields.
 type pattern struct {
 	shelf int32
 	parts []part
