@@ -44,17 +44,17 @@ func Pick(in Input) (*Picked, fault.List) {
 		var faults fault.List
 		faults.Join(s.faults)
 		if faults.Empty() {
-			faults.Add(fault.Fault{At: in.Job.At(open[0]), Path: open[0], Wrong: fmt.Sprintf("none of %d frames within the bounds passes every check", len(s.choices)),
+			faults.Add(fault.Fault{At: in.Job.At(open[0]), Path: open[0], Wrong: fmt.Sprintf("none of %d frames within the bounds passes every check", s.considered),
 				Remedy: "lower the loads, take a better grade or block, or give the sizes to see which checks fail"})
 		}
 		return nil, faults
 	}
-	p := &Picked{Job: found[0].with(in.Job), Chosen: found[0], RunnersUp: found[1:], Considered: len(s.choices), Checked: s.checked, Open: open}
+	p := &Picked{Job: found[0].with(in.Job), Chosen: found[0], RunnersUp: found[1:], Considered: s.considered, Checked: s.checked, Open: open}
 	style := in.Job.Style()
 	for _, r := range p.RunnersUp {
 		p.Decides = append(p.Decides, decides(found[0], r, style))
 	}
-	p.Proof = fmt.Sprintf("%d frames within the bounds, in the order of their cost; each of the %d before the one chosen fails a check, or a necessary condition of one", len(s.choices), s.before)
+	p.Proof = fmt.Sprintf("%d frames within the bounds, in the order of their cost; each that costs less than the one chosen fails a check, or a necessary condition of one", s.considered)
 	return p, fault.List{}
 }
 
@@ -95,7 +95,8 @@ type search struct {
 	values  map[valuesKey]Adjusted
 	faults  fault.List
 	checked int
-	before  int // choices ahead of the first that passed
+
+	considered int // frames within the bounds, with those that a glance ruled out
 }
 
 func newSearch(in Input) *search {
@@ -130,7 +131,20 @@ func (s *search) enumerate(b bounded) {
 	lengths := map[[3]int]measure.Length{}
 	between := s.in.Job.Frame.Joists.Sit == "between_beams"
 	widest := widestOf(b.beams)
+	weak := map[[3]int]bool{}
 	b.each(func(joist, spacing int, c Choice) {
+		s.considered++
+		floor := [3]int{joist, spacing, c.Lines}
+		tooWeak, known := weak[floor]
+		if !known {
+			kindest := c
+			kindest.Beam = widest // the joists' spans are shortest on it
+			tooWeak = s.joistTooWeak(&kindest)
+			weak[floor] = tooWeak
+		}
+		if tooWeak {
+			return
+		}
 		key, probe := [3]int{joist, spacing}, c
 		if between {
 			key[2] = c.Lines*1000 + int(c.Beam.Across()/measure.Millimetre)
@@ -246,16 +260,13 @@ func (s *search) withValues(sections []job.Section, path string) []job.Section {
 // cheapest returns the first so many choices that pass, by rising cost.
 func (s *search) cheapest(wanted int) []Choice {
 	var found []Choice
-	for i, at := range s.order {
+	for _, at := range s.order {
 		if !s.faults.Empty() {
 			return nil // the job is at fault, whatever is chosen
 		}
 		c := s.choices[at]
 		if s.ruledOut(&c) || !s.passes(&c) {
 			continue
-		}
-		if len(found) == 0 {
-			s.before = i
 		}
 		found = append(found, c)
 		if len(found) == wanted {
