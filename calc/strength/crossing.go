@@ -9,10 +9,7 @@ import (
 // crossing is one metre of floor, or one joist, as it crosses the beam lines:
 // joists on the beams run on over all of them, joists between beams are simple
 // spans, and what lies outside the outer beams then rests on those.
-type crossing struct {
-	gauge  *gauge
-	shares map[float64][]float64 // by place across: what each line gets of one newton there
-}
+type crossing struct{ gauge *gauge }
 
 // cross prepares the floor's run across the lines.
 func (c *checker) cross() bool {
@@ -36,7 +33,7 @@ func (c *checker) cross() bool {
 		c.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
 		return false
 	}
-	c.floor = &crossing{gauge: g, shares: map[float64][]float64{}}
+	c.floor = &crossing{g}
 	return true
 }
 
@@ -61,28 +58,23 @@ func (r run) inside(p push) []push {
 	return kept
 }
 
-// across returns what loads across the lines do to the floor's run.
-func (x *crossing) across(loads ...push) field {
-	var kept []push
-	for _, l := range loads {
-		kept = append(kept, x.gauge.run.inside(l)...)
+// across returns what one newton per metre from one place to another, or one
+// newton at a place, does to the floor's run. It is worked once for each layout.
+func (x *crossing) across(from, to float64) field {
+	g, key := x.gauge, [2]float64{from, to}
+	if known, ok := g.placed[key]; ok {
+		return known
 	}
-	f, err := x.gauge.field(kept)
-	if err != nil {
+	f := newField(len(g.stations), len(g.run.supports))
+	if err := g.read(f, g.run.inside(push{from, to, 1})); err != nil {
 		panic(err.Error()) // the run was solved when it was prepared
 	}
+	g.placed[key] = f
 	return f
 }
 
 // share returns what each line gets of one newton at y.
-func (x *crossing) share(y float64) []float64 {
-	if known, ok := x.shares[y]; ok {
-		return known
-	}
-	s := x.across(push{y, y, 1}).reactions
-	x.shares[y] = s
-	return s
-}
+func (x *crossing) share(y float64) []float64 { return x.across(y, y).reactions }
 
 // edges returns what the floor outside the run puts on its ends, for one newton
 // per square metre: nothing when joists lie on the beams.
@@ -158,9 +150,9 @@ func (c *checker) lineLoads() []onLine {
 		c.carryStrip(lines, s)
 	}
 	for _, patch := range c.in.Patches {
-		shares := c.floor.across(push{patch.Y.Metres(), (patch.Y + patch.Width).Metres(), 1 / patch.Width.Metres()}).reactions
+		shares := c.floor.across(patch.Y.Metres(), (patch.Y + patch.Width).Metres()).reactions
 		for i, share := range shares {
-			size := float64(patch.Load) / patch.Length.Metres() * share
+			size := float64(patch.Load) / float64(patch.Length.Times(patch.Width)) * share
 			lines[i].patches = append(lines[i].patches, push{patch.X.Metres(), (patch.X + patch.Length).Metres(), size})
 		}
 	}
@@ -182,8 +174,8 @@ func (c *checker) carryStrip(lines []onLine, s strip) {
 		}
 		return
 	}
-	for i, r := range c.floor.across(push{s.y1, s.y2, s.size}).reactions {
-		lines[i].put(s.kind, push{s.x1, s.x1, r})
+	for i, r := range c.floor.across(s.y1, s.y2).reactions {
+		lines[i].put(s.kind, push{s.x1, s.x1, r * s.size})
 	}
 }
 

@@ -112,11 +112,12 @@ func (e envelope) include(other envelope, times float64) {
 type gauge struct {
 	run      run
 	stations []station
-	first    []int   // first station of each part, and their number
-	parts    []part  // their places and lengths
-	unit     []field // by part: 1 N/m over it
-	whole    field   // all parts loaded
-	slab     *slab   // for what does not outlive a candidate
+	first    []int                // first station of each part, and their number
+	parts    []part               // their places and lengths
+	unit     []field              // by part: 1 N/m over it
+	whole    field                // all parts loaded
+	slab     *slab                // for what does not outlive a candidate
+	placed   map[[2]float64]field // by place: what a unit load there does
 }
 
 // measureRun prepares a run. Marks are places where point loads will stand.
@@ -125,7 +126,7 @@ func measureRun(r run, marks []float64, room *slab) (*gauge, error) {
 	if err != nil {
 		return nil, err
 	}
-	g := &gauge{run: r, parts: a.parts, slab: room}
+	g := &gauge{run: r, parts: a.parts, slab: room, placed: map[[2]float64]field{}}
 	for i := range g.parts {
 		g.first = append(g.first, len(g.stations))
 		g.stations = append(g.stations, g.placesIn(i, marks)...)

@@ -69,21 +69,21 @@ func (c *checker) joistAt(x, wide float64, walls []strip, what string) subject {
 	}
 	for _, line := range c.loads.strips {
 		if line.alongX() && line.x1 <= x && x < line.x2 {
-			s.bear(line.kind, c.floor.across(push{line.y1, line.y1, line.size * wide}))
+			s.bear(line.kind, c.floor.across(line.y1, line.y1), line.size*wide)
 		}
 	}
 	for _, wall := range walls {
-		s.bear(wall.kind, c.floor.across(push{wall.y1, wall.y2, wall.size}))
+		s.bear(wall.kind, c.floor.across(wall.y1, wall.y2), wall.size)
 	}
 	return s
 }
 
 // bear adds a load that is there with its case.
-func (s *subject) bear(kind loadCase, f field) {
+func (s *subject) bear(kind loadCase, unit field, size float64) {
 	if s.cases[kind].most.shear == nil {
 		s.cases[kind] = s.gauge.empty()
 	}
-	s.cases[kind].always(f, 1)
+	s.cases[kind].always(unit, size)
 }
 
 // joistUnder returns the joist that takes most of a patch: its whole load when
@@ -92,8 +92,7 @@ func (c *checker) joistUnder(p Patch, centres, widths []float64) subject {
 	i := nearest(centres, (p.X + p.Length/2).Metres())
 	s := c.joistAt(centres[i], widths[i], nil, "the joist under "+p.Name)
 	share := math.Min(1, widths[i]/p.Length.Metres())
-	f := c.floor.across(push{p.Y.Metres(), (p.Y + p.Width).Metres(), float64(p.Load) / p.Width.Metres()})
-	s.cases[liveCase].patterned(f, share)
+	s.cases[liveCase].patterned(c.floor.across(p.Y.Metres(), (p.Y+p.Width).Metres()), float64(p.Load)/p.Width.Metres()*share)
 	return s
 }
 
