@@ -67,3 +67,12 @@ func tieTable(p *calc.Plan) layouts.Table {
 	}
 	return t
 }
+
+// uncheckedTable says what was left unchecked, and why.
+func uncheckedTable(p *calc.Plan) layouts.Table {
+	t := layouts.Table{Head: []layouts.Column{words("Not checked"), words("Settled by")}}
+	for _, what := range p.Strength.Unchecked {
+		t.Rows = append(t.Rows, []layouts.Cell{text(what), blank("who settled it, and when")})
+	}
+	return t
+}

@@ -1,8 +1,6 @@
 package blocks
 
 import (
-	"fmt"
-
 	"pierbook/calc"
 	"pierbook/calc/frame"
 	"pierbook/calc/measure"
@@ -117,10 +115,7 @@ func loadPath(p *calc.Plan) []diagrams.Drawing {
 	}
 	d := diagrams.LoadPath{Pier: p.Strength.WorstPier}
 	for _, step := range p.Strength.Path {
-		part := diagrams.PathPart{Name: step.Part, Adds: step.Adds, Sum: step.Sum}
-		if c, ok := p.Strength.Find(step.Check); ok {
-			part.Check = fmt.Sprintf("%s %.2f", c.What, float64(c.Ratio))
-		}
+		part := diagrams.PathPart{Name: step.Part, Adds: step.Adds, Sum: step.Sum, Check: step.Check}
 		d.Parts = append(d.Parts, part)
 	}
 	return []diagrams.Drawing{d}

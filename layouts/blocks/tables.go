@@ -65,6 +65,7 @@ var tables = func() map[string]maker {
 		"pier-loads":  pierLoadTable,
 		"pier-checks": pierCheckTable,
 		"beam-checks": beamCheckTable,
+		"unchecked":   uncheckedTable,
 	} {
 		makers[name] = func(p *calc.Plan, c content.Call) template.HTML { return make(p).For(c) }
 	}
