@@ -27,11 +27,10 @@ type master struct {
 type role int8
 
 const (
-	activity  role = iota // of a row
-	lack                  // a piece not cut, at a price no plan would pay
-	swap                  // a long piece used for the next shorter kind
-	sawn                  // a pattern
-	forbidden             // a pattern put out of use
+	activity role = iota // of a row
+	lack                 // a piece not cut, at a price no plan would pay
+	swap                 // a long piece used for the next shorter kind
+	sawn                 // a pattern
 )
 
 func (m *master) limitRow(k int) int { return len(m.task.kinds) + k }
@@ -196,7 +195,7 @@ func (m *master) price(p *prices, mostOf func(i, j int) int, last bool) pricing 
 		room, yields := t.shelves[j].room, p.yields[j]
 		var parts []part
 		best := yields
-		if m.searchStick(room, yields, most) {
+		if m.searchStick(room, yields, j, most, last) {
 			best = m.sack.best
 			if best > yields {
 				parts = m.sack.parts()
@@ -223,18 +222,23 @@ func (m *master) slack(j int) int64 {
 	return int64(float64(m.scale) * 1e-7 * float64(max(m.task.weight[j], 1)))
 }
 
-// searchStick tries the depth-first search, unless it failed before. Where the
-// table would be too large there is no limit to the steps.
-func (m *master) searchStick(room, above int64, most func(int) int) bool {
-	if !m.sack.table.fits(len(m.task.kinds), m.task.widest()) {
-		return m.sack.search(room, above, most, math.MaxInt)
-	}
-	if m.failed > 3 {
+// searchStick tries the depth-first search, unless it failed before. A stick
+// worth more than it weighs will do, though it may not be the best there is,
+// unless this is the last round. Where the table would be too large there is
+// no limit to the steps that close the search.
+func (m *master) searchStick(room, above int64, j int, most func(int) int, last bool) bool {
+	steps := 200 + int(room)*len(m.task.kinds)/16
+	table := m.sack.table.fits(len(m.task.kinds), m.task.widest())
+	if !table {
+		steps = 20_000
+	} else if m.failed > 3 {
 		return false
 	}
-	steps := 200 + int(room)*len(m.task.kinds)/16
-	if m.sack.search(room, above, most, steps) {
+	if m.sack.search(room, above, most, steps) || !last && m.sack.best > above+m.slack(j) {
 		return true
+	}
+	if !table {
+		return m.sack.search(room, above, most, math.MaxInt)
 	}
 	m.failed++
 	return false
