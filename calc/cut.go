@@ -20,7 +20,12 @@ type Cut struct {
 	Trouble  string          // why no plan can be made, ready to print
 	Estimate bool            // posts are not known yet: every one is taken at its longest
 
-	prices map[measure.Length]*measure.Money // of the stock lengths
+	// Allowance is how much more post the sticks bought must yield in all, so that
+	// they are enough nine times in ten where ground is estimated.
+	Allowance   measure.Length
+	Reserve     *cutting.Result // what to buy for it, when that is more than Result buys
+	longestPost measure.Length
+	prices      map[measure.Length]*measure.Money // of the stock lengths
 }
 
 // wanted gathers the pieces of one section.
@@ -30,6 +35,7 @@ type wanted struct {
 	lengths  []measure.Length
 	names    map[measure.Length][]string
 	estimate bool
+	more     map[string]measure.Length // by post: share of the allowance
 }
 
 func (w *wanted) add(use string, length measure.Length, name string) {
@@ -76,7 +82,9 @@ func gather(j *job.Job, f *frame.Frame, g *ground.Ground) []*wanted {
 			}
 		}
 	}
-	gatherPosts(of(f.Sections.Post), j, f, g)
+	posts := of(f.Sections.Post)
+	gatherPosts(posts, j, f, g)
+	posts.more = postAllowance(j, g)
 	return all
 }
 
@@ -110,13 +118,26 @@ func cut(j *job.Job, f *frame.Frame, g *ground.Ground) []Cut {
 		for _, length := range w.lengths {
 			c.Pieces = append(c.Pieces, cutting.Piece{Length: length, Count: len(w.names[length]), Names: w.names[length]})
 		}
+		c.longestPost = j.Frame.Posts.Longest
 		c.solve(j)
+		c.reserve(j, w)
 		cuts = append(cuts, c)
 	}
 	return cuts
 }
 
 func (c *Cut) solve(j *job.Job) {
+	result, err := cutting.Plan(c.problem(j))
+	if err != nil {
+		c.Trouble = fmt.Sprintf("no cutting plan for %s: %v", c.Section.Size, err)
+		return
+	}
+	c.Result = &result
+}
+
+// problem is the cutting of this section from what the yard sells and what is
+// on hand.
+func (c *Cut) problem(j *job.Job) cutting.Problem {
 	c.prices = map[measure.Length]*measure.Money{}
 	problem := cutting.Problem{Pieces: c.Pieces, Kerf: j.Yard.Kerf, Trim: j.Yard.EndTrim}
 	for _, s := range j.Yard.Stock[c.Section.Size] {
@@ -130,12 +151,7 @@ func (c *Cut) solve(j *job.Job) {
 	for i, length := range inHand(j, c.Section.Size) {
 		problem.OnHand = append(problem.OnHand, cutting.Stick{Length: length, Count: 1, Name: fmt.Sprintf("%s in hand, %d", c.Section.Size, i+1)})
 	}
-	result, err := cutting.Plan(problem)
-	if err != nil {
-		c.Trouble = fmt.Sprintf("no cutting plan for %s: %v", c.Section.Size, err)
-		return
-	}
-	c.Result = &result
+	return problem
 }
 
 // inHand returns the sticks and offcuts of a size that need not be bought, in

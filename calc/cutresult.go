@@ -21,12 +21,16 @@ type purchase struct {
 
 // bought counts the sticks to buy by length, in the order of the plan.
 func (c Cut) bought() []purchase {
-	if c.Result == nil {
+	plan := c.Result
+	if c.Reserve != nil {
+		plan = c.Reserve
+	}
+	if plan == nil {
 		return nil
 	}
 	var list []purchase
 	index := map[measure.Length]int{}
-	for _, s := range c.Result.Sticks {
+	for _, s := range plan.Sticks {
 		if !s.Bought {
 			continue
 		}

@@ -65,7 +65,7 @@ func Work(j *job.Job) (*Plan, fault.List) {
 		return nil, faults
 	}
 	p.Cuts = cut(j, p.Frame, p.Ground)
-	p.Order = order.Take(order.Input{Job: j, Frame: p.Frame, Sticks: p.sticks(), Bed: p.bed()})
+	p.Order = order.Take(p.orderInput())
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
 	p.register()
 	return p, faults
@@ -81,25 +81,6 @@ func (p *Plan) heights() map[string]strength.Height {
 		heights[pier.Name] = strength.Height{Post: pier.Hole.Post, Dig: pier.Hole.Dig, Stone: pier.Hole.Stone}
 	}
 	return heights
-}
-
-// sticks returns what the cutting plans buy.
-func (p *Plan) sticks() []order.Sticks {
-	var sticks []order.Sticks
-	for _, c := range p.Cuts {
-		for _, b := range c.bought() {
-			sticks = append(sticks, order.Sticks{Section: c.Section, Use: c.Use(), Long: b.Length, Count: b.Count, Price: b.Price})
-		}
-	}
-	return sticks
-}
-
-func (p *Plan) bed() *order.Bed {
-	s := p.Ground.Stone
-	if s == nil {
-		return nil
-	}
-	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.LooseDensity}
 }
 
 // work counts what there is to do. Before the holes are known each is taken at

@@ -1,6 +1,10 @@
 package order
 
-import "pierbook/calc/measure"
+import (
+	"slices"
+
+	"pierbook/calc/measure"
+)
 
 // Group is a part of the list, in the order of the delivery.
 type Group string
@@ -13,7 +17,14 @@ const (
 	Fasteners Group = "Fasteners"
 	Stone     Group = "Stone"
 	Ground    Group = "Ground cover and finish"
+	SetOut    Group = "Setting out"
 )
+
+// Groups returns the groups in the order of the list: what is needed first on
+// site stands last, since it is small.
+func Groups() []Group {
+	return []Group{Timber, Surface, Hardware, Fasteners, Stone, Ground, SetOut}
+}
 
 // Line is one line of the list.
 type Line struct {
@@ -22,15 +33,21 @@ type Line struct {
 	What   string
 	Use    string          // what it is for
 	Count  int             // of pieces, boxes or sold units to buy
-	Spare  int             // of these, how many are spare
+	Spare  int             // of the single things, how many are spare
 	Unit   string          // "pieces", "boxes of 1 lb", "loads"
 	Pieces int             // single things in them, where Count counts boxes; else 0
 	Each   measure.Mass    // of one lift
 	Price  *measure.Money  // of one, nil when not known
-	Source string          // of the count
-	Memory bool            // the source is from memory
 	Long   *measure.Length // of a stick, nil for the rest
-	Part   string          // the part of the frame it makes, for the step sheets: "joists", "beams", …
+	Part   string          // the step's part that it belongs to: "joists", "caps", …
+	Note   string          // what to know before it is ordered, or empty
+
+	Source  string   // of the count
+	Memory  bool     // the source is from memory
+	Formula string   // of the count
+	Working string   // the same with this job's numbers
+	From    []string // keys of the figures it comes from
+	Weighed string   // where the weight of one comes from
 }
 
 // Mass returns the weight of the whole line.
@@ -59,11 +76,28 @@ type Order struct {
 	Weight  measure.Mass  // of everything to be carried to the site
 	Cost    measure.Money // of the lines with a price
 	Blank   int           // lines without one
-	Loads   int           // for the vehicle, 0 when its payload is unknown
+	Trips   []Trip        // loads of the vehicle, nil when its payload is unknown
 	Payload measure.Mass
-	Strips  int // of ground cloth
+	Cloth   Cloth
 
-	joints []joint
+	schedule             []joint
+	beams, joists, posts []Part
+	style                measure.Style
+}
+
+// Loads returns how many times the vehicle drives, 0 when its payload is unknown.
+func (o *Order) Loads() int { return len(o.Trips) }
+
+// Goods returns the weight and the priced cost of all lines outside the groups named.
+func (o *Order) Goods(without ...Group) (weight measure.Mass, cost measure.Money) {
+	for _, l := range o.Lines {
+		if !slices.Contains(without, l.Group) {
+			weight += l.Mass()
+			price, _ := l.Cost()
+			cost += price
+		}
+	}
+	return weight, cost
 }
 
 // Tool is something to own or to hire.
@@ -82,17 +116,5 @@ func (o *Order) total() {
 			o.Blank++
 		}
 	}
-	if o.Payload > 0 {
-		o.Loads = loadsFor(o.Weight, o.Payload)
-	}
-}
-
-// loadsFor returns how many times a vehicle drives, allowing for the last bits
-// of a weight that is a whole number of loads.
-func loadsFor(weight, payload measure.Mass) int {
-	loads := int(weight / payload)
-	if float64(weight-payload*measure.Mass(loads)) > 1e-9*float64(payload) {
-		loads++
-	}
-	return loads
+	o.Trips = trips(o.Lines, o.Payload)
 }

@@ -2,7 +2,6 @@ package order
 
 import (
 	"fmt"
-	"math"
 	"slices"
 	"strings"
 
@@ -18,6 +17,7 @@ type Sticks struct {
 	Long    measure.Length
 	Count   int
 	Price   *measure.Money
+	Note    string // what the count stands on, such as posts taken at their longest
 }
 
 // Bed is the stone to order.
@@ -28,23 +28,31 @@ type Bed struct {
 	Loose measure.Density
 }
 
+// SettingOut is what the corners are marked with.
+type SettingOut struct {
+	Boards, Stakes int
+	BoardLong      measure.Length
+	String         measure.Length // in all, with tails for the knots
+}
+
 // Input is what the list is made from.
 type Input struct {
-	Job    *job.Job
-	Frame  *frame.Frame
-	Sticks []Sticks
-	Bed    *Bed // nil as long as the holes are not known
+	Job        *job.Job
+	Frame      *frame.Frame
+	Sticks     []Sticks
+	Posts      []measure.Length // every post as it is planned; at its longest while the heights are not known
+	CutEnds    measure.Area     // both ends of every piece of timber
+	Bed        *Bed             // nil as long as the holes are not known
+	SettingOut SettingOut
 }
 
 // Take makes the list.
 func Take(in Input) *Order {
-	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), joints: schedule(in.Job, in.Frame), Strips: strips(in)}
-	o.Lines = append(o.Lines, stickLines(in)...)
-	o.Lines = append(o.Lines, surfaceLines(in)...)
-	o.Lines = append(o.Lines, hardwareLines(in)...)
-	o.Lines = append(o.Lines, fastenerLines(in.Job, o.joints)...)
-	o.Lines = append(o.Lines, stoneLines(in)...)
-	o.Lines = append(o.Lines, groundLines(in)...)
+	r := in.Job.Yard.Roll
+	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), schedule: schedule(in), Cloth: clothFor(r, in.Frame.Length, in.Frame.Width), style: in.Job.Style()}
+	o.beams, o.joists = timberParts(in)
+	o.posts = postParts(in)
+	o.Lines = slices.Concat(stickLines(in), surfaceLines(in), hardwareLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
 	o.total()
 	return o
 }
@@ -53,12 +61,13 @@ func stickLines(in Input) []Line {
 	var lines []Line
 	style := in.Job.Style()
 	for _, s := range in.Sticks {
-		volume := s.Section.Width.Times(s.Section.Depth).Deep(s.Long)
 		long := s.Long
 		lines = append(lines, Line{
 			Key: fmt.Sprintf("order.stick.%s.%d", slug(s.Section.Size), int64(s.Long/measure.Millimetre)), Group: Timber,
 			What: s.Section.Size + ", " + s.Long.Print(style), Use: s.Use, Count: s.Count, Unit: "sticks",
-			Each: in.Job.Timber.Density.Of(volume), Price: s.Price, Long: &long, Part: s.Use, Source: "cutting plan",
+			Each: massOf(in.Job, s.Section, s.Long), Price: s.Price, Long: &long, Note: s.Note,
+			Source: "the cutting plan", Formula: "sticks of this length in the cutting plan", Working: fmt.Sprintf("%d sticks bought", s.Count), From: []string{"cut." + s.Section.Size + ".sticks"},
+			Weighed: fmt.Sprintf("%s × %s × %s at the density of the timber", s.Section.Width.Print(style), s.Section.Depth.Print(style), s.Long.Print(style)),
 		})
 	}
 	return lines
@@ -68,9 +77,9 @@ func surfaceLines(in Input) []Line {
 	s, j, style := in.Frame.Surface, in.Job, in.Job.Style()
 	p := j.Platform.Surface
 	if len(s.Panels) > 0 {
-		each := p.Density.Of(p.FaceLength.Times(p.FaceWidth).Deep(p.Thickness))
 		return []Line{{Key: "order.panel", Group: Surface, What: fmt.Sprintf("floor panel %s thick, face %s × %s", measure.Exact(p.Thickness).Print(style), p.FaceLength.Print(style), p.FaceWidth.Print(style)),
-			Use: "surface", Count: s.Sheets, Unit: "sheets", Each: each, Price: price(j, "panel"), Part: "surface", Source: "panel plan"}}
+			Use: "floor", Count: s.Sheets, Unit: "sheets", Each: p.Density.Of(p.FaceLength.Times(p.FaceWidth).Deep(p.Thickness)), Price: price(j, "panel"), Part: "surface",
+			Source: "the panel plan, offcuts used again", Formula: "sheets in the panel plan", Working: fmt.Sprintf("%d pieces from %d sheets", len(s.Panels), s.Sheets), From: []string{"surface.sheets"}, Weighed: "thickness × face at the density of the surface"}}
 	}
 	var total measure.Length
 	for _, b := range s.Boards {
@@ -81,28 +90,44 @@ func surfaceLines(in Input) []Line {
 	if total == 0 {
 		return nil
 	}
-	// Boards are ordered by their run with one in twenty for cuts and splits
-	// (common practice, no source), in whole metres or feet.
-	step := measure.Foot
+	// Boards are ordered by their run with one in ten for cuts and splits: usual
+	// lists add 10 to 15 per cent (from memory).
+	step, unit := measure.Foot, "running feet"
 	if j.Units == measure.Metric {
-		step = measure.Metre
+		step, unit = measure.Metre, "running metres"
 	}
-	run := total.Scale(1.05).RoundUpTo(step)
-	each := p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step))
-	return []Line{{Key: "order.boards", Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), p.BoardWidth.Print(style)),
-		Use: "surface", Count: int(run / step), Unit: "running " + map[bool]string{true: "metres", false: "feet"}[j.Units == measure.Metric],
-		Each: each, Price: price(j, "board"), Part: "surface", Source: "board plan with one in twenty for cuts"}}
+	run := total.Scale(1.10).RoundUpTo(step)
+	return []Line{{Key: "order.boards", Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), measure.Exact(p.BoardWidth).Print(style)),
+		Use: "floor", Count: int(run / step), Unit: unit, Each: p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step)), Price: price(j, "board"), Part: "surface",
+		Source: "the board plan with one in ten for cuts; usual lists add 10 to 15 per cent", Memory: true, Formula: "run of all boards × 1.10, rounded up", Working: fmt.Sprintf("%s × 1.10", total.Print(style)), From: []string{"board.count"},
+		Weighed: "thickness × width at the density of the surface"}}
 }
+
+// Weights of small hardware, kilograms: estimates, the maker's list rules.
+const (
+	capMass    = 0.6 * measure.Pound
+	hangerMass = 0.5 * measure.Pound
+	pinMass    = 0.03
+	clothMass  = 0.1 // a square metre
+	estimated  = "an estimate; the maker's list rules"
+)
 
 func hardwareLines(in Input) []Line {
 	j, f := in.Job, in.Frame
 	piers := len(f.Piers)
-	lines := []Line{
-		{Key: "order.block", Group: Hardware, What: "pier block, base " + j.Block.Base.Print(j.Style()) + " square", Use: "blocks", Count: piers, Unit: "pieces", Each: j.Block.Weight, Price: price(j, "block"), Part: "blocks", Source: "one for each pier"},
-		{Key: "order.cap", Group: Hardware, What: "post cap for a " + f.Sections.Post.Size + " post, galvanised", Use: "caps", Count: piers, Unit: "pieces", Each: 0.6 * measure.Pound, Price: price(j, "cap"), Part: "caps", Source: "one for each post; weight is an estimate"},
+	each := func(what string) (string, string) {
+		return "one for each " + what, fmt.Sprintf("%d", piers)
 	}
-	if f.BuildUp.Joist == 0 {
-		lines = append(lines, Line{Key: "order.hanger", Group: Hardware, What: "joist hanger for " + f.Sections.Joist.Size + ", galvanised", Use: "joists", Count: 2 * len(f.Joists), Unit: "pieces", Each: 0.5 * measure.Pound, Price: price(j, "hanger"), Part: "joists", Source: "one at each joist end; weight is an estimate"})
+	formula, working := each("pier")
+	lines := []Line{
+		{Key: "order.block", Group: Hardware, What: "pier block, base " + j.Block.Base.Print(j.Style()) + " square", Use: "piers", Count: piers, Unit: "pieces", Each: j.Block.Weight, Price: price(j, "block"), Part: "blocks",
+			Source: formula, Formula: formula, Working: working, From: []string{"frame.piers"}, Weighed: "block.weight"},
+		{Key: "order.cap", Group: Hardware, What: "post cap, " + f.Sections.Post.Size + " post to " + f.Sections.Beam.Size + " beam, galvanised", Use: "post tops", Count: piers, Unit: "pieces", Each: capMass, Price: price(j, "cap"), Part: "caps",
+			Source: "one for each post", Formula: "one for each post", Working: working, From: []string{"frame.piers"}, Weighed: estimated},
+	}
+	if hung := hungEnds(f); hung > 0 {
+		lines = append(lines, Line{Key: "order.hanger", Group: Hardware, What: "joist hanger for " + f.Sections.Joist.Size + ", galvanised", Use: "joist ends at beams", Count: hung, Unit: "pieces", Each: hangerMass, Price: price(j, "hanger"), Part: "hangers",
+			Source: "one at each joist end on a beam", Formula: "2 × joists − ends at rims", Working: fmt.Sprintf("2 × %d − %d", len(f.Joists), endsAtRims(f)), From: []string{"joist.count"}, Weighed: estimated})
 	}
 	return lines
 }
@@ -113,32 +138,61 @@ func stoneLines(in Input) []Line {
 	}
 	b := in.Bed
 	return []Line{{Key: "order.stone", Group: Stone, What: words(b.Kind) + " stone, sold by " + b.Unit.Print(in.Job.Style()), Use: "beds", Count: b.Units, Unit: "sold units",
-		Each: b.Loose.Of(b.Unit), Price: price(in.Job, "stone"), Part: "stone", Source: "loose volume with waste, rounded up to the sold unit"}}
+		Each: b.Loose.Of(b.Unit), Price: price(in.Job, "stone"), Part: "stone", Source: "loose volume with waste, rounded up to the sold unit", Formula: "loose volume with waste / sold unit, rounded up", Working: fmt.Sprintf("%d × %s", b.Units, b.Unit.Print(in.Job.Style())),
+		From: []string{"stone.order"}, Weighed: "sold unit at the loose density of the stone, dry; wet stone weighs about a fifth more (CalRecycle)"}}
 }
 
-// groundLines lists the cloth under the whole platform, laid along the length
-// with laps, and the coating for cut ends.
-func groundLines(in Input) []Line {
-	j, f := in.Job, in.Frame
+// coatLitre is how much end grain a litre coats, two coats, square metres: 100
+// ft2 a gallon for each coat. From memory of makers' sheets.
+const coatLitre measure.Area = 100 * measure.SquareFoot / 3.785411784 / 2
+
+// groundLines lists the cloth under the whole platform and the coating for cut ends.
+func groundLines(in Input, c Cloth) []Line {
+	j, style := in.Job, in.Job.Style()
 	var lines []Line
-	if r := j.Yard.Roll; r.Width > r.Lap && r.Length > 0 {
-		strips := strips(in)
-		rolls := int(math.Ceil(float64(strips)*f.Length.Metres()/r.Length.Metres() - 1e-9))
-		lines = append(lines, Line{Key: "order.cloth", Group: Ground, What: fmt.Sprintf("ground cloth, roll %s × %s", r.Width.Print(j.Style()), r.Length.Print(j.Style())),
-			Use: fmt.Sprintf("%d strips with laps of %s", strips, r.Lap.Print(j.Style())), Count: rolls, Unit: "rolls",
-			Each: measure.Mass(0.1 * float64(r.Width.Times(r.Length))), Price: price(j, "cloth"), Part: "cloth", Source: "strips along the length; 0.1 kg/m² is an estimate"})
+	if r := j.Yard.Roll; c.Rolls > 0 {
+		use := fmt.Sprintf("%d strips with laps of %s", c.Strips, r.Lap.Print(style))
+		if c.Joints > 0 {
+			use += fmt.Sprintf(", %d joined end to end", c.Joints)
+		}
+		lines = append(lines,
+			Line{Key: "order.cloth", Group: Ground, What: fmt.Sprintf("ground cloth, roll %s × %s", r.Width.Print(style), r.Length.Print(style)), Use: use, Count: c.Rolls, Unit: "rolls",
+				Each: measure.Mass(clothMass * float64(r.Width.Times(r.Length))), Price: price(j, "cloth"), Part: "cloth", Source: "strips along the length, each lapping the next, roll after roll", Formula: "strips laid from roll to roll, a lap at each joint",
+				Working: fmt.Sprintf("%d strips of %s and %d joints from rolls of %s", c.Strips, in.Frame.Length.Print(style), c.Joints, r.Length.Print(style)), From: []string{"cloth.strips", "frame.length"}, Weighed: "0.1 kg/m²: " + estimated},
+			Line{Key: "order.pins", Group: Ground, What: "cloth pin, 6 in (150 mm)", Use: "laps and edges of the cloth", Count: c.Pins, Unit: "pieces", Each: pinMass, Part: "cloth", Source: "common practice, no source", Formula: "(strips + 1) × (length / 1 m + 1)",
+				Working: fmt.Sprintf("(%d + 1) × (%s / 1 m + 1)", c.Strips, in.Frame.Length.Print(style)), From: []string{"cloth.strips"}, Weighed: estimated})
 	}
-	lines = append(lines, Line{Key: "order.coating", Group: Ground, What: "preservative for cut ends, small tin with a brush", Use: "every cut end of treated timber", Count: 1, Unit: "tins", Each: 1, Price: price(j, "coating"), Part: "posts", Source: "common practice, no source"})
-	return lines
+	tin, name := measure.Area(1), "1 L tin"
+	if j.Units == measure.Imperial {
+		tin, name = 0.946352946, "quart tin"
+	}
+	tins := max(1, int(float64(in.CutEnds/(tin*coatLitre))+1-1e-9))
+	return append(lines, Line{Key: "order.coating", Group: Ground, What: "preservative for cut ends of treated timber, " + name + " with a brush", Use: "every cut end, two coats", Count: tins, Unit: "tins", Each: 1, Price: price(j, "coating"), Part: "coating",
+		Source: "both ends of every piece; 100 ft² a gallon and coat, from makers' sheets", Memory: true, Formula: "area of all ends / what a tin coats twice, rounded up",
+		Working: fmt.Sprintf("%s / %s", in.CutEnds.Print(style), (tin * coatLitre).Print(style)), Weighed: estimated})
 }
 
-// strips returns how many strips of cloth, each lapping the next, cover the width.
-func strips(in Input) int {
-	r := in.Job.Yard.Roll
-	if r.Width <= r.Lap {
-		return 0
+// setOutLines lists what the strings hang on.
+func setOutLines(in Input) []Line {
+	s, j, style := in.SettingOut, in.Job, in.Job.Style()
+	if s.Boards == 0 {
+		return nil
 	}
-	return max(1, int(math.Ceil((in.Frame.Width-r.Lap).Metres()/(r.Width-r.Lap).Metres()-1e-9)))
+	board, stake := job.Section{Width: measure.Inch * 3 / 4, Depth: measure.Inch * 7 / 2}, job.Section{Width: measure.Inch * 3 / 2, Depth: measure.Inch * 3 / 2}
+	boardSize, stakeSize, stakeLong, roll := "1x4", "2x2", 24*measure.Inch, 250*measure.Foot
+	if j.Units == measure.Metric {
+		boardSize, stakeSize, stakeLong, roll = "19x89 mm", "38x38 mm", 600*measure.Millimetre, 75*measure.Metre
+	}
+	const practice = "common practice, no source"
+	rolls := int((s.String + roll - 1) / roll)
+	return []Line{
+		{Key: "order.batter_board", Group: SetOut, What: "batter board " + boardSize + ", " + s.BoardLong.Print(style), Use: "two at each corner", Count: s.Boards, Unit: "pieces", Each: massOf(j, board, s.BoardLong), Part: "set-out",
+			Source: practice, Formula: "two at each corner", Working: fmt.Sprintf("%d", s.Boards), Weighed: "its volume at the density of the timber"},
+		{Key: "order.stake", Group: SetOut, What: "pointed stake " + stakeSize + ", " + stakeLong.Print(style), Use: "two at each board", Count: s.Stakes, Unit: "pieces", Each: massOf(j, stake, stakeLong), Part: "set-out",
+			Source: practice, Formula: "two at each batter board", Working: fmt.Sprintf("2 × %d", s.Boards), Weighed: "its volume at the density of the timber"},
+		{Key: "order.string", Group: SetOut, What: "builder's string, roll of " + roll.Print(style), Use: s.String.Print(style) + " in all", Count: rolls, Unit: "rolls", Each: 0.2, Part: "set-out",
+			Source: practice, Formula: "string in all / roll, rounded up", Working: fmt.Sprintf("%s / %s", s.String.Print(style), roll.Print(style)), Weighed: estimated},
+	}
 }
 
 func price(j *job.Job, part string) *measure.Money {
@@ -168,7 +222,7 @@ func slug(name string) string {
 // ByGroup returns the lines group by group, in delivery order.
 func (o *Order) ByGroup() [][]Line {
 	var groups [][]Line
-	for _, g := range []Group{Timber, Surface, Hardware, Fasteners, Stone, Ground} {
+	for _, g := range Groups() {
 		var lines []Line
 		for _, l := range o.Lines {
 			if l.Group == g {
@@ -176,7 +230,7 @@ func (o *Order) ByGroup() [][]Line {
 			}
 		}
 		if len(lines) > 0 {
-			groups = append(groups, slices.Clip(lines))
+			groups = append(groups, lines)
 		}
 	}
 	return groups

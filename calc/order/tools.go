@@ -7,7 +7,7 @@ import "pierbook/calc/measure"
 func tools(in Input) []Tool {
 	list := []Tool{
 		{"tape, longer than the diagonal, and a second one", "setting out", false},
-		{"stakes, batter boards, string, plumb bob", "setting out", false},
+		{"sledge or maul for stakes, plumb bob, marking paint", "setting out", false},
 		{instrumentName(in.Job.Ground.Instrument.Kind), "levels", true},
 		{"levelling rod or a straight stick with a tape on it", "levels", false},
 		{"spade, digging bar, mattock, barrow, sheet for the turf", "digging", false},

@@ -31,8 +31,8 @@ func orderTable(p *calc.Plan) layouts.Table {
 	if p.Order.Blank < len(p.Order.Lines) {
 		total += fmt.Sprintf(" Cost of the lines with a price: %s; %d of %d lines have none.", money(p, p.Order.Cost), p.Order.Blank, len(p.Order.Lines))
 	}
-	if p.Order.Loads > 0 {
-		total += fmt.Sprintf(" Loads at %s: %d.", p.Order.Payload.Print(p.Style), p.Order.Loads)
+	if p.Order.Loads() > 0 {
+		total += fmt.Sprintf(" Loads at %s: %d.", p.Order.Payload.Print(p.Style), p.Order.Loads())
 	}
 	t.Note = total + " ‡ lift with two people."
 	return t

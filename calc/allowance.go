@@ -1,0 +1,64 @@
+package calc
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"pierbook/calc/cutting"
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// nineInTen is the standard normal deviate that nine in ten stay below.
+const nineInTen = 1.2815515655446004
+
+// postAllowance returns how much longer the posts at estimated piers are taken
+// for the order, so that their total is enough nine times in ten.
+//
+//	total = 1.2816 √(Σ e²)      post i = 1.2816 e² / √(Σ e²)
+//
+// e is the standard error of the estimated ground; the errors are taken as
+// normal and as independent of one another. Posts that are cut or stand on a
+// seat that was read have none.
+func postAllowance(j *job.Job, g *ground.Ground) map[string]measure.Length {
+	more, sum := map[string]measure.Length{}, 0.0
+	for _, p := range g.Piers {
+		_, cut := j.Measured.PostsCut[p.Name]
+		_, seat := j.Measured.Seats[p.Name]
+		if p.Hole == nil || p.Level == nil || p.Level.Read || p.Level.Error <= 0 || cut || seat {
+			continue
+		}
+		more[p.Name] = p.Level.Error
+		sum += p.Level.Error.Metres() * p.Level.Error.Metres()
+	}
+	for name, e := range more {
+		share := measure.FromMetres(nineInTen * e.Metres() * e.Metres() / math.Sqrt(sum))
+		more[name] = share.RoundUpTo(j.Mark())
+	}
+	return more
+}
+
+// reserve plans the posts once more with the allowance in them. The plan that is
+// drawn stays the one for the posts as they are foreseen.
+func (c *Cut) reserve(j *job.Job, w *wanted) {
+	if c.Result == nil || c.Estimate || len(w.more) == 0 {
+		return
+	}
+	long := *c
+	long.Pieces = nil
+	for _, piece := range c.Pieces {
+		for _, name := range piece.Names {
+			more := min(w.more[name], max(0, j.Frame.Posts.Longest-piece.Length))
+			c.Allowance += more
+			long.Pieces = append(long.Pieces, cutting.Piece{Length: piece.Length + more, Count: 1, Names: []string{name}})
+		}
+	}
+	slices.SortStableFunc(long.Pieces, func(a, b cutting.Piece) int { return cmp.Compare(b.Length, a.Length) })
+	problem := long.problem(j)
+	problem.Aims = cutting.FewestSticks
+	if result, err := cutting.Plan(problem); err == nil && (result.Cost > c.Result.Cost || result.Bought > c.Result.Bought) {
+		c.Reserve = &result
+	}
+}

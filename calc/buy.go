@@ -1,0 +1,73 @@
+package calc
+
+import (
+	"fmt"
+
+	"pierbook/calc/measure"
+	"pierbook/calc/order"
+)
+
+// orderInput gathers what the order is made from.
+func (p *Plan) orderInput() order.Input {
+	in := order.Input{Job: p.Job, Frame: p.Frame, Sticks: p.sticks(), Bed: p.bed()}
+	for _, c := range p.Cuts {
+		in.CutEnds += c.ends()
+	}
+	in.Posts = p.postLengths()
+	if b := p.SetOut; b != nil {
+		in.SettingOut = order.SettingOut{Boards: b.Boards.Boards, Stakes: b.Boards.Stakes, BoardLong: b.Boards.BoardLong, String: b.Boards.StringTotal}
+	}
+	return in
+}
+
+// postLengths returns every post as it is planned, or at its longest while the
+// heights are not known.
+func (p *Plan) postLengths() []measure.Length {
+	lengths := make([]measure.Length, len(p.Frame.Piers))
+	for i, pier := range p.Frame.Piers {
+		lengths[i] = p.Job.Frame.Posts.Longest
+		if planned, ok := p.Ground.Pier(pier.Name); ok && planned.Hole != nil {
+			lengths[i] = planned.Hole.Post.RoundTo(p.Job.Mark())
+		}
+	}
+	return lengths
+}
+
+// sticks returns what the cutting plans buy.
+func (p *Plan) sticks() []order.Sticks {
+	var sticks []order.Sticks
+	for _, c := range p.Cuts {
+		for _, b := range c.bought() {
+			sticks = append(sticks, order.Sticks{Section: c.Section, Use: c.Use(), Long: b.Length, Count: b.Count, Price: b.Price, Note: c.orderNote(p.Style)})
+		}
+	}
+	return sticks
+}
+
+// orderNote says what the count of sticks stands on, where that is not the plan itself.
+func (c Cut) orderNote(style measure.Style) string {
+	switch {
+	case c.Estimate:
+		return fmt.Sprintf("No heights yet: every post is counted at %s, the longest allowed. Read the ground first and this order shrinks.", c.longestPost.Print(style))
+	case c.Allowance > 0:
+		return fmt.Sprintf("Ground at some piers is estimated: %s more post in all is counted, enough nine times in ten.", c.Allowance.Print(style))
+	}
+	return ""
+}
+
+// ends returns the area of both ends of every piece.
+func (c Cut) ends() measure.Area {
+	count := 0
+	for _, piece := range c.Pieces {
+		count += piece.Count
+	}
+	return measure.Area(2*count) * c.Section.Width.Times(c.Section.Depth)
+}
+
+func (p *Plan) bed() *order.Bed {
+	s := p.Ground.Stone
+	if s == nil {
+		return nil
+	}
+	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.LooseDensity}
+}
