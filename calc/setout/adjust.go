@@ -44,7 +44,8 @@ type Adjustment struct {
 	Verdict    Verdict
 	Slips      [6]Slip
 	Sigma      measure.Length
-	corners    [4]point // corner 0 at the origin, corner 1 on the x axis
+	corners    [4]point      // corner 0 at the origin, corner 1 on the x axis
+	inverse    [5][5]float64 // of the normal equations: the cofactors of the free coordinates
 }
 
 // Slip is the single mistake in one reading that would explain everything.
@@ -143,7 +144,7 @@ func linearise(p [4]point, measured Six) (rows [6][5]float64, misfit [6]float64)
 }
 
 func assess(p [4]point, measured Six, rows [6][5]float64, inverse [5][5]float64, sigma measure.Length) (Adjustment, error) {
-	a := Adjustment{Measured: measured, Sigma: sigma, corners: p}
+	a := Adjustment{Measured: measured, Sigma: sigma, corners: p, inverse: inverse}
 	var squares float64
 	for i, e := range ends {
 		length := math.Hypot(p[e[1]].x-p[e[0]].x, p[e[1]].y-p[e[0]].y)

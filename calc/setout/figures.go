@@ -31,11 +31,14 @@ func (s *SetOut) Figures(j *job.Job) []figure.Figure {
 	}
 	figures = append(figures, s.triangleFigures()...)
 	figures = append(figures, s.boardFigures()...)
-	for _, check := range []struct {
-		name string
-		*Check
-	}{{"strings", s.Strings}, {"frame_measured", s.Sides}} {
-		figures = append(figures, checkFigures(check.name, check.Check, j)...)
+	figures = append(figures, s.tapeFigures(style)...)
+	figures = append(figures, s.precisionFigures(style)...)
+	for _, check := range []checked{
+		{name: "strings", of: "strings", path: "measured.strings", rectangle: s.Frame, Check: s.Strings},
+		{name: "frame_measured", of: "beams", path: "measured.frame", rectangle: s.Beams, Check: s.Sides},
+	} {
+		check.job, check.style = j, style
+		figures = append(figures, check.figures()...)
 	}
 	return figures
 }
@@ -73,21 +76,4 @@ func (s *SetOut) boardFigures() []figure.Figure {
 		{Key: "string.total", Means: "string for all four lines with tails for the knots", Value: b.StringTotal, Rounding: measure.Up, Origin: figure.Computed,
 			Formula: "2 × (long + cross) + tails", From: []string{"string.long", "string.cross"}},
 	}
-}
-
-// checkFigures gives the same keys whether or not the six lengths were
-// measured, so that a page may always ask for them.
-func checkFigures(name string, c *Check, j *job.Job) []figure.Figure {
-	from := []string{"frame.length", "frame.width"}
-	verdict := figure.Figure{Key: name + ".verdict", Means: "what the six measured lengths are good for", Origin: figure.Measured,
-		Source: "test value of a least-squares adjustment with one condition: 1.96 and 3.29 are the 5 and 0.1 % points of the normal distribution"}
-	test := figure.Figure{Key: name + ".test_value", Means: "test value of the six measured lengths", Origin: figure.Measured, From: from, Formula: "|w| = √Σv² / σ"}
-	difference := figure.Figure{Key: name + ".difference", Means: "first measured diagonal less the second", Origin: figure.Measured}
-	if c != nil {
-		at := j.At(c.Path)
-		verdict.Value, verdict.At = measure.Word(c.Adjustment.Verdict), at
-		test.Value, test.At = measure.Ratio(c.Adjustment.TestValue), at
-		difference.Value, difference.At = c.Difference, at
-	}
-	return []figure.Figure{verdict, test, difference}
 }

@@ -7,8 +7,12 @@ import (
 )
 
 // Move is how far a stake must go: along the length (towards growing x) and
-// across (towards growing y), as in the rectangle's own directions.
-type Move struct{ Along, Across measure.Length }
+// across (towards growing y), as in the rectangle's own directions, each with
+// the standard deviation that the tape leaves it.
+type Move struct {
+	Along, Across           measure.Length
+	AlongError, AcrossError measure.Length
+}
 
 // Size returns how far the stake goes in all.
 func (m Move) Size() measure.Length { return measure.Hypot(m.Along, m.Across) }
@@ -26,16 +30,13 @@ type Hold struct {
 // placing that leaves most stakes where they are.
 func (a Adjustment) Holds(target Rectangle, tolerance measure.Length) [3]Hold {
 	corners := targetCorners(target)
-	first := a.movesOf(placedOn(a.corners, corners, 0, 1))
-	best := a.movesOf(bestFit(a.corners, corners))
-	fewest := a.fewest(corners, tolerance)
-	holds := [3]Hold{
-		{Name: "hold " + target.Corners[0] + " and the line to " + target.Corners[1], Moves: first},
-		{Name: "least moving of all four", Moves: best},
-		{Name: "fewest stakes moved", Moves: fewest},
-	}
-	for i := range holds {
+	places := [3]placing{heldAt(0, 1), bestFit, a.fewest(corners, tolerance)}
+	names := [3]string{"hold " + target.Corners[0] + " and the line to " + target.Corners[1], "least moving of all four", "fewest stakes moved"}
+	var holds [3]Hold
+	for i, place := range places {
+		holds[i] = Hold{Name: names[i], Moves: a.movesOf(place(a.corners, corners))}
 		holds[i].Stay = staying(holds[i].Moves, tolerance)
+		a.deviate(&holds[i].Moves, corners, place)
 	}
 	return holds
 }
@@ -53,11 +54,13 @@ type placement struct {
 	sine   float64
 }
 
-// placedOn lays the target with its corner i on the figure's corner i and its
-// side from i to j along the figure's.
-func placedOn(figure, target [4]point, i, j int) placement {
-	turn := math.Atan2(figure[j].y-figure[i].y, figure[j].x-figure[i].x) - math.Atan2(target[j].y-target[i].y, target[j].x-target[i].x)
-	return laid(target, turn, target[i], figure[i])
+// heldAt lays the target with its corner i on the figure's corner i and its side
+// from i to j along the figure's.
+func heldAt(i, j int) placing {
+	return func(figure, target [4]point) placement {
+		turn := math.Atan2(figure[j].y-figure[i].y, figure[j].x-figure[i].x) - math.Atan2(target[j].y-target[i].y, target[j].x-target[i].x)
+		return laid(target, turn, target[i], figure[i])
+	}
 }
 
 // bestFit lays the target with the least sum of squared moves: the centroids
@@ -92,12 +95,17 @@ func laid(target [4]point, turn float64, pivot, place point) placement {
 // movesOf returns the moves in the directions of the placed rectangle.
 func (a Adjustment) movesOf(p placement) [4]Move {
 	var moves [4]Move
+	for i, v := range a.vectors(p) {
+		moves[i] = Move{Along: measure.FromMetres(v.x), Across: measure.FromMetres(v.y)}
+	}
+	return moves
+}
+
+// vectors returns the moves in metres.
+func (a Adjustment) vectors(p placement) (moves [4]point) {
 	for i := range 4 {
 		dx, dy := p.at[i].x-a.corners[i].x, p.at[i].y-a.corners[i].y
-		moves[i] = Move{
-			Along:  measure.FromMetres(dx*p.cosine + dy*p.sine),
-			Across: measure.FromMetres(dy*p.cosine - dx*p.sine),
-		}
+		moves[i] = point{dx*p.cosine + dy*p.sine, dy*p.cosine - dx*p.sine}
 	}
 	return moves
 }
@@ -105,18 +113,19 @@ func (a Adjustment) movesOf(p placement) [4]Move {
 // fewest tries every held corner with the direction to every other one and
 // keeps the placing that leaves most stakes; among these the one that moves
 // the others least.
-func (a Adjustment) fewest(target [4]point, tolerance measure.Length) [4]Move {
-	var best [4]Move
+func (a Adjustment) fewest(target [4]point, tolerance measure.Length) placing {
+	var best placing
 	stay, sum := -1, 0.0
 	for i := range 4 {
 		for j := range 4 {
 			if i == j {
 				continue
 			}
-			moves := a.movesOf(placedOn(a.corners, target, i, j))
+			place := heldAt(i, j)
+			moves := a.movesOf(place(a.corners, target))
 			n, s := staying(moves, tolerance), sumOfSquares(moves)
 			if n > stay || n == stay && s < sum-1e-15 {
-				best, stay, sum = moves, n, s
+				best, stay, sum = place, n, s
 			}
 		}
 	}

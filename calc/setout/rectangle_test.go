@@ -19,19 +19,6 @@ func ExampleRectangle_Diagonal() {
 	// Output: 187.45 in
 }
 
-// Racked rectangles with true sides: the law of cosines, worked both ways.
-func TestSlideThatSquaresARackedFrame(t *testing.T) {
-	for _, row := range []struct{ base, side, long, short, slide float64 }{
-		{192, 144, 240.798671, 239.198662, 1.0},
-		{120, 96, 153.870075, 153.47964, 0.25},
-	} {
-		assert.InDelta(t, row.slide, Slide(inches(row.base), inches(row.long), inches(row.short)).Inches(), 1e-5)
-		back := RackedBy(inches(row.base), inches(row.side), inches(row.slide))
-		assert.InDelta(t, row.long, back.Long.Inches(), 1e-5)
-		assert.InDelta(t, row.short, back.Short.Inches(), 1e-5)
-	}
-}
-
 func TestRackingTableIsExact(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		r := Rectangle{

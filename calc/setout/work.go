@@ -12,31 +12,49 @@ import (
 // SetOut is all that the setting-out sheets show.
 type SetOut struct {
 	Frame, Piers Rectangle
+	Beams        Rectangle // outer corners of the outer beam lines
 	FrameLimits  Limits
 	PierLimits   Limits
 	Triangle     Triangle
 	Boards       Boards
 	Racking      []Racked // of the frame
 	Strings      *Check   // nil until the strings were measured
-	Sides        *Check   // the frame measured after the beams, nil until then
+	Sides        *Check   // the beams measured once they lie, nil until then
+
+	system measure.System
 }
 
 // Check is one measuring of four sides and two diagonals.
 type Check struct {
 	Path       string // of the job key
-	Of         string // what was measured: "strings" or "frame"
+	Of         string // what was measured: "strings" or "beams"
 	Rectangle  Rectangle
 	Adjustment Adjustment
+	Limits     Limits
 	Holds      [3]Hold
-	Tolerance  measure.Length // a stake this near may stay
+	Tolerance  measure.Length // a corner this near may stay: what a tape cannot show
 	Difference measure.Length // first diagonal (from the hook corner) less the second
 }
+
+// Squareness is what the two diagonals say about the corners.
+type Squareness string
+
+// The three verdicts on the difference of the diagonals.
+const (
+	Square    Squareness = "square"
+	Unsure    Squareness = "too near to tell: measure both diagonals again"
+	OutOfTrue Squareness = "out of square"
+)
+
+// staysWithin is how many errors of one reading a corner may be off its place
+// and stay: a tape could not show it, 95 times in 100.
+const staysWithin = 2
 
 // Work sets the frame out. It reports a fault for a measured set that lacks a
 // side or a diagonal, or that makes no figure.
 func Work(j *job.Job, f *frame.Frame) (*SetOut, fault.List) {
 	var faults fault.List
-	s := &SetOut{Frame: frameRectangle(f), Piers: pierRectangle(f)}
+	s := &SetOut{Frame: frameRectangle(f), Piers: pierRectangle(f), Beams: beamRectangle(j, f), system: j.Units}
 	tape := TapeError(j.Units)
 	s.FrameLimits = DiagonalLimits(s.Frame, tape)
 	s.PierLimits = DiagonalLimits(s.Piers, tape)
@@ -47,9 +65,24 @@ func Work(j *job.Job, f *frame.Frame) (*SetOut, fault.List) {
 		step = 5 * measure.Millimetre
 	}
 	s.Racking = RackingTable(s.Frame, step, rows*step)
-	s.Strings = measuredCheck("measured.strings", j.Measured.Strings, s.Frame, tape, j, &faults)
-	s.Sides = measuredCheck("measured.frame", j.Measured.FrameSides, s.Frame, tape, j, &faults)
+	s.Strings = measuredCheck(j, "measured.strings", j.Measured.Strings, s.Frame, &faults)
+	s.Sides = measuredCheck(j, "measured.frame", j.Measured.FrameSides, s.measuredRectangle(j.Measured.FrameSides), &faults)
 	return s, faults
+}
+
+// measuredRectangle returns what was measured after the beams: their outer
+// corners, or the frame's outside faces where the lengths come nearer to these.
+func (s *SetOut) measuredRectangle(lengths map[string]measure.Length) Rectangle {
+	six, missing := pickSix(lengths, s.Beams)
+	if len(missing) == 0 && misses(six, s.Frame) < misses(six, s.Beams) {
+		return s.Frame
+	}
+	return s.Beams
+}
+
+// misses returns by how much the four measured sides miss a rectangle's.
+func misses(six Six, r Rectangle) measure.Length {
+	return (six[0] - r.Length).Abs() + (six[1] - r.Width).Abs() + (six[2] - r.Length).Abs() + (six[3] - r.Width).Abs()
 }
 
 func frameRectangle(f *frame.Frame) Rectangle {
@@ -60,6 +93,12 @@ func frameRectangle(f *frame.Frame) Rectangle {
 func pierRectangle(f *frame.Frame) Rectangle {
 	c := f.Corners()
 	return Rectangle{Name: "piers", Title: "centres of the corner piers", Corners: cornerNames(f), Length: c[1].X - c[0].X, Width: c[3].Y - c[0].Y}
+}
+
+// beamRectangle is what can be measured once the beams lie.
+func beamRectangle(j *job.Job, f *frame.Frame) Rectangle {
+	line := f.Lines[0]
+	return Rectangle{Name: "beams", Title: "outer corners of the outer beams", Corners: cornerNames(f), Length: line.End - line.Start, Width: f.Width - 2*j.Frame.Beams.Inset}
 }
 
 func cornerNames(f *frame.Frame) [4]string {
@@ -81,7 +120,7 @@ func digBeyondFrame(j *job.Job, f *frame.Frame) measure.Length {
 	return beyond
 }
 
-func measuredCheck(path string, lengths map[string]measure.Length, r Rectangle, tape measure.Length, j *job.Job, faults *fault.List) *Check {
+func measuredCheck(j *job.Job, path string, lengths map[string]measure.Length, r Rectangle, faults *fault.List) *Check {
 	if len(lengths) == 0 {
 		return nil
 	}
@@ -94,14 +133,32 @@ func measuredCheck(path string, lengths map[string]measure.Length, r Rectangle, 
 	if len(missing) > 0 {
 		return nil
 	}
+	tape := TapeError(j.Units)
 	adjustment, err := Adjust(six, tape)
 	if err != nil {
 		faults.Add(fault.Fault{At: j.At(path), Path: path, Wrong: err.Error(),
 			Remedy: "look for a length that is a foot or a digit off, and measure again"})
 		return nil
 	}
-	return &Check{Path: path, Rectangle: r, Adjustment: adjustment, Difference: six[4] - six[5],
-		Holds: adjustment.Holds(r, tape), Tolerance: tape, Of: map[string]string{"measured.strings": "strings", "measured.frame": "frame"}[path]}
+	c := &Check{Path: path, Of: "strings", Rectangle: r, Adjustment: adjustment, Limits: DiagonalLimits(r, tape),
+		Tolerance: staysWithin * tape, Difference: six[4] - six[5]}
+	if path == "measured.frame" {
+		c.Of = "beams"
+	}
+	c.Holds = adjustment.Holds(r, c.Tolerance)
+	return c
+}
+
+// Squareness says what the difference of the diagonals means, with what a tape
+// may hide kept on the safe side of both limits.
+func (c *Check) Squareness() Squareness {
+	switch off := c.Difference.Abs(); {
+	case off <= c.Limits.Accept:
+		return Square
+	case off > c.Limits.Stop:
+		return OutOfTrue
+	}
+	return Unsure
 }
 
 // First returns the diagonal from the hook corner, as measured.
@@ -185,4 +242,19 @@ func (c *Check) towards(i int, move measure.Length, growing, falling [4]int) str
 		return "away from " + c.Rectangle.Corners[from]
 	}
 	return c.Rectangle.Corners[to]
+}
+
+// Suspects names the lengths in which a usual slip alone would explain that the
+// six do not fit, when they do not.
+func (c *Check) Suspects() []string {
+	if c.Adjustment.Verdict == Agree {
+		return nil
+	}
+	var names []string
+	for i, slip := range c.Adjustment.Slips {
+		if slip.Usual != "" {
+			names = append(names, SideName(c.Rectangle, i))
+		}
+	}
+	return names
 }
