@@ -51,7 +51,7 @@ func (l *ledger) joists() {
 	l.given("joist.spacing", "frame.joists.spacing", "spacing of the joists by centre", wish.Spacing)
 	l.given("joist.sit", "frame.joists.sit", "where the joists sit", measure.Word(wish.Sit))
 	l.computed("joist.positions", "joists side by side along the length", measure.Count(positions),
-		"one at each end, and one at every spacing from the frame end that leaves a joist's thickness clear before the last", "", "frame.length", "joist.spacing", "joist.section")
+		"one at each end, and one at every spacing from the frame end that leaves half an inch clear before the last", "", "frame.length", "joist.spacing", "joist.section")
 	l.computed("joist.bays", "bays that joists reach across", measure.Count(count/positions), "one on the beams; one fewer than the lines between them", "", "joist.sit", "frame.lines")
 	l.computed("joist.count", "joists", measure.Count(count), "positions × bays", fmt.Sprintf("%d × %d", positions, count/positions), "joist.positions", "joist.bays")
 	l.joistLength(long)

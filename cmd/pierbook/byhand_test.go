@@ -101,8 +101,8 @@ func handFigures(j handJob) map[string]any {
 func (j handJob) buildUp() float64 { return j.surface + j.joist + j.beam + j.cap }
 
 func (j handJob) layJoists(f map[string]any) {
-	positions := 2 // one at each end
-	for k := 1; float64(k)*j.joistSpacing+j.joistWidth/2 < j.length-j.joistWidth; k++ {
+	positions := 2 // one at each end, and none so near the last that no half inch is left between
+	for k := 1; float64(k)*j.joistSpacing+j.joistWidth/2+handInch/2 <= j.length-j.joistWidth; k++ {
 		positions++
 	}
 	f["joist.count"], f["joist.length"] = float64(positions), j.width-2*j.rimWidth

@@ -52,24 +52,29 @@ func figuresOfJob(t testing.TB, name string) savedFigures {
 func TestFiguresAgreeWithWorkingByHand(t *testing.T) {
 	for name, byHand := range handJobs {
 		t.Run(orSample(name), func(t *testing.T) {
-			saved := figuresOfJob(t, name)
-			for key, want := range handFigures(byHand) {
-				got, known := saved.Figures[key]
-				if !assert.Truef(t, known, "no figure %s", key) {
-					continue
-				}
-				if number, ok := want.(float64); ok {
-					// Lengths are in mm; volumes in m3, where 1e-9 is a cube of 1 mm.
-					within := 0.001
-					if got.Unit == "m3" {
-						within = 1e-8
-					}
-					assert.InDeltaf(t, number, got.Value, within, "%s", key)
-					continue
-				}
-				assert.Equalf(t, want, got.Value, "%s", key)
-			}
+			compare(t, handFigures(byHand), figuresOfJob(t, name), "")
 		})
+	}
+}
+
+// compare holds saved figures to those worked by hand. Lengths are in
+// millimetres, to a thousandth; volumes in cubic metres, where a cube of 1 mm
+// is 1e-9.
+func compare(t assert.TestingT, byHand map[string]any, saved savedFigures, about string) {
+	for key, want := range byHand {
+		got, known := saved.Figures[key]
+		if !assert.Truef(t, known, "no figure %s\n%s", key, about) {
+			continue
+		}
+		if number, ok := want.(float64); ok {
+			within := 0.001
+			if got.Unit == "m3" {
+				within = 1e-8
+			}
+			assert.InDeltaf(t, number, got.Value, within, "%s\n%s", key, about)
+			continue
+		}
+		assert.Equalf(t, want, got.Value, "%s\n%s", key, about)
 	}
 }
 
