@@ -113,6 +113,9 @@ func (p *Plan) work() crew.Work {
 		w.Dig += side.Times(side).Deep(dig)
 		w.Stone += side.Times(side).Deep(stone)
 	}
+	if s := p.Ground.Stone; s != nil {
+		w.Stone = s.Compacted // with what goes beside the blocks
+	}
 	return w
 }
 

@@ -2,8 +2,10 @@ package crew
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc/figure"
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
@@ -26,36 +28,50 @@ func half(h measure.Hours) float64 {
 }
 
 // Figures returns the hours of each step and of the whole.
-func (w Weekend) Figures() []figure.Figure {
+func (w Weekend) Figures(j *job.Job) []figure.Figure {
 	var figures []figure.Figure
-	var keys []string
-	for _, s := range w.Steps {
-		key := "crew." + s.Name + ".hours"
-		keys = append(keys, key)
-		working, source, memory := "", "", false
-		for i, t := range s.Terms {
-			if i > 0 {
-				working, source = working+" + ", source+"; "
-			}
-			working += fmt.Sprintf("%s: %.3g × %.3g to %.3g h", t.What, t.Amount, float64(t.Each.Least), float64(t.Each.Most))
-			source += t.Source
-			memory = memory || t.Memory
+	var keys, taken []string
+	for _, e := range w.Steps {
+		hours := e.hoursFigure(j)
+		actual := figure.Figure{Key: "crew." + e.Name + ".actual", Means: "hours of one person taken: " + e.Title, Origin: figure.Measured}
+		if e.Actual > 0 {
+			actual.Value, actual.At = e.Actual, j.At("measured.hours."+e.Name)
+			taken = append(taken, actual.Key)
 		}
-		origin := figure.Computed
-		if s.Own {
-			origin, source, working, memory = figure.Shop, "the shop's own rate", "", false
-		}
-		figures = append(figures, figure.Figure{Key: key, Means: "hours of one person: " + s.Title, Value: measure.Word(s.Hours.Print()), Origin: origin, Source: source, Memory: memory,
-			Formula: "Σ amount × rate", Working: working})
-		actual := figure.Figure{Key: "crew." + s.Name + ".actual", Means: "hours taken: " + s.Title, Origin: figure.Measured}
-		if s.Actual > 0 {
-			actual.Value = s.Actual
-		}
-		figures = append(figures, actual)
+		keys = append(keys, hours.Key)
+		figures = append(figures, hours, actual)
+	}
+	pace := figure.Figure{Key: "crew.pace", Means: "hours taken over the middle of the estimates, steps done so far", Origin: figure.Computed,
+		Formula: "Σ hours taken / Σ middle of their estimates", From: taken}
+	if p, known := w.Pace(); known {
+		pace.Value, pace.Working = p, w.paceWorking()
+	}
+	days := figure.Figure{Key: "crew.days", Means: "days of eight hours for the crew", Value: measure.Count(len(w.Days)), Origin: figure.Computed, From: append(keys, "crew.people"),
+		Formula: "the middle of each range over the people at it, laid over days of 8 h; what may not be left overnight is not begun late"}
+	people := figure.Figure{Key: "crew.people", Means: "people in the crew", Value: measure.Count(w.Crew), Origin: figure.Given, At: j.At("crew.people")}
+	if entry, known := j.Entry("crew.people"); known {
+		people.Origin, people.At, people.Source, people.Memory = entry.Origin, entry.At, entry.Source, entry.Memory
 	}
 	return append(figures,
-		figure.Figure{Key: "crew.total.hours", Means: "hours of one person, all steps", Value: measure.Word(w.Total.Print()), Origin: figure.Computed, Formula: "Σ steps", From: keys},
-		figure.Figure{Key: "crew.days", Means: "days of eight hours for the crew", Value: measure.Count(len(w.Days)), Origin: figure.Computed, Formula: "middle of each range laid over the days", From: keys},
-		figure.Figure{Key: "crew.people", Means: "people in the crew", Value: measure.Count(w.Crew), Origin: figure.Given},
-	)
+		figure.Figure{Key: "crew.total.hours", Means: "hours of one person, all steps", Value: measure.Word(w.Total.Print()), Origin: figure.Computed, Formula: "Σ steps, each end of the range by itself", From: keys},
+		days, people, pace)
+}
+
+func (e Estimate) hoursFigure(j *job.Job) figure.Figure {
+	f := figure.Figure{Key: "crew." + e.Name + ".hours", Means: "hours of one person: " + e.Title, Value: measure.Word(e.Hours.Print()), Origin: figure.Computed}
+	if e.Own {
+		f.Origin, f.At, f.Source = figure.Shop, j.At("crew.rates."+e.Name), "the shop's own hours for the step"
+		return f
+	}
+	var workings, sources []string
+	for _, t := range e.Terms {
+		workings = append(workings, t.Working(j.Style()))
+		sources = append(sources, t.What+": "+t.Source)
+		f.Memory = f.Memory || t.Memory
+		if t.Key != "" {
+			f.From = append(f.From, t.Key)
+		}
+	}
+	f.Formula, f.Working, f.Source = "Σ amount × rate, from a practised hand's to a first-timer's", strings.Join(workings, "; "), strings.Join(sources, "; ")
+	return f
 }

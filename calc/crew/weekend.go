@@ -5,22 +5,17 @@ import "pierbook/calc/measure"
 // Range is an estimate from a practised crew's hours to a first-timer's.
 type Range struct{ Least, Most measure.Hours }
 
+// Middle returns the hours halfway.
+func (r Range) Middle() measure.Hours { return (r.Least + r.Most) / 2 }
+
 // Estimate is one step with its hours of work.
 type Estimate struct {
 	Step
-	Hours  Range         // of one person
-	Actual measure.Hours // as measured, 0 when not
-	Own    bool          // from the shop's own rate
-	Terms  []Term
-}
-
-// Term is one part of an estimate.
-type Term struct {
-	What   string
-	Amount float64
-	Each   Range
-	Source string
-	Memory bool
+	Hours     Range         // of one person: the shop's own where it has them, else as estimated
+	Estimated Range         // by the terms
+	Actual    measure.Hours // of one person, as written down on site, 0 when not
+	Own       bool          // Hours are the shop's own
+	Terms     []Term
 }
 
 // Weekend is the plan over the days.
@@ -36,6 +31,21 @@ type Weekend struct {
 type Day struct {
 	Number int
 	Parts  []Part
+}
+
+// Left says how the work stands at the end of the day: what the last step of the
+// day says of a night, and whether it ends with the day.
+func (d Day) Left(steps []Estimate) (overnight string, ended bool) {
+	if len(d.Parts) == 0 {
+		return "", true
+	}
+	last := d.Parts[len(d.Parts)-1]
+	for _, s := range steps {
+		if s.Name == last.Step {
+			overnight = s.Overnight
+		}
+	}
+	return overnight, last.Ends
 }
 
 // Part is a step, or what falls of it, on one day.
@@ -67,15 +77,19 @@ func Plan(w Work, people int, own, actual map[string]measure.Hours) Weekend {
 
 func estimate(step Step, w Work, own, actual measure.Hours) Estimate {
 	e := Estimate{Step: step, Actual: actual}
-	for _, r := range step.rates {
-		amount := r.amount(w)
-		if amount == 0 {
+	for _, r := range rates {
+		if r.step != step.Name {
 			continue
 		}
-		e.Terms = append(e.Terms, Term{What: r.what, Amount: amount, Each: Range{measure.Hours(r.least), measure.Hours(r.most)}, Source: r.source, Memory: r.memory})
-		e.Hours.Least += measure.Hours(amount * r.least)
-		e.Hours.Most += measure.Hours(amount * r.most)
+		t := r.term(w)
+		if t.Hours.Most == 0 {
+			continue
+		}
+		e.Terms = append(e.Terms, t)
+		e.Hours.Least += t.Hours.Least
+		e.Hours.Most += t.Hours.Most
 	}
+	e.Estimated = e.Hours
 	if own > 0 {
 		e.Hours, e.Own = Range{own, own}, true
 	}
@@ -94,7 +108,7 @@ func days(steps []Estimate, crew int) []Day {
 		day, clock = Day{Number: day.Number + 1}, 0
 	}
 	for _, s := range steps {
-		left := (s.Hours.Least + s.Hours.Most) / 2 / measure.Hours(max(1, min(crew, s.People)))
+		left := s.Hours.Middle() / measure.Hours(max(1, min(crew, s.People)))
 		if clock > 0 && !s.MayWait() && left <= dayLong && clock+left > dayLong {
 			next()
 		}
@@ -116,6 +130,3 @@ func days(steps []Estimate, crew int) []Day {
 	}
 	return plan
 }
-
-// MayWait says whether the work may be left overnight.
-func (s Step) MayWait() bool { return len(s.Overnight) < 2 || s.Overnight[:2] != "no" }

@@ -19,7 +19,7 @@ func TestTwelvePits(t *testing.T) {
 	for _, s := range Plan(w, 2, nil, nil).Steps {
 		switch s.Name {
 		case "dig":
-			digging = s.Terms[0].Each.Least * measure.Hours(s.Terms[0].Amount)
+			digging = s.Terms[0].Hours.Least
 			fallthrough
 		case "stone", "blocks":
 			least += s.Hours.Least

@@ -51,7 +51,7 @@ func fastenerLines(j *job.Job, joints []joint) []Line {
 		l.Spare = spareOf(l.Pieces)
 		l.Count = (l.Pieces + l.Spare + perBox - 1) / perBox
 		l.Use, l.Source = strings.Join(uses, "; "), strings.Join(sources, "; ")
-		l.Working = fmt.Sprintf("%s; (%d + %d spare) / %d in a box", strings.Join(sums, "; "), l.Pieces, l.Spare, perBox)
+		l.Working = fmt.Sprintf("%s; (%d + %d spare) / %d in a box = %d", strings.Join(sums, "; "), l.Pieces, l.Spare, perBox, l.Count)
 		l.Formula = "(Σ count + one in ten spare) / nails in a box, rounded up"
 		l.Price = price(j, "nails")
 		if nail.Screw {

@@ -115,19 +115,16 @@ const (
 func hardwareLines(in Input) []Line {
 	j, f := in.Job, in.Frame
 	piers := len(f.Piers)
-	each := func(what string) (string, string) {
-		return "one for each " + what, fmt.Sprintf("%d", piers)
-	}
-	formula, working := each("pier")
+	working := fmt.Sprintf("%d", piers)
 	lines := []Line{
 		{Key: "order.block", Group: Hardware, What: "pier block, base " + j.Block.Base.Print(j.Style()) + " square", Use: "piers", Count: piers, Unit: "pieces", Each: j.Block.Weight, Price: price(j, "block"), Part: "blocks",
-			Source: formula, Formula: formula, Working: working, From: []string{"frame.piers"}, Weighed: "block.weight"},
+			Source: "one for each pier", Formula: "one for each pier", Working: working, From: []string{"frame.piers"}, Weighed: "block.weight"},
 		{Key: "order.cap", Group: Hardware, What: "post cap, " + f.Sections.Post.Size + " post to " + f.Sections.Beam.Size + " beam, galvanised", Use: "post tops", Count: piers, Unit: "pieces", Each: capMass, Price: price(j, "cap"), Part: "caps",
 			Source: "one for each post", Formula: "one for each post", Working: working, From: []string{"frame.piers"}, Weighed: estimated},
 	}
 	if hung := hungEnds(f); hung > 0 {
 		lines = append(lines, Line{Key: "order.hanger", Group: Hardware, What: "joist hanger for " + f.Sections.Joist.Size + ", galvanised", Use: "joist ends at beams", Count: hung, Unit: "pieces", Each: hangerMass, Price: price(j, "hanger"), Part: "hangers",
-			Source: "one at each joist end on a beam", Formula: "2 × joists − ends at rims", Working: fmt.Sprintf("2 × %d − %d", len(f.Joists), endsAtRims(f)), From: []string{"joist.count"}, Weighed: estimated})
+			Source: "one at each joist end on a beam", Formula: "2 × joists − ends at rims", Working: fmt.Sprintf("2 × %d − %d = %d", len(f.Joists), endsAtRims(f), hung), From: []string{"joist.count"}, Weighed: estimated})
 	}
 	return lines
 }
@@ -160,7 +157,7 @@ func groundLines(in Input, c Cloth) []Line {
 				Each: measure.Mass(clothMass * float64(r.Width.Times(r.Length))), Price: price(j, "cloth"), Part: "cloth", Source: "strips along the length, each lapping the next, roll after roll", Formula: "strips laid from roll to roll, a lap at each joint",
 				Working: fmt.Sprintf("%d strips of %s and %d joints from rolls of %s", c.Strips, in.Frame.Length.Print(style), c.Joints, r.Length.Print(style)), From: []string{"cloth.strips", "frame.length"}, Weighed: "0.1 kg/m²: " + estimated},
 			Line{Key: "order.pins", Group: Ground, What: "cloth pin, 6 in (150 mm)", Use: "laps and edges of the cloth", Count: c.Pins, Unit: "pieces", Each: pinMass, Part: "cloth", Source: "common practice, no source", Formula: "(strips + 1) × (length / 1 m + 1)",
-				Working: fmt.Sprintf("(%d + 1) × (%s / 1 m + 1)", c.Strips, in.Frame.Length.Print(style)), From: []string{"cloth.strips"}, Weighed: estimated})
+				Working: fmt.Sprintf("(%d + 1) × (%s / 1 m + 1) = %d", c.Strips, in.Frame.Length.Print(style), c.Pins), From: []string{"cloth.strips"}, Weighed: estimated})
 	}
 	tin, name := measure.Area(1), "1 L tin"
 	if j.Units == measure.Imperial {
@@ -169,7 +166,7 @@ func groundLines(in Input, c Cloth) []Line {
 	tins := max(1, int(float64(in.CutEnds/(tin*coatLitre))+1-1e-9))
 	return append(lines, Line{Key: "order.coating", Group: Ground, What: "preservative for cut ends of treated timber, " + name + " with a brush", Use: "every cut end, two coats", Count: tins, Unit: "tins", Each: 1, Price: price(j, "coating"), Part: "coating",
 		Source: "both ends of every piece; 100 ft² a gallon and coat, from makers' sheets", Memory: true, Formula: "area of all ends / what a tin coats twice, rounded up",
-		Working: fmt.Sprintf("%s / %s", in.CutEnds.Print(style), (tin * coatLitre).Print(style)), Weighed: estimated})
+		Working: fmt.Sprintf("%s / %s = %d", in.CutEnds.Print(style), (tin * coatLitre).Print(style), tins), Weighed: estimated})
 }
 
 // setOutLines lists what the strings hang on.
@@ -191,7 +188,7 @@ func setOutLines(in Input) []Line {
 		{Key: "order.stake", Group: SetOut, What: "pointed stake " + stakeSize + ", " + stakeLong.Print(style), Use: "two at each board", Count: s.Stakes, Unit: "pieces", Each: massOf(j, stake, stakeLong), Part: "set-out",
 			Source: practice, Formula: "two at each batter board", Working: fmt.Sprintf("2 × %d", s.Boards), Weighed: "its volume at the density of the timber"},
 		{Key: "order.string", Group: SetOut, What: "builder's string, roll of " + roll.Print(style), Use: s.String.Print(style) + " in all", Count: rolls, Unit: "rolls", Each: 0.2, Part: "set-out",
-			Source: practice, Formula: "string in all / roll, rounded up", Working: fmt.Sprintf("%s / %s", s.String.Print(style), roll.Print(style)), Weighed: estimated},
+			Source: practice, Formula: "string in all / roll, rounded up", Working: fmt.Sprintf("%s / %s = %d", s.String.Print(style), roll.Print(style), rolls), Weighed: estimated},
 	}
 }
 
