@@ -137,6 +137,11 @@ func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 	}
 	row, n := m.splitCount()
 	if row < 0 {
+		// The sticks are whole already, so a dive asks only how to fill them.
+		if s.dive(m); s.done() || s.beyond(m, bound) {
+			return true
+		}
+		bound = m.relax(s.mostOf)
 		if list, ok := s.list(&m.prices, s.target*m.scale-bound, longList); ok {
 			return newListed(s, m, list, bound).run()
 		}
