@@ -45,6 +45,8 @@ type Call struct {
 	Number   string        // such as 7.2, the second table on sheet 7
 	Caption  template.HTML // from the page
 	Words    string        // the caption as plain words
+	Front    bool          // on the front of a step's sheet, where room is short
+	Back     bool          // on its back
 }
 
 // Maker makes the blocks of one name.

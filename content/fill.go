@@ -221,7 +221,12 @@ func (p call) fill(f *filler) {
 		counted = &f.drawings
 	}
 	number := strconv.Itoa(f.binder.numbers[f.page.name]) + "." + strconv.Itoa(*counted+1)
-	c := Call{Block: p.block, Argument: p.argument, Page: f.page.name, Number: number, Caption: f.markup(p.caption), Words: f.plain(p.caption)}
+	c := Call{Block: p.block, Argument: p.argument, Page: f.page.name, Number: number, Caption: f.markup(p.caption), Words: f.plain(p.caption),
+		Front: f.page.kind == kindStep && len(f.leaves) == 0, Back: f.leaf.Back}
+	if p.block == "parts" && c.Words == "" {
+		c.Words = "Parts for this step"
+		c.Caption = template.HTML(c.Words)
+	}
 	made := maker.Make(c)
 	if made == "" {
 		return
@@ -233,7 +238,7 @@ func (p call) fill(f *filler) {
 		f.write(string(made))
 		return
 	}
-	f.write(`<figure class="drawing">`, scrollStart)
+	f.write(`<figure class="drawing of-`, slug(p.argument), `">`, scrollStart)
 	f.attribute("drawing: " + c.Words)
 	f.write(`">`, string(made), `</div><figcaption><b>Figure `, number, `</b> `, string(c.Caption), "</figcaption></figure>\n")
 }

@@ -7,6 +7,7 @@ import (
 
 // Boards is the floor in boards, as laid across the joists with gaps.
 type Boards struct {
+	limit
 	Length, Width measure.Length
 	LinesGoLeft   bool
 	Joists        []measure.Length
@@ -36,7 +37,7 @@ func (b Boards) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(b, "No boards to draw yet")
 	}
 	free := room{left: kit.UprightRoom(printed(b.begins(), style)...), right: 10, near: 20, far: 14}
-	v := Grid{Length: b.Length, Width: b.Width, LinesGoLeft: b.LinesGoLeft}.lay(free, 175)
+	v := Grid{limit: b.limit, Length: b.Length, Width: b.Width, LinesGoLeft: b.LinesGoLeft}.lay(free, 175)
 	s := newSheet(b, v.height)
 	for _, run := range b.Boards {
 		b.drawRun(s, v, run)

@@ -76,7 +76,7 @@ func (c Contours) sheet(style measure.Style) *kit.Sheet {
 		return c.toRead()
 	}
 	const margin = 9.0
-	scale := kit.Fit(f.X1-f.X0, f.Y1-f.Y0, pageWidth-2*margin, 115)
+	scale := kit.Fit(f.X1-f.X0, f.Y1-f.Y0, pageWidth-2*margin, c.room(115, 2*margin+8, leastPlan))
 	v := gridView{Grid: c.Grid, out: -1}
 	left := (pageWidth - scale.Long(f.X1-f.X0)) / 2
 	scale.Origin = kit.Point{X: left - scale.Long(f.X0), Y: margin - scale.Long(f.Y0)}

@@ -10,6 +10,7 @@ import (
 // Grid is the platform in plan, as far as most drawings need it: x runs along
 // the beams from the corner that the tape hooks on, y across them from side A.
 type Grid struct {
+	limit
 	Length, Width measure.Length // outside faces of the frame
 	LinesGoLeft   bool           // facing along line A from A1, line B is on the left hand: y is drawn upwards
 	Lines         []GridLine
@@ -46,7 +47,7 @@ type gridView struct {
 // middle of what the room leaves.
 func (g Grid) lay(r room, most float64) gridView {
 	across := pageWidth - r.left - r.right
-	c := kit.Fit(g.Length, g.Width, across, most-r.near-r.far)
+	c := kit.Fit(g.Length, g.Width, across, g.room(most-r.near-r.far, r.near+r.far, leastPlan))
 	c.Origin = kit.Point{X: r.left + (across-c.Long(g.Length))/2, Y: r.near}
 	v := gridView{Grid: g, out: -1}
 	if g.LinesGoLeft {
@@ -57,6 +58,9 @@ func (g Grid) lay(r room, most float64) gridView {
 	v.frame = v.box(0, 0, g.Length, g.Width)
 	return v
 }
+
+// leastPlan is the least height of a plan in which piers can still be told apart.
+const leastPlan = 36.0
 
 // tall returns how high a plan may be: more when the platform is wider than long.
 func (g Grid) tall() float64 {

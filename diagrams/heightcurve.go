@@ -10,6 +10,7 @@ import (
 // HeightCurve is the price of an inch: what digging, stone and posts come to at
 // each height of the floor.
 type HeightCurve struct {
+	limit
 	Lowest, Chosen measure.Length   // heights of the floor
 	Breaks         []measure.Length // floor heights at which a limit begins to bind
 	Series         []HeightSeries
@@ -41,7 +42,11 @@ func (h HeightCurve) About() About {
 	}
 }
 
-const heightGraph = 27.0 // height of one graph
+// graph returns the height of one graph.
+func (h HeightCurve) graph() float64 {
+	count := float64(len(h.Series))
+	return h.room(count*27, 10+count*4+30, count*13) / count
+}
 
 func (h HeightCurve) sheet(style measure.Style) *kit.Sheet {
 	from, to, ok := h.span()
@@ -52,11 +57,12 @@ func (h HeightCurve) sheet(style measure.Style) *kit.Sheet {
 	x := func(floor measure.Length) float64 {
 		return left + (right-left)*float64(floor-from)/float64(to-from)
 	}
-	foot := top + float64(len(h.Series))*(heightGraph+4)
+	graph := h.graph()
+	foot := top + float64(len(h.Series))*(graph+4)
 	marks := h.marks(x, foot, style)
 	s := newSheet(h, foot+6+kit.RunningRoom(marks, 0, pageWidth)+6)
 	for i, series := range h.Series {
-		series.draw(s, x, kit.Box{Left: left, Top: top + float64(i)*(heightGraph+4), Right: right, Bottom: top + float64(i)*(heightGraph+4) + heightGraph}, style)
+		series.draw(s, x, kit.Box{Left: left, Top: top + float64(i)*(graph+4), Right: right, Bottom: top + float64(i)*(graph+4) + graph}, style)
 	}
 	for _, b := range h.Breaks {
 		s.Upright(kit.Dotted, x(b), top-2, foot)
@@ -100,7 +106,7 @@ func (h HeightCurve) nameHeights(s *kit.Sheet, x func(measure.Length) float64, t
 			kit.Text{Words: "lowest, chosen", At: kit.Point{X: x(h.Chosen), Y: top - 5}, Bold: true, Align: kit.Start})
 		return
 	}
-	s.Upright(kit.Dotted, x(h.Lowest), top-2, top+heightGraph)
+	s.Upright(kit.Dotted, x(h.Lowest), top-2, top+h.graph())
 	s.Write(kit.Text{Words: "chosen", At: kit.Point{X: x(h.Chosen), Y: top - 5}, Bold: true})
 	lowest := kit.Text{Words: "lowest", At: kit.Point{X: x(h.Lowest), Y: top - 5}}
 	left := lowest
@@ -118,7 +124,7 @@ func (g HeightSeries) draw(s *kit.Sheet, x func(measure.Length) float64, b kit.B
 	top, _ := g.Points[high].Value.Base()
 	unit := 0.0
 	if top > bottom {
-		unit = (heightGraph - 5) / (top - bottom)
+		unit = (b.Bottom - b.Top - 5) / (top - bottom)
 	}
 	y := func(q measure.Quantity) float64 {
 		value, _ := q.Base()

@@ -10,6 +10,7 @@ import (
 // Panels is the floor in sheets, as laid: rows across the joists, end joints on
 // joists and staggered from row to row.
 type Panels struct {
+	limit
 	Length, Width measure.Length
 	LinesGoLeft   bool
 	Joists        []measure.Length // x of their centres
@@ -71,7 +72,7 @@ func (p Panels) view(style measure.Style) gridView {
 	if p.LinesGoLeft {
 		free.far = 3
 	}
-	g := Grid{Length: p.Length, Width: p.Width, LinesGoLeft: p.LinesGoLeft}
+	g := Grid{limit: p.limit, Length: p.Length, Width: p.Width, LinesGoLeft: p.LinesGoLeft}
 	free.near = kit.FirstDimension + kit.RunningRoom(p.alongMarks(g.lay(free, 165), style), 0, pageWidth)
 	if p.LinesGoLeft {
 		free.near += 7

@@ -7,6 +7,7 @@ import (
 
 // PierSection is one pier cut through the middle, true to scale, with its sizes.
 type PierSection struct {
+	limit
 	Pier       string // "A1", or words such as "a pier"
 	Known      bool   // dig, stone and post are worked out
 	Dig, Stone measure.Length
@@ -61,7 +62,7 @@ func (p PierSection) sheet(style measure.Style) *kit.Sheet {
 	}
 	h := p.heights()
 	all := max(h.beamTop, h.ground)
-	c := kit.Fit(p.Hole, all, 54, 100)
+	c := kit.Fit(p.Hole, all, 54, p.room(100, pierTop+pierFoot, 36))
 	c.Upward = true
 	c.Origin = kit.Point{X: pierMiddle, Y: pierTop + c.Long(all)}
 	s := newSheet(p, c.Origin.Y+pierFoot)
@@ -166,7 +167,7 @@ func (p PierSection) drawNotes(s *kit.Sheet, c kit.Scale, h pierHeights, style m
 	block := across(c, p.Base, h.stone, h.blockTop)
 	x := c.Origin.X + 45
 	notes := []kit.Note{
-		{Tip: kit.Point{X: beam.Right, Y: beam.Top + 3}, Lines: []string{"beam"}},
+		{Tip: kit.Point{X: beam.Right, Y: beam.Top + min(3, (beam.Bottom-beam.Top)/3)}, Lines: []string{"beam"}},
 		{Tip: kit.Point{X: max(beam.Right, post.Right) + 0.9, Y: c.Y(h.beamUnder) - 2}, Lines: []string{"cap " + measure.Exact(p.Cap).Print(style)}},
 		{Tip: kit.Point{X: post.Right, Y: (post.Top+min(post.Bottom, c.Y(h.blockTop)))/2 + 1}, Lines: []string{"post " + p.Post.Print(style) + " square"}},
 		{Tip: kit.Point{X: block.Right - 4, Y: c.Y(h.stone + p.SeatHeight*2/3)}, Lines: []string{"pier block, level both ways"}, Dot: true},

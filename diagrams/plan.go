@@ -59,8 +59,17 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(p, "No frame to draw yet")
 	}
 	free := room{left: max(34, kit.UprightRoom(p.lineWords(style)...)), right: overallRoom, near: 38, far: overallRoom}
+	rings, reach := bubbleAt, hookReach
+	if p.most > 0 { // no overall sizes, the rings close to the frame
+		rings, reach = bubbleAt-overallAt, 7
+		free = room{left: free.left, right: overallRoom - overallAt, near: 22, far: overallRoom - overallAt}
+	}
 	v := p.lay(free, 165)
-	if kit.RunningRoom(p.alongMarks(v, style), 0, pageWidth) < 10 {
+	switch along := kit.RunningRoom(p.alongMarks(v, style), 0, pageWidth); {
+	case p.most > 0:
+		free.near = max(free.near, kit.FirstDimension+along)
+		v = p.lay(free, 165)
+	case along < 10:
 		free.near = 30
 		v = p.lay(free, 165)
 	}
@@ -68,12 +77,15 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	p.drawJoists(s, v)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
 	p.drawBeams(s, v)
-	v.bubbles(s, bubbleAt)
+	v.bubbles(s, rings)
 	p.drawDoor(s, v)
 	p.drawRunning(s, v, style)
-	p.drawOverall(s, v, style)
+	if p.most == 0 {
+		p.drawOverall(s, v, style)
+	}
+	scaleNote(s, v.Name())
 	p.drawPiers(s, v)
-	p.drawHook(s, v)
+	p.drawHook(s, v, reach)
 	return s
 }
 
@@ -159,14 +171,16 @@ func (p Plan) drawOverall(s *kit.Sheet, v gridView, style measure.Style) {
 	s.DimensionAcross(v.frame.Left, v.frame.Right, y, v.farY(), v.farY(), p.Length.Print(style))
 	x := v.frame.Right + overallAt
 	s.DimensionUpright(v.frame.Top, v.frame.Bottom, x, v.frame.Right, v.frame.Right, p.Width.Print(style))
-	scaleNote(s, v.Name())
 }
 
+// hookReach is how far from the frame the words about the hook stand.
+const hookReach = 12.0
+
 // drawHook marks the corner where the tape hooks on.
-func (p Plan) drawHook(s *kit.Sheet, v gridView) {
+func (p Plan) drawHook(s *kit.Sheet, v gridView, reach float64) {
 	at := v.At(0, 0)
 	s.Circle(kit.Outline, kit.Black, at, 1)
-	foot := at.Plus(-15, v.out*12)
+	foot := at.Plus(-15, v.out*reach)
 	s.Pull(kit.Thin, foot, at.Plus(-1.2, v.out*1.3))
 	lines := append([]string{"0 hook here"}, kit.WrapTo(p.Corner, kit.Small, 31, 3)...)
 	start := kit.Point{X: 1.5, Y: foot.Y + 2.8}

@@ -8,6 +8,7 @@ import (
 // Racking shows how a rectangle that is out of square is pushed right: the side
 // far from line A slides along itself until the diagonals are equal.
 type Racking struct {
+	limit
 	Of            string // "strings", "frame"
 	Corners       [4]string
 	LinesGoLeft   bool
@@ -33,7 +34,7 @@ func (r Racking) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(r, "No rectangle to square yet")
 	}
 	const lean, top = 11.0, 17.0
-	c := kit.Fit(r.Length, r.Width, 92, 64)
+	c := kit.Fit(r.Length, r.Width, 92, r.room(64, top+26, 34))
 	wide, high := max(c.Long(r.Length), 55), max(c.Long(r.Width), 34)
 	right := kit.Around(kit.Point{X: pageWidth / 2, Y: top + high/2}, wide, high)
 	s := newSheet(r, top+high+26)

@@ -8,6 +8,7 @@ import (
 // Rectangles are the two rectangles that make the platform square: the outside
 // faces of the frame and the centres of the corner piers.
 type Rectangles struct {
+	limit
 	Frame, Piers  Rectangle
 	LinesGoLeft   bool
 	AcrossToPier  measure.Length // from the frame corner to the centre of A1, along x
@@ -37,9 +38,9 @@ func (r Rectangles) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(r, "No frame to draw yet")
 	}
 	const across, down, top = 52.0, 66.0, 19.0
-	c := kit.Fit(r.Frame.Length, r.Frame.Width, across, down)
+	c := kit.Fit(r.Frame.Length, r.Frame.Width, across, r.room(down, top+26, 28))
 	high := max(c.Long(r.Frame.Width), 30)
-	s := newSheet(r, top+high+32)
+	s := newSheet(r, top+high+26)
 	middle := top + high/2
 	r.draw(s, r.Frame, boxOf(c, r.Frame, kit.Point{X: 49, Y: middle}), "Frame, outside faces", kit.Outline, style)
 	r.draw(s, r.Piers, boxOf(c, r.Piers, kit.Point{X: 133, Y: middle}), "Pier centres", kit.Centre, style)

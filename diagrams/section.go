@@ -10,6 +10,7 @@ import (
 // Section is the ground and the platform cut along one beam line. Heights are
 // over the bench mark, in either sign.
 type Section struct {
+	limit
 	Line       string
 	Length     measure.Length
 	Start, End measure.Length  // of the beam
@@ -75,6 +76,7 @@ const (
 	sectionRight = 165.0
 	sectionTop   = 9.0
 	sectionMost  = 62.0
+	sectionRest  = 58.0 // what stands over and under the picture
 )
 
 func (c Section) sheet(style measure.Style) *kit.Sheet {
@@ -136,8 +138,8 @@ func (c Section) scale() (kit.Scale, float64) {
 		low = min(low, p.Ground-p.Dig)
 	}
 	low -= 2 * measure.Inch
-	scale := kit.Fit(c.Length, high-low, sectionRight-sectionLeft-8, sectionMost)
-	scale.Stretch = kit.Exaggeration(high-low, scale.Ratio, sectionMost, 4)
+	scale := kit.Fit(c.Length, high-low, sectionRight-sectionLeft-8, c.room(sectionMost, sectionRest, 26))
+	scale.Stretch = kit.Exaggeration(high-low, scale.Ratio, c.room(sectionMost, sectionRest, 26), 4)
 	scale.Upward = true
 	tall := scale.High(high - low)
 	wide := scale.Long(c.Length)

@@ -137,7 +137,7 @@ func factsPlace(s content.Sheet) (before, after int) {
 // printers cannot mark (4 to 7 mm). No size is given, since a fixed one is
 // shrunk on any other paper; a turned sheet asks for landscape only.
 const (
-	turnedPage = "size:landscape;margin:25.4mm 12.7mm 15mm 12.7mm;page-orientation:rotate-left;"
+	turnedPage = "size:landscape;margin:25.4mm 12.7mm 12mm 9mm;page-orientation:rotate-left;"
 	bothSides  = "@page :left{margin-left:12.7mm;margin-right:25.4mm}"
 )
 

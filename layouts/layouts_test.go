@@ -170,7 +170,7 @@ func TestTable(t *testing.T) {
 <tr><th scope="col">Pier</th><th scope="col" class="right cut">Post <span class="unit">in</span></th><th scope="col" class="centre">Cut</th><th scope="col">Read</th></tr></thead>
 <tbody><tr><th scope="row">A1</th><td class="right cut">5 &lt; 6<sup class="mark" title="assumed, not given by the job">a</sup></td><td class="centre"><span class="tick" aria-hidden="true"></span></td><td><span class="blank" role="img" aria-label="blank: say &#34;A1&#34;"></span></td></tr>
 </tbody>
-<tbody class="kept"><tr class="group"><th scope="rowgroup" colspan="4">Line B</th></tr>
+<tbody class="kept"><tr class="group told"><th scope="rowgroup" colspan="4">Line B</th></tr>
 <tr><th scope="row" class="strong">B1</th><td class="right cut">7<sup class="mark" title="from memory, unconfirmed">m</sup></td><td class="centre"></td><td>xxxxxxxxxxxxxx<wbr/>xxxxxxxxxxxxxx<wbr/>xx</td></tr>
 </tbody>
 </table></div>

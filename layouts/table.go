@@ -3,6 +3,7 @@ package layouts
 import (
 	"fmt"
 	"html/template"
+	"strings"
 	"unicode/utf8"
 
 	"pierbook/content"
@@ -90,7 +91,7 @@ func (t Table) For(c content.Call) template.HTML {
 	var m writer
 	m.markup(`<div class="scroll" role="region" tabindex="0" aria-label="table `, c.Number, ": ")
 	m.attribute(c.Words)
-	m.markup(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
+	m.markup(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], ofName(c.Argument), `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
 	// The caption is not repeated where a table runs on; on paper this row is.
 	m.markup(fmt.Sprintf(`<tr class="repeat" aria-hidden="true"><td colspan="%d"><b>Table %s</b> `, max(1, len(t.Head)), c.Number))
 	m.text(c.Words)
@@ -116,6 +117,14 @@ func (t Table) For(c content.Call) template.HTML {
 	return template.HTML(m.out)
 }
 
+// ofName is the class by which the style sheet knows a table.
+func ofName(name string) string {
+	if name == "" {
+		return ""
+	}
+	return " of-" + name
+}
+
 func (m *writer) column(c Column) {
 	m.markup(`<th scope="col"`, class(c, Cell{}), ">")
 	m.text(c.Text)
@@ -136,12 +145,26 @@ func (t Table) group(m *writer, g Group) {
 		m.markup("<tbody>")
 	}
 	if g.Name != "" {
-		m.markup(fmt.Sprintf(`<tr class="group"><th scope="rowgroup" colspan="%d">`, max(1, len(t.Head))))
+		told := ""
+		if g.told() {
+			told = " told"
+		}
+		m.markup(fmt.Sprintf(`<tr class="group%s"><th scope="rowgroup" colspan="%d">`, told, max(1, len(t.Head))))
 		m.text(g.Name)
 		m.markup("</th></tr>\n")
 	}
 	t.rows(m, g.Rows)
 	m.markup("</tbody>\n")
+}
+
+// told says whether the rows' own names tell the group's: A1, A2 and A3 need no
+// "Line A" over them where room is short.
+func (g Group) told() bool {
+	letter, isLine := strings.CutPrefix(g.Name, "Line ")
+	for _, row := range g.Rows {
+		isLine = isLine && len(row) > 0 && strings.HasPrefix(row[0].Text, letter)
+	}
+	return isLine
 }
 
 // mostKept rows fit on one side of paper with room to spare.

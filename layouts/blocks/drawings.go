@@ -40,6 +40,7 @@ func drawings(trouble *Trouble) map[string]maker {
 		"as-built":   asBuilt,
 		"weekend":    weekend,
 		"fall":       fall,
+		"check-bars": func(*calc.Plan) []diagrams.Drawing { return []diagrams.Drawing{diagrams.CheckBars{}} },
 	} {
 		makers[name] = figuresOf(pick, trouble)
 	}
@@ -62,7 +63,7 @@ func figuresOf(pick drawn, trouble *Trouble) maker {
 		var all strings.Builder
 		for i, d := range pick(p) {
 			about := d.About()
-			svg, err := diagrams.Draw(d, p.Style)
+			svg, err := diagrams.DrawWithin(d, p.Style, heightFor(c))
 			if err != nil {
 				trouble.Err = fmt.Errorf("drawing %s on page %s: %w", about.Name, c.Page, err)
 				return ""
@@ -70,5 +71,18 @@ func figuresOf(pick drawn, trouble *Trouble) maker {
 			all.Write(kit.WithID(svg, about.Name, fmt.Sprintf("%s-%s-%d", c.Page, about.Name, i)))
 		}
 		return template.HTML(all.String())
+	}
+}
+
+// heightFor returns how high a drawing may be in millimetres, so that the rest of
+// a step's front, or of its back, stands on the same side of paper; 0 elsewhere.
+func heightFor(c content.Call) float64 {
+	switch {
+	case c.Front:
+		return 68
+	case c.Back:
+		return 90
+	default:
+		return 0
 	}
 }
