@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"pierbook/calc/cutting"
-	"pierbook/calc/figure"
 	"pierbook/calc/measure"
 )
 
@@ -79,55 +78,4 @@ func (c Cut) StickNames(like []cutting.CutStick) string {
 		name += fmt.Sprintf(" to %d", like[len(like)-1].Number)
 	}
 	return name
-}
-
-// Proof says in words how good the plan is.
-func (c Cut) Proof(style measure.Style) string {
-	if c.Result == nil {
-		return c.Trouble
-	}
-	if len(c.Result.Proofs) == 0 {
-		return "nothing to cut"
-	}
-	cost := c.Result.Proofs[0]
-	amount := func(v int64) string {
-		if c.Result.ByLength {
-			return measure.Length(v).Print(style)
-		}
-		return measure.Money(float64(v) / 100).Print(style)
-	}
-	words := fmt.Sprintf("%d sticks to buy, %s", c.Result.Bought, amount(cost.Value))
-	switch {
-	case c.Result.Bought == 0:
-		return "nothing to buy: the sticks in hand yield every piece"
-	case c.Result.Bought < len(c.Result.Sticks):
-		words = fmt.Sprintf("%d of the sticks are in hand; still to buy: %d, %s", len(c.Result.Sticks)-c.Result.Bought, c.Result.Bought, amount(cost.Value))
-	case c.Result.Bought == 1:
-		words = "one stick to buy, " + amount(cost.Value)
-	}
-	if !cost.Proven {
-		return words + fmt.Sprintf("; not proven best: no plan costs less than %s", amount(cost.Bound))
-	}
-	switch cost.Reached {
-	case cutting.ByDuals:
-		return words + "; proven best by a price for each length that no stick can beat"
-	case cutting.ByClosedSearch:
-		return words + "; proven best: every other way of cutting was ruled out"
-	default:
-		return words + "; proven best: no fewer sticks hold the length"
-	}
-}
-
-func (p *Plan) cutFigures() []figure.Figure {
-	var figures []figure.Figure
-	for _, c := range p.Cuts {
-		key := "cut." + c.Section.Size
-		sticks := figure.Figure{Key: key + ".sticks", Means: "sticks of " + c.Section.Size + " to buy", Origin: figure.Computed, Formula: "least cost, proven", Working: c.Proof(p.Style)}
-		offcut := figure.Figure{Key: key + ".offcut", Means: "longest offcut of " + c.Section.Size, Rounding: measure.Down, Origin: figure.Computed, Formula: "longest single offcut among the cheapest plans"}
-		if c.Result != nil {
-			sticks.Value, offcut.Value = measure.Count(c.Result.Bought), c.Result.Offcut
-		}
-		figures = append(figures, sticks, offcut)
-	}
-	return figures
 }

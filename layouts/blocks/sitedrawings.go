@@ -139,10 +139,7 @@ func weekend(p *calc.Plan) []diagrams.Drawing {
 	d := diagrams.Weekend{}
 	start, dated := startDay(p.Job.Crew.Starts)
 	for i, day := range p.Weekend.Days {
-		name := fmt.Sprintf("Day %d", day.Number)
-		if dated {
-			name = start.AddDate(0, 0, i).Format("Mon 2 Jan")
-		}
+		name := dayName(start, dated, i)
 		var long measure.Hours
 		for _, part := range day.Parts {
 			long = max(long, part.End)
@@ -171,6 +168,15 @@ func workStep(w crew.Weekend, part crew.Part, day int) diagrams.WorkStep {
 		}
 	}
 	return step
+}
+
+// dayName names a day of the work, counted from 0: "Sat 15 May", or "Day 1" when
+// no start is given.
+func dayName(start time.Time, dated bool, i int) string {
+	if !dated {
+		return fmt.Sprintf("Day %d", i+1)
+	}
+	return start.AddDate(0, 0, i).Format("Mon 2 Jan")
 }
 
 func startDay(date string) (time.Time, bool) {

@@ -26,6 +26,8 @@ var tables = func() map[string]maker {
 		"panels":      panelTable,
 		"boards":      boardTable,
 		"sticks":      stickTable,
+		"settings":    settingTable,
+		"proofs":      proofTable,
 		"order":       orderTable,
 		"delivery":    deliveryTable,
 		"tools":       toolTable,
@@ -40,6 +42,9 @@ var tables = func() map[string]maker {
 		"running":     runningTable,
 		"exceptions":  exceptionTable,
 		"hours":       hourTable,
+		"days":        dayTable,
+		"own-rates":   ownRateTable,
+		"trips":       tripTable,
 		"equilibrium": equilibriumTable,
 		"windows":     windowTable,
 		"changes":     changeTable,
@@ -70,5 +75,6 @@ var tables = func() map[string]maker {
 		makers[name] = func(p *calc.Plan, c content.Call) template.HTML { return make(p).For(c) }
 	}
 	makers["workings"] = workings
+	makers[throwAway] = throwAwayTable
 	return makers
 }()

@@ -1,0 +1,164 @@
+package calc
+
+import (
+	"fmt"
+	"strings"
+
+	"pierbook/calc/cutting"
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+)
+
+// Amount prints a cost of the cutting plan: money, or the length bought where a
+// price is not known.
+func (c Cut) Amount(v int64, style measure.Style) string {
+	if c.Result.ByLength {
+		return measure.Length(v).Print(style)
+	}
+	return measure.Money(float64(v) / 100).Print(style)
+}
+
+// Gap returns how far the plan may be from the best by cost: 0 when proven.
+func (c Cut) Gap() int64 {
+	if c.Result == nil || len(c.Result.Proofs) == 0 || c.Result.Proofs[0].Proven {
+		return 0
+	}
+	cost := c.Result.Proofs[0]
+	return cost.Value - cost.Bound
+}
+
+// Proof says in words what is bought and how good the plan is.
+func (c Cut) Proof(style measure.Style) string {
+	switch {
+	case c.Result == nil:
+		return c.Trouble
+	case len(c.Result.Proofs) == 0:
+		return "nothing to cut"
+	case c.Result.Bought == 0:
+		return "nothing to buy: the sticks in hand yield every piece"
+	}
+	return c.purchaseWords(style) + "; " + c.ProofOfCost(style)
+}
+
+func (c Cut) purchaseWords(style measure.Style) string {
+	amount := c.Amount(c.Result.Proofs[0].Value, style)
+	switch {
+	case c.Result.Bought < len(c.Result.Sticks):
+		return fmt.Sprintf("%d of the sticks are in hand; still to buy: %d, %s", len(c.Result.Sticks)-c.Result.Bought, c.Result.Bought, amount)
+	case c.Result.Bought == 1:
+		return "one stick to buy, " + amount
+	}
+	return fmt.Sprintf("%d sticks to buy, %s", c.Result.Bought, amount)
+}
+
+// ProofOfCost says how it is known that no plan costs less, or how much less one
+// might cost.
+func (c Cut) ProofOfCost(style measure.Style) string {
+	if c.Result == nil || len(c.Result.Proofs) == 0 {
+		return ""
+	}
+	cost := c.Result.Proofs[0]
+	if !cost.Proven {
+		return fmt.Sprintf("not proven best: no plan costs less than %s, so at most %s could be saved", c.Amount(cost.Bound, style), c.Amount(c.Gap(), style))
+	}
+	switch cost.Reached {
+	case cutting.ByDuals:
+		return "proven best by a value for each length that no stick can beat"
+	case cutting.ByClosedSearch:
+		return "proven best: every other way of cutting was ruled out"
+	default:
+		return "proven best: no fewer sticks hold the length"
+	}
+}
+
+// aimWords names the aims after the cost.
+var aimWords = map[cutting.Aim]string{cutting.FewestSticks: "fewest sticks", cutting.LongestOffcut: "longest single offcut", cutting.FewestPatterns: "fewest ways of cutting"}
+
+// LesserAims says which of the aims after the cost are proven too.
+func (c Cut) LesserAims() string {
+	if c.Result == nil {
+		return ""
+	}
+	var proven, open []string
+	for _, p := range c.Result.Proofs {
+		if words := aimWords[p.Aim]; words != "" && p.Proven {
+			proven = append(proven, words)
+		} else if words != "" {
+			open = append(open, words)
+		}
+	}
+	var parts []string
+	if len(proven) > 0 {
+		parts = append(parts, "proven: "+strings.Join(proven, ", "))
+	}
+	if len(open) > 0 {
+		parts = append(parts, "not proven: "+strings.Join(open, ", "))
+	}
+	return strings.Join(parts, "; ")
+}
+
+// mostValues is how many lengths a proof by hand may have on paper.
+const mostValues = 8
+
+// ByHand returns the proof of the cost as a sum that can be followed by hand, or
+// "" where there is none or it would be too long.
+//
+//	cost ≥ Σ count × value − what the sticks in hand yield, no stick yielding more than its price
+func (c Cut) ByHand(style measure.Style) string {
+	if c.Result == nil || len(c.Result.Proofs) == 0 || c.Result.Proofs[0].Certificate == nil || !c.Result.Proofs[0].Proven {
+		return ""
+	}
+	certificate := c.Result.Proofs[0].Certificate
+	counts := map[measure.Length]int{}
+	for _, p := range c.Pieces {
+		counts[p.Length] += p.Count
+	}
+	var parts []string
+	for _, v := range certificate.Values {
+		if v.Worth == 0 {
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("%d × %s (%s each)", counts[v.Length], c.worth(v.Worth, certificate, style), v.Length.Print(style)))
+	}
+	if len(parts) == 0 || len(parts) > mostValues {
+		return ""
+	}
+	words := strings.Join(parts, " + ") + ", and no stick yields pieces worth more than its price"
+	if c.Result.Bought < len(c.Result.Sticks) {
+		words += "; less what the sticks in hand yield"
+	}
+	return words + ": together not under " + c.Amount(certificate.Bound, style)
+}
+
+// worth prints the value of a piece to a tenth of a hundredth, or as a length.
+func (c Cut) worth(worth int64, of *cutting.Certificate, style measure.Style) string {
+	value := float64(worth) / float64(of.Scale) * float64(of.Coin)
+	if c.Result.ByLength {
+		return measure.Length(value).Print(style)
+	}
+	return fmt.Sprintf("%s%.3f", style.Currency, value/100)
+}
+
+// cutFigures are what the cut sheet says of each section.
+func (p *Plan) cutFigures() []figure.Figure {
+	var figures []figure.Figure
+	for _, c := range p.Cuts {
+		key := "cut." + c.Section.Size
+		sticks := figure.Figure{Key: key + ".sticks", Means: "sticks of " + c.Section.Size + " to buy", Origin: figure.Computed, Formula: "least cost, then fewest sticks, the longest single offcut, the fewest ways of cutting", Working: c.Proof(p.Style), From: []string{"yard.kerf", "yard.end_trim"}}
+		offcut := figure.Figure{Key: key + ".offcut", Means: "longest offcut of " + c.Section.Size, Rounding: measure.Down, Origin: figure.Computed, Formula: "longest single offcut among the cheapest plans", From: []string{key + ".sticks"}}
+		bound := figure.Figure{Key: key + ".bound", Means: "no plan for " + c.Section.Size + " costs less than", Origin: figure.Computed, Formula: "Σ count × value of a length, no stick yielding more than its price", Working: c.ByHand(p.Style)}
+		used := figure.Figure{Key: key + ".used", Means: "share of the " + c.Section.Size + " taken that goes into pieces", Origin: figure.Computed, Formula: "Σ pieces / Σ sticks taken", From: []string{key + ".sticks"}}
+		if c.Result != nil {
+			sticks.Value, offcut.Value, used.Value = measure.Count(c.Result.Bought), c.Result.Offcut, c.Result.UsedShare()
+			if len(c.Result.Proofs) > 0 {
+				bound.Value = measure.Word(c.Amount(c.Result.Proofs[0].Bound, p.Style))
+			}
+		}
+		figures = append(figures, sticks, offcut, bound, used)
+		if c.Allowance > 0 {
+			figures = append(figures, figure.Figure{Key: key + ".allowance", Means: "more " + c.Section.Size + " post in all, so that the order is enough nine times in ten", Value: c.Allowance, Rounding: measure.Up, Origin: figure.Computed,
+				Formula: "1.2816 × √(Σ standard error²) over the estimated piers, the errors taken as independent; no post taken past the longest allowed", Source: "0.9 quantile of the normal distribution"})
+		}
+	}
+	return figures
+}

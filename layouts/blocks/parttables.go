@@ -1,0 +1,62 @@
+package blocks
+
+import (
+	"fmt"
+	"html/template"
+	"strings"
+
+	"pierbook/calc"
+	"pierbook/calc/crew"
+	"pierbook/calc/order"
+	"pierbook/content"
+	"pierbook/layouts"
+)
+
+// partsOfStep makes the list of parts of each step.
+func partsOfStep() map[string]maker {
+	makers := map[string]maker{}
+	for _, step := range crew.Steps() {
+		makers[step.Name] = func(p *calc.Plan, c content.Call) template.HTML { return stepParts(p, step.Name).For(c) }
+	}
+	return makers
+}
+
+// stepParts lists what a step takes: pieces as they are cut, hardware, nails.
+func stepParts(p *calc.Plan, step string) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Part"), number("Count"), words("Unit"), number("Length"), number("One weighs")}}
+	heavy := false
+	for _, part := range p.Order.Parts(step) {
+		long, each := text(""), text("")
+		if part.Long != nil {
+			long = c.length(*part.Long)
+		}
+		if part.Each > 0 {
+			each = lift(c, part)
+			heavy = heavy || part.TwoPeople()
+		}
+		what := part.What
+		if part.Names != "" {
+			what += ": " + part.Names
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{text(what), count(part.Count), text(part.Unit), long, each})
+	}
+	if heavy {
+		t.Note = liftNote
+	}
+	if heaviest, ok := p.Order.Heaviest(step); ok && heaviest.TwoPeople() {
+		t.Note += fmt.Sprintf(" The heaviest lift is the %s, %s: %d people.", strings.TrimSpace(heaviest.What), heaviest.Each.Print(p.Style), heaviest.Hands())
+	}
+	return t
+}
+
+const liftNote = "‡ lift with two people or more."
+
+func lift(c cells, part order.Part) layouts.Cell {
+	cell := c.quantity(part.Each)
+	if part.TwoPeople() {
+		cell.Text += " ‡"
+		cell.Strong = true
+	}
+	return cell
+}
