@@ -25,8 +25,9 @@ func runCheck(args []string, stdout, stderr io.Writer) int {
 		return faulty
 	}
 	exit = done
+	pages := newLibrary(d.files())
 	for i, typed := range jobs {
-		if !checkOne(d, typed, i > 0, stdout, stderr) {
+		if !checkOne(d, pages, typed, i > 0, stdout, stderr) {
 			exit = faulty
 		}
 	}
@@ -35,7 +36,7 @@ func runCheck(args []string, stdout, stderr io.Writer) int {
 
 // checkOne checks one job and says whether nothing is wrong or failing. The
 // numbers of a later job stand apart from those before.
-func checkOne(d disk, typed string, later bool, stdout, stderr io.Writer) bool {
+func checkOne(d disk, pages *library, typed string, later bool, stdout, stderr io.Writer) bool {
 	name, err := d.name(typed)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook check:", err)
@@ -43,7 +44,7 @@ func checkOne(d disk, typed string, later bool, stdout, stderr io.Writer) bool {
 	}
 	plan, faults := work(d.files(), name)
 	if faults.Empty() {
-		_, faults = newLibrary(d.files()).book(plan.Job.Pages)
+		_, faults = pages.bookFor(plan)
 	}
 	if !faults.Empty() {
 		d.relabelled(faults).Print(stderr)

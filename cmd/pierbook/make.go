@@ -96,6 +96,7 @@ func (m *making) run(stdout, stderr io.Writer) int {
 	if len(m.names) > 1 {
 		m.claimFolders()
 	}
+	go m.pages.book("") // nearly every job wants the built-in pages: read them meanwhile
 	results := make([]chan outcome, len(m.names))
 	for i := range results {
 		results[i] = make(chan outcome, 1)
