@@ -1,8 +1,12 @@
 package blocks
 
 import (
+	"fmt"
+
 	"pierbook/calc"
 	"pierbook/calc/cutting"
+	"pierbook/calc/frame"
+	"pierbook/calc/measure"
 	"pierbook/diagrams"
 )
 
@@ -34,4 +38,66 @@ func stickOf(p *calc.Plan, cut calc.Cut, like []cutting.CutStick) diagrams.Stick
 		d.Pieces = append(d.Pieces, diagrams.StickPiece{Label: label, Long: piece.Length})
 	}
 	return d
+}
+
+// labels makes a slip for every piece: the timber in the order of the saw, then
+// the panels.
+func labels(p *calc.Plan) []diagrams.Drawing {
+	var all diagrams.Labels
+	places := placesOf(p)
+	for _, cut := range p.Cuts {
+		if cut.Result == nil || cut.Estimate {
+			continue
+		}
+		for _, s := range cut.Result.Sticks {
+			for _, piece := range s.Cuts {
+				all.Labels = append(all.Labels, diagrams.PieceLabel{Name: piece.Name, Long: piece.Length, From: "from " + cut.StickName(s), Place: places[piece.Name]})
+			}
+		}
+	}
+	for _, panel := range p.Frame.Surface.Panels {
+		all.Labels = append(all.Labels, panelLabel(p, panel))
+	}
+	var list []diagrams.Drawing
+	for _, part := range all.Split() {
+		list = append(list, part)
+	}
+	return list
+}
+
+func panelLabel(p *calc.Plan, panel frame.Panel) diagrams.PieceLabel {
+	from := fmt.Sprintf("from sheet %d", panel.Sheet)
+	if panel.FromOffcut {
+		from += ", its offcut"
+	}
+	return diagrams.PieceLabel{Name: panel.Name, Long: panel.Length, Wide: panel.Width, From: from,
+		Place: fmt.Sprintf("floor: row %d, starts at %s", panel.Row, panel.X.Print(p.Style))}
+}
+
+// placesOf says by name where each piece of timber goes.
+func placesOf(p *calc.Plan) map[string]string {
+	places := map[string]string{}
+	say := func(l measure.Length) string { return l.Print(p.Style) }
+	for _, j := range p.Frame.Joists {
+		places[j.Name] = "joist: near face at " + say(j.Near)
+	}
+	for _, b := range p.Frame.Blocking {
+		places[b.Name] = fmt.Sprintf("block: from %s, %s across", say(b.From), say(b.Y))
+	}
+	for _, r := range p.Frame.Rims {
+		for _, piece := range r.Pieces {
+			places[piece.Name] = fmt.Sprintf("rim, side %s: %s to %s", r.Side, say(piece.From), say(piece.To))
+		}
+	}
+	for _, line := range p.Frame.Lines {
+		for _, ply := range line.Plies {
+			for _, piece := range ply.Pieces {
+				places[piece.Name] = fmt.Sprintf("beam, line %s: %s to %s", line.Name, say(piece.From), say(piece.To))
+			}
+		}
+	}
+	for _, pier := range p.Frame.Piers {
+		places[pier.Name] = "post on pier " + pier.Name
+	}
+	return places
 }

@@ -1,0 +1,87 @@
+package diagrams
+
+import (
+	"pierbook/calc/measure"
+	"pierbook/diagrams/kit"
+)
+
+// Labels are slips to cut out and pin on, one for each piece: its name, its
+// length, the stick it comes from, and where it goes. Many go on several
+// drawings: see [Labels.Split].
+type Labels struct {
+	Part   int // counts the drawings, from 1
+	Labels []PieceLabel
+}
+
+// PieceLabel is the slip of one piece.
+type PieceLabel struct {
+	Name  string // "J7"
+	Long  measure.Length
+	Wide  measure.Length // of a panel; 0 for timber
+	From  string         // "2x8 no. 3"
+	Place string         // where it goes: "joist, near face 7′ 11 1/4″"
+}
+
+const (
+	labelColumns = 3
+	labelWide    = (pageWidth - 1) / labelColumns
+	labelHigh    = 17.0
+	labelRows    = 13
+	labelName    = 6.5 // size of the name's letters
+)
+
+// Split returns the labels on as many drawings as they need.
+func (l Labels) Split() []Labels {
+	var parts []Labels
+	for rest := l.Labels; len(rest) > 0; {
+		n := min(len(rest), labelColumns*labelRows)
+		parts = append(parts, Labels{Part: len(parts) + 1, Labels: rest[:n]})
+		rest = rest[n:]
+	}
+	return parts
+}
+
+// About returns the record of the drawing.
+func (l Labels) About() About {
+	about := About{Name: "labels", Title: "Labels to cut out"}
+	if l.Part > 1 {
+		about.Name += "-" + number(l.Part)
+		about.Title += ", part " + number(l.Part)
+	}
+	about.Shows = counted(len(l.Labels), "label", "labels") + " in a grid of dashed lines to cut along; each holds the name of a piece, its length, the stick it is cut from, and where it goes."
+	return about
+}
+
+func (l Labels) sheet(style measure.Style) *kit.Sheet {
+	if len(l.Labels) == 0 {
+		return blankSheet(l, "No pieces to label yet")
+	}
+	rows := (len(l.Labels) + labelColumns - 1) / labelColumns
+	s := newSheet(l, float64(rows)*labelHigh+1)
+	for i, label := range l.Labels {
+		left, top := 0.5+float64(i%labelColumns)*labelWide, 0.5+float64(i/labelColumns)*labelHigh
+		box := kit.Box{Left: left, Top: top, Right: left + labelWide, Bottom: top + labelHigh}
+		s.Rectangle(kit.Hidden, kit.Open, box)
+		label.draw(s, box, style)
+	}
+	return s
+}
+
+func (l PieceLabel) draw(s *kit.Sheet, box kit.Box, style measure.Style) {
+	const margin = 2
+	room := box.Right - box.Left - 2*margin
+	name := kit.Shorten(l.Name, labelName, room, true)
+	s.Write(kit.Text{Words: name, Size: labelName, Bold: true, Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 4.6}})
+	long := l.Long.Print(style)
+	if l.Wide > 0 {
+		long += " × " + l.Wide.Print(style)
+	}
+	if left := room - kit.Width(name, labelName, true) - 2; kit.Width(long, kit.Medium, true) <= left {
+		s.Write(kit.Text{Words: long, Size: kit.Medium, Bold: true, Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.6}})
+	} else {
+		s.Write(kit.Text{Words: kit.Shorten(long, kit.Small, left, false), Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.6}})
+	}
+	for i, words := range []string{l.From, l.Place} {
+		s.Write(kit.Text{Words: kit.Shorten(words, kit.Small, room, false), Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 10 + 4.2*float64(i)}})
+	}
+}
