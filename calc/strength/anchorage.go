@@ -84,17 +84,23 @@ func (c *checker) joinPiers(piers []PierLoad) {
 	}
 }
 
-// lifted asks for a fastening where live load on other bays lifts the beam off its
-// pier. Piers that stay pressed down get no check.
+// lifted asks for a fastening where loads elsewhere lift the beam off its pier:
+// floor load on other bays, or a wall with its roof out past the next line. Piers
+// that stay pressed down get no check.
 func (c *checker) lifted(p *PierLoad) {
 	if p.Lightest >= 0 {
 		return
 	}
-	down := p.Lightest - p.LiveLeast
-	check := Check{ID: "pier." + p.Name + ".lift", What: "live load on other bays lifting the beam off " + p.Name, Demand: -p.LiveLeast, Capacity: down, Ratio: ratioOf(float64(-p.LiveLeast), float64(down)),
-		Combination: "D + L", Clause: "statics; live load on the worst bays", Needs: "a fastening, " + onPost + ", for " + c.words.force(float64(-p.Lightest)) + " up"}
+	down := p.Dead + max(0, p.BuildingLeast)
+	up := down - p.Lightest
+	check := Check{ID: "pier." + p.Name + ".lift", What: "loads elsewhere lifting the beam off " + p.Name, Demand: up, Capacity: down, Ratio: ratioOf(float64(up), float64(down)),
+		Combination: p.LightestUnder, Clause: "statics; floor load on the worst bays", Needs: "a fastening, joists to beam, " + onPost + ", for " + c.words.force(float64(-p.Lightest)) + " up"}
 	c.add(finding{check, func(t words) []string {
-		return []string{fmt.Sprintf("own weight and lightest building %s, patterned live load %s: %s", t.force(float64(down)), t.force(float64(p.LiveLeast)), t.force(float64(p.Lightest)))}
+		return []string{
+			fmt.Sprintf("holds down: own weight %s + building at its lightest %s = %s", t.force(float64(p.Dead)), t.force(float64(max(0, p.BuildingLeast))), t.force(float64(down))),
+			fmt.Sprintf("lifts (%s): building %s, floor load %s, snow %s, roof live load %s, each by its factor: %s", p.LightestUnder, t.force(float64(min(0, p.BuildingLeast))), t.force(float64(p.LiveLeast)), t.force(float64(min(0, p.Snow))), t.force(float64(min(0, p.RoofLive))), t.force(float64(up))),
+			fmt.Sprintf("%s − %s = %s", t.force(float64(down)), t.force(float64(up)), t.force(float64(p.Lightest))),
+		}
 	}})
 }
 

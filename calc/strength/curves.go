@@ -69,9 +69,14 @@ func (c *checker) oneLoading(k *Curves, s *subject, stiffness float64) {
 		if loadCase(kind) == snowCase || loadCase(kind) == roofCase || e.most.shear == nil {
 			continue
 		}
-		f.add(e.most, 1)
-		if loadCase(kind) == liveCase { // the parts that lift on some stations belong to the whole
+		switch loadCase(kind) {
+		case liveCase: // the parts that lift on some stations belong to the whole
+			f.add(e.most, 1)
 			f.add(e.least, 1)
+		case buildingCase:
+			f.addWhole(e)
+		default:
+			f.add(e.most, 1)
 		}
 	}
 	for i := range s.gauge.stations {

@@ -100,6 +100,38 @@ func (e envelope) always(other field, times float64) {
 	e.least.add(other, times)
 }
 
+// lighter lets a load that is there all the time be anything between a share of
+// itself and the whole: where it relieves, the share counts.
+func (e envelope) lighter(share float64) {
+	e.most.each(e.least, func(most, least []float64) {
+		for i, v := range most {
+			most[i], least[i] = max(v, v*share), min(v, v*share)
+		}
+	})
+}
+
+// addWhole adds the whole load of an envelope that [envelope.lighter] has spread.
+func (f field) addWhole(e envelope) {
+	f.each(e.most, func(mine, most []float64) {
+		for i, v := range most {
+			mine[i] += max(0, v)
+		}
+	})
+	f.each(e.least, func(mine, least []float64) {
+		for i, v := range least {
+			mine[i] += min(0, v)
+		}
+	})
+}
+
+// whole returns the load of an envelope that [envelope.lighter] has spread.
+func whole(most, least float64) float64 {
+	if most > 0 {
+		return most
+	}
+	return least
+}
+
 // include adds a whole envelope.
 func (e envelope) include(other envelope, times float64) {
 	e.most.add(other.most, times)

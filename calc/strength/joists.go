@@ -75,6 +75,9 @@ func (c *checker) joistAt(x, wide float64, walls []strip, what string) subject {
 	for _, wall := range walls {
 		s.bear(wall.kind, c.floor.across(wall.y1, wall.y2), wall.size)
 	}
+	if b := s.cases[buildingCase]; b.most.shear != nil {
+		b.lighter(c.lightShare())
+	}
 	return s
 }
 

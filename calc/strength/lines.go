@@ -121,6 +121,9 @@ func (c *checker) loadPly(p *plyResult, load onLine, plies int) {
 		p.cases[kind] = p.gauge.empty()
 		p.fixed(p.cases[kind], list, share)
 	}
+	if b := p.cases[buildingCase]; b.most.shear != nil {
+		b.lighter(c.lightShare())
+	}
 	live := p.gauge.empty()
 	for _, u := range p.gauge.unit {
 		live.patterned(u, load.liveMost*share)
@@ -190,14 +193,15 @@ func (l *lineResult) sum(piers int) {
 			if p.cases[kind].most.shear == nil {
 				continue
 			}
-			whole := p.cases[kind].most
-			if loadCase(kind) == liveCase {
-				whole = p.live
-			}
+			most, least := p.cases[kind].most.reactions, p.cases[kind].least.reactions
 			for i := range piers {
-				r.most[i] += p.cases[kind].most.reactions[i] * float64(p.count)
-				r.least[i] += p.cases[kind].least.reactions[i] * float64(p.count)
-				r.whole[i] += whole.reactions[i] * float64(p.count)
+				all := whole(most[i], least[i])
+				if loadCase(kind) == liveCase {
+					all = p.live.reactions[i]
+				}
+				r.most[i] += most[i] * float64(p.count)
+				r.least[i] += least[i] * float64(p.count)
+				r.whole[i] += all * float64(p.count)
 			}
 		}
 	}

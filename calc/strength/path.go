@@ -63,7 +63,7 @@ func (c *checker) pathToPost(d *descent, p frame.Pier, pier *PierLoad) {
 	d.step("surface", moving.On(area), "%s: %s on %s of floor", combo.Name, t.pressure(moving), area.Print(t.style))
 	d.step("joists", own.On(area), "surface and joists, %s × %s", t.pressure(own), area.Print(t.style))
 	if c.job.Building != nil {
-		walls := pier.Building + pier.RoofLive*measure.Force(f[roofCase]) + pier.Snow*measure.Force(f[snowCase])
+		walls := pier.BuildingMost + pier.RoofLive*measure.Force(f[roofCase]) + pier.Snow*measure.Force(f[snowCase])
 		d.step("walls and roof", walls, "through the joists and along the beam")
 	}
 	d.step("beam", measure.Force(c.loads.beam*p.TributaryLength.Metres()), "%s × %s", t.line(c.loads.beam), t.length(p.TributaryLength))

@@ -8,10 +8,12 @@ import (
 type PierLoad struct {
 	Name                                       string
 	Dead, Building, Live, Snow, RoofLive, Wind measure.Force // each at its greatest; Dead with the post
+	BuildingMost, BuildingLeast                measure.Force // between the lightest building and the heaviest
 	LiveLeast                                  measure.Force // patterned live load that lifts, 0 or negative
 	Most                                       measure.Force // greatest of all combinations, on the block
 	Combination                                string
-	Lightest                                   measure.Force // own weight and lightest building with the live load that lifts; below 0 the beam lifts
+	Lightest                                   measure.Force // least of all combinations without wind; below 0 the beam lifts
+	LightestUnder                              string        // that combination
 	Height                                     Height
 	HeightKnown                                bool
 }
@@ -35,15 +37,19 @@ func (c *checker) pierLoads() []PierLoad {
 		r, n := &c.lines[p.Line].reactions, p.Number-1
 		post := measure.Force(c.loads.post * h.Post.Metres())
 		pl := PierLoad{Name: p.Name, Height: h, HeightKnown: known,
-			Dead: measure.Force(r[deadCase].most[n]) + post, Building: measure.Force(r[buildingCase].most[n]),
+			Dead: measure.Force(r[deadCase].most[n]) + post, Building: measure.Force(r[buildingCase].whole[n]),
+			BuildingMost: measure.Force(r[buildingCase].most[n]), BuildingLeast: measure.Force(r[buildingCase].least[n]),
 			Live: measure.Force(r[liveCase].most[n]), LiveLeast: measure.Force(r[liveCase].least[n]),
 			Snow: measure.Force(r[snowCase].most[n]), RoofLive: measure.Force(r[roofCase].most[n]), Wind: c.windDown(p.Line, p.Number)}
+		pl.Lightest = pl.Dead + pl.BuildingLeast
 		for _, combo := range combos {
 			if total := pl.under(combo); total > pl.Most {
 				pl.Most, pl.Combination = total, combo.Name
 			}
+			if total := pl.Dead + pl.BuildingLeast + pl.lifting(combo); total < pl.Lightest {
+				pl.Lightest, pl.LightestUnder = total, combo.Name
+			}
 		}
-		pl.Lightest = pl.Dead + pl.Building*measure.Force(c.lightShare()) + pl.LiveLeast
 		piers[i] = pl
 	}
 	return piers
@@ -58,13 +64,27 @@ func (c *checker) lightShare() float64 {
 	return float64(b.WeightLeast / b.WeightMost)
 }
 
-// under returns the pier's load under a combination.
+// under returns the pier's load under a combination. Where the building's weight
+// relieves the pier, its lightest counts.
 func (p PierLoad) under(combo Combination) measure.Force {
 	sum := measure.Force(0)
-	for kind, load := range [caseCount]measure.Force{p.Dead, p.Building, p.Live, p.Snow, p.RoofLive, p.Wind} {
+	for kind, load := range p.cases() {
 		sum += load * measure.Force(combo.factors[kind])
 	}
 	return sum
+}
+
+// cases returns the loads by case as they enter the combinations.
+func (p PierLoad) cases() [caseCount]measure.Force {
+	return [caseCount]measure.Force{p.Dead, p.BuildingMost, p.Live, p.Snow, p.RoofLive, p.Wind}
+}
+
+// lifting returns what the loads that come and go lift under a combination, 0 or
+// negative: floor load on the worst bays, and roofs whose walls stand out past
+// the next line and turn the joists up behind it.
+func (p PierLoad) lifting(combo Combination) measure.Force {
+	f := combo.factors
+	return p.LiveLeast*measure.Force(f[liveCase]) + min(0, p.Snow)*measure.Force(f[snowCase]) + min(0, p.RoofLive)*measure.Force(f[roofCase])
 }
 
 // windDown returns how hard wind presses on a pier of the leeward row: the

@@ -99,7 +99,7 @@ func (p *PierLoad) sum(t words) []string {
 		if combo.Name != p.Combination {
 			continue
 		}
-		for kind, load := range [caseCount]measure.Force{p.Dead, p.Building, p.Live, p.Snow, p.RoofLive, p.Wind} {
+		for kind, load := range p.cases() {
 			if combo.factors[kind] == 0 || load == 0 {
 				continue
 			}
@@ -109,7 +109,11 @@ func (p *PierLoad) sum(t words) []string {
 			if combo.factors[kind] != 1 {
 				parts += fmt.Sprintf("%.3g × ", combo.factors[kind])
 			}
-			parts += fmt.Sprintf("%s (%s)", t.force(float64(load)), caseNames[kind])
+			name := caseNames[kind]
+			if loadCase(kind) == buildingCase && load < 0 {
+				name = "building at its lightest"
+			}
+			parts += fmt.Sprintf("%s (%s)", t.force(float64(load)), name)
 		}
 	}
 	return []string{fmt.Sprintf("P = %s = %s under %s", parts, t.force(float64(p.Most)), p.Combination)}
