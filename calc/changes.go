@@ -3,20 +3,18 @@ package calc
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
+	"slices"
 
 	"pierbook/calc/figure"
-	"pierbook/calc/measure"
 )
-
-// Change is a figure that reads otherwise than in the last issue.
-type Change struct {
-	Key, Means, Was, Is string
-}
 
 // Issue is an earlier issue of a binder, as its figures.json holds it.
 type Issue struct {
 	Revision string
 	Progress string
+	Sheets   []figure.Sheet // empty when that issue kept no record of them
+	Since    *figure.Since  // what had changed since the issue before that one
 	texts    map[string]string
 }
 
@@ -26,6 +24,8 @@ func ReadIssue(file []byte) (Issue, error) {
 		Schema   int
 		Job      figure.Heading
 		Progress string
+		Sheets   []figure.Sheet
+		Since    *figure.Since
 		Figures  map[string]struct{ Text string }
 	}
 	if err := json.Unmarshal(file, &saved); err != nil {
@@ -34,31 +34,91 @@ func ReadIssue(file []byte) (Issue, error) {
 	if saved.Schema != 1 {
 		return Issue{}, fmt.Errorf("reading the last issue: schema %d is not known", saved.Schema)
 	}
-	issue := Issue{Revision: saved.Job.Revision, Progress: saved.Progress, texts: make(map[string]string, len(saved.Figures))}
+	issue := Issue{Revision: saved.Job.Revision, Progress: saved.Progress, Sheets: saved.Sheets, Since: saved.Since, texts: make(map[string]string, len(saved.Figures))}
 	for key, f := range saved.Figures {
 		issue.texts[key] = f.Text
 	}
 	return issue, nil
 }
 
-// CompareWith notes what changed since the last issue.
+// CompareWith notes what changed since the last issue. The same binder made once
+// more is no new issue: it keeps what the last one told of the one before.
 func (p *Plan) CompareWith(last Issue) {
 	p.Last = &last
-	for _, f := range p.Figures.All() {
-		was, known := last.texts[f.Key]
-		if is := f.Text(p.Style); known && was != is {
-			p.Changes = append(p.Changes, Change{Key: f.Key, Means: f.Means, Was: was, Is: is})
-		}
+	if changes := p.changesFrom(last); len(changes) > 0 {
+		p.Since = &figure.Since{Revision: last.Revision, Progress: last.Progress, Changes: changes, Unrecorded: len(last.Sheets) == 0}
+	} else {
+		p.Since = last.Since
 	}
-	p.Figures.Replace(yes("has.changes", "an earlier issue is there to compare with", len(p.Changes) > 0))
+	for _, f := range p.lastFigures() {
+		p.Figures.Replace(f)
+	}
 }
 
-// Changed says whether a figure reads otherwise than in the last issue.
-func (p *Plan) Changed(key string) (was measure.Word, changed bool) {
-	for _, c := range p.Changes {
-		if c.Key == key {
-			return measure.Word(c.Was), true
+// changesFrom lists what reads otherwise now, in the order of the figures, and
+// then what there is no more.
+func (p *Plan) changesFrom(last Issue) []figure.Change {
+	var changes []figure.Change
+	for _, f := range p.Figures.All() {
+		if was, is := last.texts[f.Key], f.Text(p.Style); was != is && !slices.Contains(ofTheComparison, f.Key) {
+			changes = append(changes, figure.Change{Key: f.Key, Means: f.Means, Was: was, Is: is})
 		}
 	}
-	return "", false
+	for _, key := range slices.Sorted(maps.Keys(last.texts)) {
+		if _, known := p.Figures.Get(key); !known && last.texts[key] != "" {
+			changes = append(changes, figure.Change{Key: key, Was: last.texts[key]})
+		}
+	}
+	return changes
+}
+
+// ofTheComparison are the figures that tell of it and take no part in it.
+var ofTheComparison = []string{"has.changes", "last.revision", "last.progress"}
+
+// lastFigures say what the last issue was, and whether this one differs.
+func (p *Plan) lastFigures() []figure.Figure {
+	since := figure.Since{}
+	if p.Since != nil {
+		since = *p.Since
+	}
+	const read = "read from the figures of the last issue"
+	return []figure.Figure{
+		yes("has.changes", "a figure reads otherwise than in the last issue", p.Since != nil),
+		{Key: "last.revision", Means: "revision of the last issue", Value: wordOrNone(since.Revision), Origin: figure.Computed, Formula: read},
+		{Key: "last.progress", Means: "how far the job had come in the last issue", Value: wordOrNone(since.Progress), Origin: figure.Computed, Formula: read},
+	}
+}
+
+// SinceLast returns what changed since the last issue, with the sheets of it that
+// are to be thrown away, in their order there, and after them the new ones. A
+// sheet without a mark is not compared: it tells of the comparison itself and is
+// new with each issue.
+func (p *Plan) SinceLast(now []figure.Sheet) *figure.Since {
+	if p.Since == nil || p.Since == p.Last.Since {
+		return p.Since
+	}
+	since := *p.Since
+	if !since.Unrecorded {
+		since.Sheets = replaced(p.Last.Sheets, now)
+	}
+	return &since
+}
+
+func replaced(before, now []figure.Sheet) []figure.SheetChange {
+	var list []figure.SheetChange
+	for _, was := range before {
+		at := slices.IndexFunc(now, func(s figure.Sheet) bool { return s.Name == was.Name })
+		switch {
+		case at < 0:
+			list = append(list, figure.SheetChange{Title: was.Title, Was: was.Number})
+		case now[at].Mark == "" || now[at].Mark != was.Mark:
+			list = append(list, figure.SheetChange{Title: now[at].Title, Was: was.Number, Is: now[at].Number})
+		}
+	}
+	for _, is := range now {
+		if !slices.ContainsFunc(before, func(s figure.Sheet) bool { return s.Name == is.Name }) {
+			list = append(list, figure.SheetChange{Title: is.Title, Is: is.Number})
+		}
+	}
+	return list
 }

@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"slices"
 	"strings"
 
 	"pierbook/calc/figure"
@@ -45,8 +46,11 @@ func (p *Plan) flags() []figure.Figure {
 		{Key: "asked.utilities.number", Means: "ticket number of the utilities", Value: wordOrNone(ticket.Number), Origin: figure.Given, At: j.At("asked.utilities.number")},
 		yes("checks.first_only", "only the first load check was made", false),
 		yes("strength.first_only", "only the first load check was made", false),
-		yes("has.changes", "an earlier issue is there to compare with", false),
+		yes("has.strings", "the strings were measured", p.SetOut.Strings != nil),
+		yes("has.frame_measured", "the beams were measured for square", p.SetOut.Sides != nil),
+		yes("has.hours", "hours were written down", len(j.Measured.Hours) > 0),
 	}
+	figures = append(figures, p.lastFigures()...)
 	return append(figures, p.groundFlags()...)
 }
 
@@ -64,6 +68,10 @@ func (p *Plan) hasJoints() bool {
 		}
 	}
 	return false
+}
+
+func (p *Plan) wantsWayOut() bool {
+	return slices.ContainsFunc(p.Ground.Posts, func(post ground.Post) bool { return len(post.Ways) > 0 })
 }
 
 // groundFlags ask about what was read and what it came to.
@@ -92,7 +100,10 @@ func (p *Plan) groundFlags() []figure.Figure {
 		yes("has.no_sizing", "a block and its post are taller than 36 in", beyond),
 		yes("has.deep_holes", "a hole is deeper than 24 in", deep),
 		yes("has.frost_reach", "frost reaches below a bed", reach),
-		yes("has.seats", "a seat was read", len(p.Job.Measured.Seats) > 0),
+		yes("has.seats", "a seat was read", p.Ground.Seats != nil && len(p.Ground.Seats.Read) > 0),
+		yes("has.posts_cut", "a post was cut", len(p.Job.Measured.PostsCut) > 0),
+		yes("has.beams_measured", "a beam was measured", len(p.Job.Measured.Timber.Beams) > 0),
+		yes("has.ways_out", "a post was cut short, or its seat does not allow it", p.wantsWayOut()),
 		yes("has.finished", "the finished floor was read", len(p.Job.Measured.Finished) > 0),
 	}
 }

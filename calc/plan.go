@@ -28,8 +28,8 @@ type Plan struct {
 	Order    *order.Order
 	Weekend  crew.Weekend
 	Figures  *figure.Registry
-	Last     *Issue   // the issue before this one, nil when there is none
-	Changes  []Change // since then
+	Last     *Issue        // the issue before this one, nil when there is none
+	Since    *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
 }
 
 // Work runs a job through all parts. A plan comes back with faults only when

@@ -47,12 +47,14 @@ type Call struct {
 	Words    string        // the caption as plain words
 	Front    bool          // on the front of a step's sheet, where room is short
 	Back     bool          // on its back
+	Sheets   []Sheet       // of the binder; those not filled yet have no leaves
 }
 
 // Maker makes the blocks of one name.
 type Maker struct {
 	Names []string                 // the arguments it knows, for the fault that names near ones
 	Make  func(Call) template.HTML // "" leaves the block out of this job
+	Last  []string                 // the arguments that show something of all other sheets: a page with one is filled after them
 }
 
 func (m Maker) knows(argument string) bool { return slices.Contains(m.Names, argument) }
@@ -101,8 +103,12 @@ func (b *Book) bind(figures *figure.Registry, style measure.Style, blocks Blocks
 		f := filler{binder: job, page: p}
 		job.sheets = append(job.sheets, Sheet{Name: p.name, Number: i + 1, Title: f.plain(p.title), Kind: p.kind, Wide: p.wide})
 	}
-	for i, p := range bound {
-		job.fill(&job.sheets[i], p)
+	for _, late := range []bool{false, true} {
+		for i, p := range bound {
+			if blocks.late(p) == late {
+				job.fill(&job.sheets[i], p)
+			}
+		}
 	}
 	return job.sheets, job.faults
 }

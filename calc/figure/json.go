@@ -11,24 +11,24 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Heading is what figures.json says about the job itself.
-type Heading struct {
-	Name     string `json:"name"`
-	Revision string `json:"revision"`
-}
-
-// WriteJSON appends figures.json: schema 1, the job, its progress and every
-// figure by rising key with its value in base units, the text the binder
-// prints and its origin. A figure without a value has value null. Values that
-// are not finite are an error: JSON has no way to write them.
-func WriteJSON(b *bytes.Buffer, job Heading, progress string, figures *Registry, style measure.Style) error {
+// WriteJSON appends figures.json: schema 1, the job, its progress, the sheets of
+// its binder, what changed since the issue before, and every figure by rising key
+// with its value in base units, the text the binder prints and its origin. A
+// figure without a value has value null. Values that are not finite are an error:
+// JSON has no way to write them.
+func WriteJSON(b *bytes.Buffer, issue Issue, figures *Registry, style measure.Style) error {
 	w := writer{buffer: b}
 	b.WriteString("{\n\"schema\": 1,\n\"job\": {\"name\": ")
-	w.text(job.Name)
+	w.text(issue.Job.Name)
 	b.WriteString(", \"revision\": ")
-	w.text(job.Revision)
+	w.text(issue.Job.Revision)
 	b.WriteString("},\n\"progress\": ")
-	w.text(progress)
+	w.text(issue.Progress)
+	writeList(&w, "sheets", issue.Sheets)
+	if issue.Since != nil {
+		b.WriteString(",\n\"since\": ")
+		w.plain(issue.Since)
+	}
 	b.WriteString(",\n\"figures\": {")
 	sorted := slices.Clone(figures.All())
 	slices.SortFunc(sorted, func(a, b Figure) int { return compare(a.Key, b.Key) })
@@ -43,6 +43,29 @@ func WriteJSON(b *bytes.Buffer, job Heading, progress string, figures *Registry,
 	}
 	b.WriteString("\n}\n}\n")
 	return w.err
+}
+
+// writeList writes a list under its name, a line for each.
+func writeList[V any](w *writer, name string, list []V) {
+	w.buffer.WriteString(",\n\"" + name + "\": [")
+	for i, v := range list {
+		if i > 0 {
+			w.buffer.WriteByte(',')
+		}
+		w.buffer.WriteByte('\n')
+		w.plain(v)
+	}
+	w.buffer.WriteString("\n]")
+}
+
+// plain writes what the library can write by itself.
+func (w *writer) plain(v any) {
+	text, err := json.Marshal(v)
+	if err != nil {
+		w.err = fmt.Errorf("writing figures: %w", err)
+		return
+	}
+	w.buffer.Write(text)
 }
 
 func compare(a, b string) int {
@@ -132,11 +155,4 @@ func tidy(value float64) float64 {
 }
 
 // text writes a JSON string that is also safe inside an HTML script element.
-func (w *writer) text(s string) {
-	quoted, err := json.Marshal(s)
-	if err != nil {
-		w.err = fmt.Errorf("writing figures: %w", err)
-		return
-	}
-	w.buffer.Write(quoted)
-}
+func (w *writer) text(s string) { w.plain(s) }

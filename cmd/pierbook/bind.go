@@ -99,7 +99,7 @@ func bind(p *calc.Plan, pages *library) (map[string][]byte, fault.List, error) {
 	}{
 		{binderFile, func() ([]byte, error) { return binderPage(p, sheets) }},
 		{clientFile, func() ([]byte, error) { return clientPage(p, forClient) }},
-		{figuresFile, func() ([]byte, error) { return figuresOf(p) }},
+		{figuresFile, func() ([]byte, error) { return figuresOf(p, sheets...) }},
 		{piersFile, func() ([]byte, error) { return spreadsheet.Piers(p) }},
 		{cutsFile, func() ([]byte, error) { return spreadsheet.Cuts(p) }},
 		{orderFile, func() ([]byte, error) { return spreadsheet.Order(p) }},
@@ -146,9 +146,11 @@ func banners(p *calc.Plan) []layouts.Banner {
 	return list
 }
 
-func figuresOf(p *calc.Plan) ([]byte, error) {
+func figuresOf(p *calc.Plan, sheets ...content.Sheet) ([]byte, error) {
 	var b bytes.Buffer
-	err := figure.WriteJSON(&b, figure.Heading{Name: p.Job.Name, Revision: p.Job.Revision}, string(p.Ground.Progress), p.Figures, p.Style)
+	issue := figure.Issue{Job: figure.Heading{Name: p.Job.Name, Revision: p.Job.Revision}, Progress: string(p.Ground.Progress), Sheets: blocks.Issued(sheets)}
+	issue.Since = p.SinceLast(issue.Sheets)
+	err := figure.WriteJSON(&b, issue, p.Figures, p.Style)
 	return b.Bytes(), err
 }
 

@@ -20,10 +20,18 @@ func Of(p *calc.Plan) (content.Blocks, *Trouble) {
 	trouble := &Trouble{}
 	return content.Blocks{
 		"drawing": set(p, drawings(trouble)),
-		"table":   set(p, tables),
+		"table":   tablesOf(p),
 		"parts":   set(p, partsOfStep()),
 		"form":    set(p, forms),
 	}, trouble
+}
+
+// tablesOf makes the tables. The one of sheets to throw away looks at all other
+// sheets.
+func tablesOf(p *calc.Plan) content.Maker {
+	m := set(p, tables)
+	m.Last = []string{throwAway}
+	return m
 }
 
 // Trouble holds the first drawing that could not be drawn.

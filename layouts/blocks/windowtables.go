@@ -1,8 +1,6 @@
 package blocks
 
 import (
-	"strings"
-
 	"pierbook/calc"
 	"pierbook/calc/measure"
 	"pierbook/layouts"
@@ -39,34 +37,4 @@ func windowTable(p *calc.Plan) layouts.Table {
 		}
 	}
 	return t
-}
-
-// changeTable lists what reads otherwise than in the last issue: the numbers of
-// the cover and of the piers, since these are what people work to.
-func changeTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("What"), number("Was"), number("Is")}}
-	for _, change := range p.Changes {
-		if workedTo(change.Key) {
-			t.Rows = append(t.Rows, []layouts.Cell{head(change.Means), text(change.Was), text(change.Is)})
-		}
-	}
-	return t
-}
-
-// workedTo says whether people on site work to a figure.
-func workedTo(key string) bool {
-	for _, prefix := range []string{"frame.length", "frame.width", "frame.diagonal", "piers.diagonal", "floor.height", "post_tops.", "stone.order", "joist.", "beam.", "rim."} {
-		if strings.HasPrefix(key, prefix) {
-			return true
-		}
-	}
-	if !strings.HasPrefix(key, "pier.") {
-		return false
-	}
-	for _, suffix := range []string{".x", ".y", ".dig", ".stone", ".post"} {
-		if strings.HasSuffix(key, suffix) {
-			return true
-		}
-	}
-	return false
 }
