@@ -35,12 +35,16 @@ func (p LoadPath) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(p, "No load path to draw yet")
 	}
 	const (
-		top, high, gap = 10.0, 8.5, 6.0
-		middle         = 36.0
-		adds           = 88.0 // right end of the column
-		sum            = 120.0
-		check          = 127.0
+		top    = 10.0
+		middle = 36.0
+		adds   = 88.0 // right end of the column
+		sum    = 120.0
+		check  = 127.0
 	)
+	high, gap := 8.5, 6.0
+	if len(p.Parts) > usualPath { // closer, so that the whole way stays on one side of paper
+		high, gap = 7.5, 3.4
+	}
 	s := newSheet(p, top+float64(len(p.Parts))*(high+gap)+3)
 	for i, head := range []string{"adds", "goes on down"} {
 		s.Write(kit.Text{Words: head, At: kit.Point{X: []float64{adds, sum}[i], Y: 4}, Align: kit.End, Bold: true})
@@ -64,6 +68,9 @@ func (p LoadPath) sheet(style measure.Style) *kit.Sheet {
 	}
 	return s
 }
+
+// usualPath is how many parts a load runs through where no others come on.
+const usualPath = 8
 
 // pathHalf returns half the width of a part's box: wide at the surface, narrow
 // at the post, wide in the soil, as the load gathers and spreads.

@@ -2,6 +2,7 @@ package blocks
 
 import (
 	"slices"
+	"strconv"
 	"strings"
 
 	"pierbook/layouts"
@@ -9,7 +10,7 @@ import (
 
 // pierGroup is what a table says of one pier.
 type pierGroup struct {
-	pier, says string          // "A1" and "nothing changes from 8″ down"
+	pier, says string           // "A1" and "nothing changes from 8″ down"
 	rows       [][]layouts.Cell // without the pier's name
 }
 
@@ -18,7 +19,9 @@ func alike(list []pierGroup) []layouts.Group {
 	var groups []layouts.Group
 	for len(list) > 0 {
 		first := list[0]
-		same := func(g pierGroup) bool { return g.says == first.says && slices.EqualFunc(g.rows, first.rows, slices.Equal) }
+		same := func(g pierGroup) bool {
+			return g.says == first.says && slices.EqualFunc(g.rows, first.rows, slices.Equal)
+		}
 		var piers []string
 		for _, g := range list {
 			if same(g) {
@@ -52,7 +55,7 @@ func inRuns(piers []string) string {
 
 // follows says whether pier b stands next after a on one line.
 func follows(a, b string) bool {
-	lineA, numberA := cutPier(a)
-	lineB, numberB := cutPier(b)
-	return lineA == lineB && numberB == numberA+1
+	line := strings.TrimRight(a, "0123456789")
+	number, err := strconv.Atoi(a[len(line):])
+	return err == nil && b == line+strconv.Itoa(number+1)
 }

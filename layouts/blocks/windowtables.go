@@ -10,7 +10,7 @@ import (
 // the hole is deep enough.
 func windowTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Firm at"), words("Then")}, Size: layouts.Working}
+	t := layouts.Table{Head: []layouts.Column{number("Firm at"), words("Then")}}
 	if p.Ground.Floor == nil {
 		return t
 	}
@@ -18,8 +18,9 @@ func windowTable(p *calc.Plan) layouts.Table {
 	if p.Job.Units == measure.Metric {
 		step = 25 * measure.Millimetre
 	}
+	var all []pierGroup
 	for _, b := range p.Ground.Beforehand(step, 3) {
-		g := layouts.Group{Name: b.Pier + ": nothing changes from " + b.Shallowest.Print(c.style) + " down"}
+		g := pierGroup{pier: b.Pier, says: "nothing changes from " + b.Shallowest.Print(c.style) + " down"}
 		for _, row := range b.Rows {
 			then := "stop and ask: no bed and no floor makes it good"
 			switch {
@@ -30,11 +31,12 @@ func windowTable(p *calc.Plan) layouts.Table {
 			case row.LiftFloor != nil:
 				then = "lift the floor by " + row.LiftFloor.Print(c.style) + "; every post changes"
 			}
-			g.Rows = append(g.Rows, []layouts.Cell{head(b.Pier), c.length(row.Depth), text(then)})
+			g.rows = append(g.rows, []layouts.Cell{c.length(row.Depth), text(then)})
 		}
-		if len(g.Rows) > 0 {
-			t.Groups = append(t.Groups, g)
+		if len(g.rows) > 0 {
+			all = append(all, g)
 		}
 	}
+	t.Groups = alike(all)
 	return t
 }
