@@ -21,7 +21,7 @@ func (c *checker) beamSubjects(l *lineResult) []subject {
 			held = "the joists beside it"
 		}
 		subjects = append(subjects, subject{id: "beam." + line.Name, what: what, member: c.beam, gauge: p.gauge, cases: p.cases, held: held,
-			width: c.beam.Section.Width.Metres(), depth: c.beam.Section.Depth.Metres(), braced: c.beam.Section.Across().Metres()})
+			width: c.beam.Section.Width.Metres(), depth: c.beam.Section.Depth.Metres(), braced: c.beam.Section.Across().Metres(), sideLoaded: c.between()})
 	}
 	return subjects
 }

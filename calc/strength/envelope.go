@@ -148,6 +148,7 @@ type gauge struct {
 	parts    []part               // their places and lengths
 	unit     []field              // by part: 1 N/m over it
 	whole    field                // all parts loaded
+	marks    []float64            // places of point loads
 	slab     *slab                // for what does not outlive a candidate
 	placed   map[[2]float64]field // by place: what a unit load there does
 }
@@ -158,7 +159,7 @@ func measureRun(r run, marks []float64, room *slab) (*gauge, error) {
 	if err != nil {
 		return nil, err
 	}
-	g := &gauge{run: r, parts: a.parts, slab: room, placed: map[[2]float64]field{}}
+	g := &gauge{run: r, parts: a.parts, marks: marks, slab: room, placed: map[[2]float64]field{}}
 	for i := range g.parts {
 		g.first = append(g.first, len(g.stations))
 		g.stations = append(g.stations, g.placesIn(i, marks)...)

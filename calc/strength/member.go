@@ -17,7 +17,9 @@ type subject struct {
 	depth    float64
 	braced   float64 // width that resists buckling sideways: all plies together, m
 	held     string  // what holds the compression edge
-	sums     []envelope
+
+	sideLoaded bool // joists hang on its side
+	sums       []envelope
 }
 
 // worstAt is where and under what a ratio was greatest.
@@ -174,76 +176,4 @@ func (v Adjusted) origin() string {
 		text += " (from memory, unconfirmed)"
 	}
 	return text
-}
-
-// shear checks fv ≤ F'v at a depth from each support: uniform load within a depth
-// of a support is left out (NDS 2018 3.4.3.1).
-func shear(c *checker, s *subject) finding {
-	v := s.member.Values
-	w := worstAt{ratio: -1}
-	for n, combo := range c.combos {
-		e := s.under(c.combos, n)
-		capacity := float64(v.Shear) * float64(combo.Duration) * s.width * s.depth / 1.5
-		for part := range s.gauge.parts {
-			for _, at := range s.shearPlaces(part) {
-				w.try(combo, at.station, abs(at.of(e.most.shear)), capacity)
-				w.try(combo, at.station, abs(at.of(e.least.shear)), capacity)
-			}
-		}
-	}
-	if w.ratio < 0 {
-		return finding{}
-	}
-	check := Check{ID: s.id + ".shear", What: "shear of " + s.what, Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity),
-		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: "NDS 2018 3.4.2, 3.4.3.1", Memory: v.Memory}
-	return finding{check, func(t words) []string {
-		return []string{
-			fmt.Sprintf("V = %s, a depth from the support at %s (%s)", t.force(w.demand), t.metres(s.gauge.stations[w.station].x), w.combo.Name),
-			fmt.Sprintf("fv = 1.5·V/(b·d) = 1.5 × %s/(%s × %s) = %s", t.force(w.demand), t.power(s.width, 1), t.power(s.depth, 1), t.timber(measure.Stress(1.5*w.demand/(s.width*s.depth)))),
-			t.product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(w.combo.Duration), namedFactor{"CD", measure.Ratio(w.combo.Duration)}, namedFactor{"CM", v.ShearWet}, namedFactor{"Ci", v.Incising}),
-			fmt.Sprintf("fv/F'v = %s", t.ratio(w.ratio)),
-		}
-	}}
-}
-
-// shearPlace is a place between two stations.
-type shearPlace struct {
-	station int
-	onward  float64 // share of the way to the next station
-}
-
-func (p shearPlace) of(values []float64) float64 {
-	if p.onward == 0 {
-		return values[p.station]
-	}
-	return values[p.station]*(1-p.onward) + values[p.station+1]*p.onward
-}
-
-// shearPlaces returns the places in a part a depth away from its supports.
-func (s *subject) shearPlaces(part int) []shearPlace {
-	p := s.gauge.parts[part]
-	first, last := s.gauge.endsOf(part)
-	var wanted []float64
-	supports := s.gauge.run.supports
-	leftEnd, rightEnd := p.from >= supports[0]-1e-12, p.from+p.long <= supports[len(supports)-1]+1e-12
-	if p.long <= s.depth || leftEnd && rightEnd && p.long <= 2*s.depth {
-		return nil
-	}
-	if leftEnd {
-		wanted = append(wanted, p.from+s.depth)
-	}
-	if rightEnd {
-		wanted = append(wanted, p.from+p.long-s.depth)
-	}
-	var places []shearPlace
-	for _, x := range wanted {
-		for i := first; i < last; i++ {
-			a, b := s.gauge.stations[i].x, s.gauge.stations[i+1].x
-			if a <= x && x <= b {
-				places = append(places, shearPlace{i, (x - a) / (b - a)})
-				break
-			}
-		}
-	}
-	return places
 }

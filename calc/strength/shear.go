@@ -1,0 +1,129 @@
+package strength
+
+import (
+	"fmt"
+	"slices"
+
+	"pierbook/calc/measure"
+)
+
+// shear checks fv ≤ F'v. Where a member lies on its supports and is loaded from
+// above, uniform load within a depth of a support is left out and a concentrated
+// one at x from it counts by x/d (NDS 2018 3.4.3.1). Where joists hang on a
+// beam's side nothing is left out.
+func shear(c *checker, s *subject) finding {
+	v := s.member.Values
+	w := worstAt{ratio: -1}
+	for n, combo := range c.combos {
+		e := s.under(c.combos, n)
+		capacity := float64(v.Shear) * float64(combo.Duration) * s.width * s.depth / 1.5
+		for part := range s.gauge.parts {
+			for _, at := range s.shearPlaces(part) {
+				w.try(combo, at.shown, at.of(e.most.shear), capacity)
+				w.try(combo, at.shown, at.of(e.least.shear), capacity)
+			}
+		}
+	}
+	if w.ratio < 0 {
+		return finding{}
+	}
+	clause, where := "NDS 2018 3.4.2, 3.4.3.1", "a depth from the support"
+	if s.sideLoaded {
+		clause, where = "NDS 2018 3.4.2", "at the support, for the joists hang on the beam's side"
+	}
+	check := Check{ID: s.id + ".shear", What: "shear of " + s.what, Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity),
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: clause, Memory: v.Memory}
+	return finding{check, func(t words) []string {
+		return []string{
+			fmt.Sprintf("V = %s, %s, at %s (%s)", t.force(w.demand), where, t.metres(s.gauge.stations[w.station].x), w.combo.Name),
+			fmt.Sprintf("fv = 1.5·V/(b·d) = 1.5 × %s/(%s × %s) = %s", t.force(w.demand), t.power(s.width, 1), t.power(s.depth, 1), t.timber(measure.Stress(1.5*w.demand/(s.width*s.depth)))),
+			t.product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(w.combo.Duration), namedFactor{"CD", measure.Ratio(w.combo.Duration)}, namedFactor{"CM", v.ShearWet}, namedFactor{"Ci", v.Incising}),
+			fmt.Sprintf("fv/F'v = %s", t.ratio(w.ratio)),
+		}
+	}}
+}
+
+// shearPlace is a place between two stations, with the concentrated loads that
+// stand between it and its support.
+type shearPlace struct {
+	shown   int // station that the words name
+	station int
+	onward  float64 // share of the way to the next station, past it when above 1
+	turn    float64 // 1 when the support is on the left, −1 on the right
+	jumps   []jump
+}
+
+// jump is a step of the shear just before a station, and the share of it that counts.
+type jump struct {
+	station int
+	share   float64
+}
+
+// of returns the size of the shear at a place: with and without the concentrated
+// loads, whichever is greater.
+func (p shearPlace) of(values []float64) float64 {
+	v := values[p.station]
+	if p.onward > 0 {
+		v = v*(1-p.onward) + values[p.station+1]*p.onward
+	}
+	with := v
+	for _, j := range p.jumps {
+		with += p.turn * (values[j.station-1] - values[j.station]) * j.share
+	}
+	return max(abs(v), abs(with))
+}
+
+// shearPlaces returns the places in a part where its shear is looked at: a depth
+// away from each support, in a short part as far as it goes, or, when joists hang
+// on the side, at the support.
+func (s *subject) shearPlaces(part int) []shearPlace {
+	p := s.gauge.parts[part]
+	supports := s.gauge.run.supports
+	left, right := p.from >= supports[0]-1e-12, p.from+p.long <= supports[len(supports)-1]+1e-12
+	first, last := s.gauge.endsOf(part)
+	reach := min(s.depth, p.long)
+	if left && right {
+		reach = min(s.depth, p.long/2)
+	}
+	var places []shearPlace
+	switch {
+	case left && s.sideLoaded:
+		places = append(places, shearPlace{shown: first, station: first})
+	case left:
+		places = append(places, s.shearPlace(part, p.from+reach, p.from, 1))
+	}
+	switch {
+	case right && s.sideLoaded: // a load over the support itself shows in the last station
+		places = append(places, shearPlace{shown: last, station: last - 2, onward: 2})
+	case right:
+		places = append(places, s.shearPlace(part, p.from+p.long-reach, p.from+p.long, -1))
+	}
+	return places
+}
+
+// shearPlace returns the place at x of a part whose support stands at the given
+// end. Of a load P at a < d the support would see P·(a/d)·(1 − a/L), and the shear
+// at x is short of it by that much and P·a/L; from an overhang it sees P·a/d.
+func (s *subject) shearPlace(part int, x, support, turn float64) shearPlace {
+	g := s.gauge
+	first, last := g.endsOf(part)
+	at := shearPlace{shown: last, station: last, turn: turn}
+	for i := first; i < last; i++ {
+		if a, b := g.stations[i].x, g.stations[i+1].x; x < b {
+			at.shown, at.station, at.onward = i, i, max(0, (x-a)/(b-a))
+			break
+		}
+	}
+	for i := first + 1; i <= last; i++ {
+		away := abs(g.stations[i].x - support)
+		if away < 1e-9 || away > abs(x-support)+1e-9 || i < last && !slices.Contains(g.marks, g.stations[i].x) {
+			continue
+		}
+		share := min(1, away/s.depth)
+		if !g.overhang(part) {
+			share += (1 - share) * away / g.parts[part].long
+		}
+		at.jumps = append(at.jumps, jump{i, share})
+	}
+	return at
+}
