@@ -57,8 +57,8 @@ func (c *Cut) reserve(j *job.Job, w *wanted) {
 	}
 	slices.SortStableFunc(long.Pieces, func(a, b cutting.Piece) int { return cmp.Compare(b.Length, a.Length) })
 	problem := long.problem(j)
-	problem.Aims = cutting.FewestSticks
-	if result, err := cutting.Plan(problem); err == nil && (result.Cost > c.Result.Cost || result.Bought > c.Result.Bought) {
+	problem.Aims = cutting.LeastCost
+	if result, err := cutting.Plan(problem); err == nil && result.Cost > c.Result.Cost {
 		c.Reserve = &result
 	}
 }

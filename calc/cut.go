@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 
@@ -49,7 +50,7 @@ func (w *wanted) add(use string, length measure.Length, name string) {
 }
 
 // gather lists the pieces of the frame by section, the sections in the order
-// joists, rims, beams, posts.
+// joists, rims, beams, posts. Without the ground there are no posts among them.
 func gather(j *job.Job, f *frame.Frame, g *ground.Ground) []*wanted {
 	var all []*wanted
 	of := func(s job.Section) *wanted {
@@ -82,6 +83,9 @@ func gather(j *job.Job, f *frame.Frame, g *ground.Ground) []*wanted {
 			}
 		}
 	}
+	if g == nil {
+		return all
+	}
 	posts := of(f.Sections.Post)
 	gatherPosts(posts, j, f, g)
 	posts.more = postAllowance(j, g)
@@ -113,17 +117,23 @@ func cut(j *job.Job, f *frame.Frame, g *ground.Ground) []Cut {
 		if len(w.lengths) == 0 {
 			continue
 		}
-		slices.SortFunc(w.lengths, func(a, b measure.Length) int { return int(min(max(b-a, -1), 1)) })
-		c := Cut{Section: w.section, Uses: w.uses, Estimate: w.estimate}
-		for _, length := range w.lengths {
-			c.Pieces = append(c.Pieces, cutting.Piece{Length: length, Count: len(w.names[length]), Names: w.names[length]})
-		}
+		c := w.cut()
 		c.longestPost = j.Frame.Posts.Longest
 		c.solve(j)
 		c.reserve(j, w)
 		cuts = append(cuts, c)
 	}
 	return cuts
+}
+
+// cut lists the pieces by length, the longest first.
+func (w *wanted) cut() Cut {
+	slices.SortFunc(w.lengths, func(a, b measure.Length) int { return cmp.Compare(b, a) })
+	c := Cut{Section: w.section, Uses: w.uses, Estimate: w.estimate}
+	for _, length := range w.lengths {
+		c.Pieces = append(c.Pieces, cutting.Piece{Length: length, Count: len(w.names[length]), Names: w.names[length]})
+	}
+	return c
 }
 
 func (c *Cut) solve(j *job.Job) {

@@ -2,6 +2,7 @@ package calc
 
 import (
 	"fmt"
+	"sync"
 
 	"pierbook/calc/crew"
 	"pierbook/calc/fault"
@@ -30,6 +31,8 @@ type Plan struct {
 	Figures  *figure.Registry
 	Last     *Issue        // the issue before this one, nil when there is none
 	Since    *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
+
+	tried func() []Alternative
 }
 
 // Work runs a job through all parts. A plan comes back with faults only when
@@ -67,9 +70,14 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	p.Cuts = cut(j, p.Frame, p.Ground)
 	p.Order = order.Take(p.orderInput())
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
+	p.tried = sync.OnceValue(p.alternatives)
 	p.register()
 	return p, faults
 }
+
+// Alternatives returns changes that save and pass every check, the greatest
+// saving first. They are worked out when first asked for.
+func (p *Plan) Alternatives() []Alternative { return p.tried() }
 
 // heights returns how tall each pier stands, or nil before that is known.
 func (p *Plan) heights() map[string]strength.Height {

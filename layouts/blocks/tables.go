@@ -45,6 +45,7 @@ var tables = func() map[string]maker {
 		"days":        dayTable,
 		"own-rates":   ownRateTable,
 		"trips":       tripTable,
+		"savings":     savingTable,
 		"equilibrium": equilibriumTable,
 		"windows":     windowTable,
 		"changes":     changeTable,

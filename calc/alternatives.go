@@ -1,0 +1,340 @@
+package calc
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+	"strconv"
+
+	"pierbook/calc/cutting"
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+	"pierbook/calc/order"
+	"pierbook/calc/strength"
+)
+
+// Alternative is a change of the job that saves, said before anything is ordered.
+type Alternative struct {
+	Path, Write string // key of the job, and what to write there
+	Saying      string // "3 piers under each line instead of 4"
+	Saving      Saving
+	Worst       measure.Ratio // greatest ratio of the checks
+	Condition   string        // what it depends on, or empty
+}
+
+// Saving is what a change takes less of: posts, stone, cloth and digging are not
+// counted.
+type Saving struct {
+	Money  measure.Money // of the lines with a price in both
+	Priced bool          // every stick, sheet, block and cap has a price
+	Timber measure.Volume
+	Sheets int
+	Piers  int
+}
+
+// Some says whether money is saved or, where a price is not known, whether there
+// is less of something and more of nothing.
+func (s Saving) Some() bool {
+	if s.Priced {
+		return s.Money > 0.005
+	}
+	const speck = 1e-6
+	worse := s.Piers < 0 || s.Sheets < 0 || s.Timber < -speck
+	return !worse && (s.Piers > 0 || s.Sheets > 0 || s.Timber > speck)
+}
+
+// Print says what is saved in words.
+func (s Saving) Print(style measure.Style) string {
+	var words string
+	add := func(format string, values ...any) {
+		if words != "" {
+			words += ", "
+		}
+		words += fmt.Sprintf(format, values...)
+	}
+	if s.Priced {
+		add("%s", s.Money.Print(style))
+	}
+	if s.Timber > 1e-6 {
+		add("%s of timber", s.Timber.Print(style))
+	} else if s.Timber < -1e-6 {
+		add("but %s more timber", (-s.Timber).Print(style))
+	}
+	switch {
+	case s.Sheets == 1:
+		add("1 sheet")
+	case s.Sheets > 1:
+		add("%d sheets", s.Sheets)
+	}
+	switch {
+	case s.Piers > 0:
+		add("%d piers", s.Piers)
+	case s.Piers < 0:
+		add("but %d more piers", -s.Piers)
+	}
+	return words
+}
+
+// mostGivenUp is how much smaller a side may become for the sake of a saving.
+const mostGivenUp = 6 * measure.Inch
+
+// proposal is a changed job on trial.
+type proposal struct {
+	path, write, saying string
+	job                 *job.Job
+}
+
+// alternatives tries a few changes and returns those that save and pass every
+// check, the greatest saving first. Nothing is offered once something is built.
+func (p *Plan) alternatives() []Alternative {
+	if p.Job.Measured.Any() {
+		return nil
+	}
+	base, ok := ledgerOf(p.Job, p.Frame)
+	if !ok {
+		return nil
+	}
+	var found []Alternative
+	for _, t := range slices.Concat(p.otherCounts(), p.otherSizes()) {
+		if a, ok := p.try(t, base); ok {
+			found = append(found, a)
+		}
+	}
+	found = append(found, p.otherStock()...)
+	slices.SortStableFunc(found, func(a, b Alternative) int {
+		return cmp.Or(cmp.Compare(b.Saving.Money, a.Saving.Money), cmp.Compare(b.Saving.Piers, a.Saving.Piers), cmp.Compare(b.Saving.Timber, a.Saving.Timber))
+	})
+	return found
+}
+
+// try lays a changed job out, and checks its strength only when it saves. Piers
+// that were not there before are taken as tall as the tallest of the plan.
+func (p *Plan) try(t proposal, base ledger) (Alternative, bool) {
+	laid, bad := frame.Lay(t.job)
+	if !bad.Empty() {
+		return Alternative{}, false
+	}
+	other, ok := ledgerOf(t.job, laid)
+	saving := base.less(other)
+	if !ok || !saving.Some() {
+		return Alternative{}, false
+	}
+	checked, bad := strength.Work(strength.Input{Job: t.job, Frame: laid, Heights: p.tallest(laid)})
+	if !bad.Empty() || checked.Failing() > 0 {
+		return Alternative{}, false
+	}
+	worst, _ := checked.Worst()
+	a := Alternative{Path: t.path, Write: t.write, Saying: t.saying, Saving: saving, Worst: worst.Ratio}
+	if p.Ground.Book != nil {
+		a.Condition = "piers move: read the ground there"
+	}
+	return a, true
+}
+
+// tallest returns the tallest height of the plan for every pier of another
+// frame, nil when no heights are known.
+func (p *Plan) tallest(f *frame.Frame) map[string]strength.Height {
+	known := p.heights()
+	if known == nil {
+		return nil
+	}
+	var most strength.Height
+	for _, h := range known {
+		most = strength.Height{Post: max(most.Post, h.Post), Dig: max(most.Dig, h.Dig), Stone: max(most.Stone, h.Stone)}
+	}
+	heights := map[string]strength.Height{}
+	for _, pier := range f.Piers {
+		heights[pier.Name] = most
+	}
+	return heights
+}
+
+// otherCounts are one line or one pier under each line more or fewer.
+func (p *Plan) otherCounts() []proposal {
+	var tries []proposal
+	lines, perLine := len(p.Frame.Lines), p.Frame.PerLine(0)
+	for _, more := range []int{-1, 1} {
+		if n := lines + more; n >= 2 {
+			changed := *p.Job
+			changed.Frame.Beams.Lines = n
+			tries = append(tries, proposal{"frame.beams.lines", strconv.Itoa(n), fmt.Sprintf("%d beam lines instead of %d", n, lines), &changed})
+		}
+		if n := perLine + more; n >= 2 {
+			changed := *p.Job
+			changed.Frame.Piers.PerLine, changed.Frame.Piers.Spacing = n, 0
+			tries = append(tries, proposal{"frame.piers.per_line", strconv.Itoa(n), fmt.Sprintf("%d piers under each line instead of %d", n, perLine), &changed})
+		}
+	}
+	return tries
+}
+
+// otherSizes are lengths and widths a little smaller: where sheets or boards end
+// whole, and where a joist or a beam comes from the next shorter stick.
+func (p *Plan) otherSizes() []proposal {
+	j, f := p.Job, p.Frame
+	wish := j.Platform.Surface
+	var widths, lengths []measure.Length
+	if len(f.Surface.Panels) > 0 {
+		lengths = append(lengths, wholePieces(f.Length, wish.FaceLength, wish.Gap))
+		widths = append(widths, wholePieces(f.Width, wish.FaceWidth, wish.Gap))
+	} else if wish.BoardWidth > 0 {
+		widths = append(widths, wholePieces(f.Width, wish.BoardWidth, wish.Gap))
+	}
+	if len(f.Joists) > 0 && f.BuildUp.Joist > 0 {
+		widths = append(widths, fromShorter(j, f.Sections.Joist, f.Width, f.Joists[0].Long())...)
+	}
+	lengths = append(lengths, fromShorter(j, f.Sections.Beam, f.Length, f.Lines[0].End-f.Lines[0].Start)...)
+	var tries []proposal
+	for _, w := range distinct(widths, f.Width, j.Mark()) {
+		changed := *j
+		changed.Platform.Width = w
+		tries = append(tries, proposal{"platform.width", w.Print(p.Style), fmt.Sprintf("a width of %s instead of %s", w.Print(p.Style), f.Width.Print(p.Style)), &changed})
+	}
+	for _, l := range distinct(lengths, f.Length, j.Mark()) {
+		changed := *j
+		changed.Platform.Length = l
+		tries = append(tries, proposal{"platform.length", l.Print(p.Style), fmt.Sprintf("a length of %s instead of %s", l.Print(p.Style), f.Length.Print(p.Style)), &changed})
+	}
+	return tries
+}
+
+// wholePieces returns the greatest size no longer than a side at which pieces
+// with gaps between them end whole.
+func wholePieces(side, piece, gap measure.Length) measure.Length {
+	return (side+gap)/(piece+gap)*(piece+gap) - gap
+}
+
+// fromShorter returns the sizes of a side at which a member along it comes from
+// a shorter stick.
+func fromShorter(j *job.Job, s job.Section, side, member measure.Length) []measure.Length {
+	var sizes []measure.Length
+	for _, stock := range j.StockOf(s.Size) {
+		if over := member - (stock.Length - j.Yard.EndTrim); over > 0 {
+			sizes = append(sizes, side-over)
+		}
+	}
+	return sizes
+}
+
+// distinct keeps each size once that is smaller than a side by no more than is
+// given up for a saving, rounded down to the mark.
+func distinct(sizes []measure.Length, side, mark measure.Length) []measure.Length {
+	var kept []measure.Length
+	for _, size := range sizes {
+		size = size.RoundDownTo(mark)
+		if size > 0 && size < side && side-size <= mostGivenUp {
+			kept = append(kept, size)
+		}
+	}
+	slices.Sort(kept)
+	return slices.Compact(kept)
+}
+
+// otherStock tries common lengths that the yard does not list, at the price of
+// its others by the run. Posts are left out: they are planned anew once the
+// seats are read.
+func (p *Plan) otherStock() []Alternative {
+	var found []Alternative
+	for i := range p.Cuts {
+		c := &p.Cuts[i]
+		listed, ok := p.Job.Yard.Stock[c.Section.Size]
+		if !ok || c.Result == nil || slices.Contains(c.Uses, "posts") {
+			continue
+		}
+		for _, more := range job.CommonLengths(p.Job.Units) {
+			if slices.ContainsFunc(listed, func(s job.StockLength) bool { return s.Length == more.Length }) {
+				continue
+			}
+			if a, ok := p.tryStock(c, more.Length); ok {
+				found = append(found, a)
+			}
+		}
+	}
+	return found
+}
+
+// tryStock cuts a section once more with another stock length at hand.
+func (p *Plan) tryStock(c *Cut, length measure.Length) (Alternative, bool) {
+	problem := c.problem(p.Job)
+	stock := cutting.Stock{Length: length}
+	var run, cost float64
+	for _, s := range problem.Stock {
+		run, cost = run+s.Length.Metres(), cost+float64(s.Price)
+		stock.Priced = s.Priced
+	}
+	stock.Price = int64(cost/run*length.Metres() + 0.5)
+	problem.Stock = append(problem.Stock, stock)
+	problem.Aims, problem.Nodes = cutting.LeastCost, trialNodes
+	result, err := cutting.Plan(problem)
+	if err != nil || result.Cost >= c.Result.Cost {
+		return Alternative{}, false
+	}
+	a := Alternative{Path: "yard.stock." + c.Section.Size, Write: length.Print(p.Style), Saying: fmt.Sprintf("sticks of %s in %s too, if the yard has them", c.Section.Size, length.Print(p.Style))}
+	a.Saving.Timber = bulk(c.Section, c.Result) - bulk(c.Section, &result)
+	if !result.ByLength {
+		a.Saving.Money, a.Saving.Priced = measure.Money(float64(c.Result.Cost-result.Cost)/100), true
+		a.Condition = fmt.Sprintf("at about %s each, as its other lengths by the run", measure.Money(float64(stock.Price)/100).Print(p.Style))
+	}
+	if worst, ok := p.Strength.Worst(); ok {
+		a.Worst = worst.Ratio
+	}
+	return a, true
+}
+
+// trialNodes bounds the search of a plan on trial: it is a trial's cost that is
+// wanted, not its proof.
+const trialNodes = 2000
+
+// bulk returns the timber bought by a plan.
+func bulk(s job.Section, r *cutting.Result) measure.Volume {
+	var total measure.Volume
+	for _, stick := range r.Sticks {
+		if stick.Bought {
+			total += s.Width.Times(s.Depth).Deep(stick.Length)
+		}
+	}
+	return total
+}
+
+// ledger is what a frame takes, without posts, stone, cloth and digging.
+type ledger struct {
+	money         measure.Money
+	priced        bool
+	timber        measure.Volume
+	sheets, piers int
+}
+
+func (l ledger) less(other ledger) Saving {
+	return Saving{Money: l.money - other.money, Priced: l.priced && other.priced, Timber: l.timber - other.timber, Sheets: l.sheets - other.sheets, Piers: l.piers - other.piers}
+}
+
+// ledgerOf adds up what a frame takes, its sticks at the least cost, and says
+// whether they can be cut at all.
+func ledgerOf(j *job.Job, f *frame.Frame) (ledger, bool) {
+	l := ledger{priced: true, sheets: f.Surface.Sheets, piers: len(f.Piers)}
+	in := order.Input{Job: j, Frame: f}
+	for _, w := range gather(j, f, nil) {
+		c := w.cut()
+		problem := c.problem(j)
+		problem.Aims, problem.Nodes = cutting.LeastCost, trialNodes
+		result, err := cutting.Plan(problem)
+		if err != nil {
+			return ledger{}, false
+		}
+		c.Result = &result
+		l.timber += bulk(c.Section, &result)
+		for _, b := range c.bought() {
+			in.Sticks = append(in.Sticks, order.Sticks{Section: c.Section, Long: b.Length, Count: b.Count, Price: b.Price})
+		}
+	}
+	for _, line := range order.Take(in).Lines {
+		cost, known := line.Cost()
+		switch line.Group {
+		case order.Timber, order.Surface, order.Hardware:
+			l.money += cost
+			l.priced = l.priced && known
+		}
+	}
+	return l, true
+}
