@@ -338,3 +338,12 @@ func ledgerOf(j *job.Job, f *frame.Frame) (ledger, bool) {
 	}
 	return l, true
 }
+
+// Sentence says the change, what it saves and what to write for it.
+func (a Alternative) Sentence(style measure.Style) string {
+	words := fmt.Sprintf("%s saves %s (%s: %s)", a.Saying, a.Saving.Print(style), a.Path, a.Write)
+	if a.Condition != "" {
+		words += "; " + a.Condition
+	}
+	return words
+}

@@ -65,7 +65,7 @@ func checkOne(d disk, pages *library, typed string, later bool, stdout, stderr i
 var keyNumbers = []string{
 	"frame.length", "frame.width", "frame.diagonal", "piers.diagonal", "frame.piers", "joist.count", "joist.length", "beam.length",
 	"floor.height", "floor.governed_by", "floor.limit", "post_tops.height", "post.longest_cut", "post.shortest_cut", "hole.deepest",
-	"stone.order", "load.worst", "load.worst_pier", "order.weight", "checks.worst", "checks.failing",
+	"stone.order", "load.worst", "load.worst_pier", "order.weight", "checks.worst", "checks.failing", "checks.wanted",
 }
 
 func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
@@ -81,6 +81,9 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	table.Flush()
 	for _, a := range p.Frame.Advice {
 		fmt.Fprintf(stdout, "  advice: %s\n", a.Saying)
+	}
+	for _, a := range p.Alternatives() {
+		fmt.Fprintf(stdout, "  instead: %s\n", a.Sentence(p.Style))
 	}
 }
 
