@@ -13,7 +13,7 @@ func (p *Plan) pageFigures() []figure.Figure {
 	stop := p.Stop()
 	return append(append(p.floorFigures(), p.frameFigures()...),
 		yes("checks.stop", "something keeps this from being built", stop != ""),
-		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, From: []string{"checks.failing", "checks.worst"}},
+		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, From: []string{"checks.failing", "checks.wanted", "checks.worst"}},
 		figure.Figure{Key: "job.next_hold", Means: "the hold point that comes next", Value: wordOrNone(p.nextHold()), Origin: figure.Computed, From: []string{"job.progress"}},
 		figure.Figure{Key: "checks.why", Means: "why nothing may be built from this plan", Value: wordOrNone(stop), Origin: figure.Computed},
 	)
@@ -30,18 +30,33 @@ func (p *Plan) nextHold() string {
 	return ""
 }
 
+// checksSummary says how many checks pass, and how many of them only with work by
+// others, which this binder does not design.
 func (p *Plan) checksSummary() string {
-	all, failing := len(p.Strength.Checks), p.Strength.Failing()
+	all, failing, wanted := len(p.Strength.Checks), p.Strength.Failing(), 0
+	for _, c := range p.Strength.Checks {
+		if !c.Holds() && !c.Fails() {
+			wanted++
+		}
+	}
+	byOthers := ""
+	if wanted > 0 {
+		byOthers = fmt.Sprintf("; %d need work by others", wanted)
+	}
 	switch {
 	case p.Ground.Clash != nil:
 		return "the heights cannot be met"
 	case failing > 0:
-		return fmt.Sprintf("%d of %d checks fail", failing, all)
+		return fmt.Sprintf("%d of %d checks fail%s", failing, all, byOthers)
+	}
+	passing := fmt.Sprintf("all %d checks pass", all)
+	if wanted > 0 {
+		passing = fmt.Sprintf("%d of %d checks pass", all-wanted, all)
 	}
 	if worst, ok := p.Strength.Worst(); ok {
-		return fmt.Sprintf("all %d checks pass; worst %.2f", all, float64(worst.Ratio))
+		passing += fmt.Sprintf("; worst %.2f", float64(worst.Ratio))
 	}
-	return fmt.Sprintf("all %d checks pass", all)
+	return passing + byOthers
 }
 
 // floorFigures are heights that pages want over another datum.
@@ -68,11 +83,35 @@ func (p *Plan) floorFigures() []figure.Figure {
 		door.Value, door.Working = floor-ground, floor.Print(p.Style)+" − "+ground.Print(p.Style)
 	}
 	return []figure.Figure{
-		over("post_tops.above_bench_mark", "tops of all posts over the bench mark", "post_tops.height", "bench_mark.height", tops, known, mark),
+		p.postTops(over("post_tops.above_bench_mark", "tops of all posts over the bench mark", "post_tops.height", "bench_mark.height", tops, known, mark)),
 		over("floor.above_bench_mark", "floor over the bench mark", "floor.height", "bench_mark.height", floor, known, mark),
 		over("floor.above_highest_ground", "floor over the highest ground under it", "floor.height", "ground.high", floor, known, high),
 		door,
 	}
+}
+
+// postTops puts what the measured beams and joists make of the post tops in the
+// place of what was planned: one number again, or the least and the greatest
+// where the lines differ.
+func (p *Plan) postTops(planned figure.Figure) figure.Figure {
+	lines := p.Ground.Lines
+	if len(lines) == 0 {
+		return planned
+	}
+	least, most := lines[0].Number, lines[0].Number
+	var from []string
+	for _, line := range lines {
+		least, most = min(least, line.Number), max(most, line.Number)
+		from = append(from, "line."+line.Name+".post_number")
+	}
+	f := planned
+	f.Value, f.Formula, f.From = most, "the number of each line", from
+	f.Working = most.Print(p.Style) + " on every line"
+	if least != most {
+		f.Value = measure.Word(least.Print(p.Style) + " to " + most.Print(p.Style))
+		f.Working = "the least and the greatest of the lines"
+	}
+	return f
 }
 
 func (p *Plan) highestGround() measure.Length {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"pierbook/calc/fault"
+	"pierbook/calc/figure"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
@@ -114,6 +115,9 @@ func (g *Ground) locked(j *job.Job) (fault.Fault, bool) {
 		if stuck == nil && dug.Height != planned.Height {
 			f.Remedy += fmt.Sprintf("; or height: %s if that binder already had the holes as dug", dug.Height)
 		}
+	}
+	if e, given := j.Entry("platform.floor.round_up"); given && e.Origin != figure.Assumed {
+		f.Remedy += "; take round_up out, a given height has none"
 	}
 	return f, true
 }

@@ -51,7 +51,8 @@ type Adjustment struct {
 // Slip is the single mistake in one reading that would explain everything.
 type Slip struct {
 	Size  measure.Length // measured less true
-	Usual string         // which usual slip it looks like, or ""
+	Usual string         // which usual slip it may be, or ""; named once the readings do not agree
+	Near  bool           // it comes within one standard deviation of that slip, else within two
 }
 
 // ErrNoFigure is returned when six lengths cannot be the sides and diagonals of
@@ -167,38 +168,5 @@ func assess(p [4]point, measured Six, rows [6][5]float64, inverse [5][5]float64,
 	default:
 		a.Verdict = Mistake
 	}
-	for i := range a.Slips {
-		a.Slips[i].Usual = usualSlip(a.Slips[i].Size, sigma.Scale(1/math.Sqrt(a.Redundancy[i])))
-	}
 	return a, nil
-}
-
-// usualSlips are mistakes people make with a tape.
-var usualSlips = []struct {
-	size measure.Length
-	name string
-}{
-	{measure.Inch, "an inch (the tape held at its 1 in mark)"},
-	{2 * measure.Inch, "two inches (measured over the tape's case)"},
-	{measure.Foot, "a foot"},
-	{10 * measure.Millimetre, "10 mm"},
-	{50 * measure.Millimetre, "50 mm"},
-	{100 * measure.Millimetre, "100 mm"},
-	{1000 * measure.Millimetre, "a metre"},
-	{3 * measure.Inch, "6 read for 9"},
-}
-
-// usualSlip names the usual slip within two standard deviations of size, the
-// nearest first, or none. A size that is itself within two is no slip at all.
-func usualSlip(size, deviation measure.Length) string {
-	near, name := 2*deviation, ""
-	if size.Abs() <= near {
-		return ""
-	}
-	for _, s := range usualSlips {
-		if off := (size.Abs() - s.size).Abs(); off < near {
-			near, name = off, s.name
-		}
-	}
-	return name
 }

@@ -34,8 +34,8 @@ func (s *SetOut) Figures(j *job.Job) []figure.Figure {
 	figures = append(figures, s.tapeFigures(style)...)
 	figures = append(figures, s.precisionFigures(style)...)
 	for _, check := range []checked{
-		{name: "strings", of: "strings", path: "measured.strings", rectangle: s.Frame, Check: s.Strings},
-		{name: "frame_measured", of: "beams", path: "measured.frame", rectangle: s.Beams, Check: s.Sides},
+		{name: "strings", of: "strings", path: "measured.strings", rectangle: s.Frame, lengths: j.Measured.Strings, Check: s.Strings},
+		{name: "frame_measured", of: "beams", path: "measured.frame", rectangle: s.Beams, lengths: j.Measured.FrameSides, Check: s.Sides},
 	} {
 		check.job, check.style = j, style
 		figures = append(figures, check.figures()...)

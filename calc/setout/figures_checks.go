@@ -17,6 +17,7 @@ type checked struct {
 	name      string
 	of, path  string
 	rectangle Rectangle
+	lengths   map[string]measure.Length // as the job gives them
 	job       *job.Job
 	style     measure.Style
 }
@@ -50,8 +51,8 @@ func (c checked) allKeys(what string) []string {
 // at returns where the job gives a length, in either order of its corners.
 func (c checked) at(i int) fault.Place {
 	from, to := c.rectangle.Corners[ends[i][0]], c.rectangle.Corners[ends[i][1]]
-	if at := c.job.At(c.path + "." + from + "-" + to); at.Known() {
-		return at
+	if _, given := c.lengths[from+"-"+to]; given {
+		return c.job.At(c.path + "." + from + "-" + to)
 	}
 	return c.job.At(c.path + "." + to + "-" + from)
 }
@@ -119,13 +120,15 @@ func (c checked) verdicts() []figure.Figure {
 		verdict.Value, verdict.Working = measure.Word(a.Verdict), fmt.Sprintf("%.2f", a.TestValue)
 		test.Value, test.Working = measure.Ratio(a.TestValue), small(a.Sigma.Scale(a.TestValue), c.style)+" / "+small(a.Sigma, c.style)
 		difference.Value, difference.Working = c.Difference, c.First().Print(c.style)+" − "+c.Second().Print(c.style)
+	}
+	if c.Check != nil && c.MayMove() {
 		square.Value = measure.Word(c.Squareness())
 		square.Working = fmt.Sprintf("%s against %s and %s", c.Difference.Abs().Print(c.style), c.Limits.Accept.Print(c.style), c.Limits.Stop.Print(c.style))
 		slide.Value = c.Slide()
 		slide.Working = fmt.Sprintf("(%s² − %s²) / (4 × %s)", max(c.First(), c.Second()).Print(c.style), min(c.First(), c.Second()).Print(c.style), c.rectangle.Length.Print(c.style))
-		if names := c.Suspects(); len(names) > 0 {
-			suspects.Value = measure.Word(strings.Join(names, ", "))
-		}
+	}
+	if c.Check != nil && len(c.Suspects()) > 0 {
+		suspects.Value = measure.Word(strings.Join(c.Suspects(), ", "))
 	}
 	return []figure.Figure{verdict, test, difference, square, slide, suspects}
 }

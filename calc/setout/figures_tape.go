@@ -3,6 +3,7 @@ package setout
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
@@ -18,10 +19,14 @@ const (
 // small prints a length under the finest mark: thousandths of an inch, or
 // tenths of a millimetre.
 func small(l measure.Length, style measure.Style) string {
+	text, unit, zero := fmt.Sprintf("%.3f", l.Inches()), "\u00a0in", "-0.000"
 	if style.System == measure.Metric {
-		return fmt.Sprintf("%.1f\u00a0mm", l.Metres()*1000)
+		text, unit, zero = fmt.Sprintf("%.1f", l.Metres()*1000), "\u00a0mm", "-0.0"
 	}
-	return fmt.Sprintf("%.3f\u00a0in", l.Inches())
+	if text == zero {
+		text = text[1:]
+	}
+	return strings.Replace(text, "-", "−", 1) + unit
 }
 
 // tapeFigures say what a tape itself does to the longest length.

@@ -140,6 +140,7 @@ func measuredCheck(j *job.Job, path string, lengths map[string]measure.Length, r
 			Remedy: "look for a length that is a foot or a digit off, and measure again"})
 		return nil
 	}
+	adjustment.nameSlips(j.Units)
 	c := &Check{Path: path, Of: "strings", Rectangle: r, Adjustment: adjustment, Limits: DiagonalLimits(r, tape),
 		Tolerance: staysWithin * tape, Difference: six[4] - six[5]}
 	if path == "measured.frame" {
@@ -242,19 +243,4 @@ func (c *Check) towards(i int, move measure.Length, growing, falling [4]int) str
 		return "away from " + c.Rectangle.Corners[from]
 	}
 	return c.Rectangle.Corners[to]
-}
-
-// Suspects names the lengths in which a usual slip alone would explain that the
-// six do not fit, when they do not.
-func (c *Check) Suspects() []string {
-	if c.Adjustment.Verdict == Agree {
-		return nil
-	}
-	var names []string
-	for i, slip := range c.Adjustment.Slips {
-		if slip.Usual != "" {
-			names = append(names, SideName(c.Rectangle, i))
-		}
-	}
-	return names
 }

@@ -7,7 +7,6 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/ground"
-	"pierbook/calc/setout"
 	"pierbook/layouts"
 )
 
@@ -36,7 +35,7 @@ func secondTable(p *calc.Plan) layouts.Table {
 		if post.State == ground.Estimate {
 			cut = blank("seat not read")
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(post.Name), planned, read, c.length(post.Wanted), cut, text(postWords(p, post))})
+		t.Rows = append(t.Rows, []layouts.Cell{head(post.Name), planned, read, c.length(plannedPost(pier)), cut, text(postWords(p, post))})
 	}
 	return t
 }
@@ -72,25 +71,30 @@ func wayTable(p *calc.Plan) layouts.Table {
 		}
 		g := layouts.Group{Name: "Post " + post.Name}
 		for _, w := range post.Ways {
-			g.Rows = append(g.Rows, []layouts.Cell{head(w.Kind), text(wayTakes(p, w)), text(wayBrings(w))})
+			g.Rows = append(g.Rows, []layouts.Cell{head(w.Kind), text(wayTakes(p, post, w)), text(wayBrings(w))})
 		}
 		t.Groups = append(t.Groups, g)
 	}
 	return t
 }
 
-func wayTakes(p *calc.Plan, w ground.WayOut) string {
-	var parts []string
-	if w.Pier != "" {
-		parts = append(parts, "at pier "+w.Pier)
+// wayTakes says what one way out takes.
+func wayTakes(p *calc.Plan, post ground.Post, w ground.WayOut) string {
+	length, by := w.Length.Print(p.Style), w.By.Print(p.Style)
+	switch {
+	case w.Kind == "another pier" && w.Pier == "":
+		return "–"
+	case w.Kind == "another pier":
+		return fmt.Sprintf("stand it at %s with %s cut off; cut a new one of %s for %s", w.Pier, by, length, post.Name)
+	case w.Kind == "lower floor":
+		return "lower the floor by " + by + "; every post is shorter by as much"
+	case w.Kind == "new post":
+		return "cut a new one of " + length
+	case w.Kind == "lower the seat":
+		return fmt.Sprintf("take %s of stone out, set the block again; the post is %s then", by, length)
+	default:
+		return fmt.Sprintf("put %s of stone in, set the block again; the post is %s then", by, length)
 	}
-	if w.By != 0 {
-		parts = append(parts, "by "+w.By.Print(p.Style))
-	}
-	if w.Length != 0 {
-		parts = append(parts, "new length "+w.Length.Print(p.Style))
-	}
-	return strings.Join(parts, ", ")
 }
 
 func wayBrings(w ground.WayOut) string {
@@ -105,53 +109,6 @@ func wayBrings(w ground.WayOut) string {
 		parts = append(parts, "too short then: "+strings.Join(w.TooShort, ", "))
 	}
 	return strings.Join(parts, "; ")
-}
-
-// sixTable shows the six measured lengths with the adjustment's verdict.
-func sixTable(p *calc.Plan) layouts.Table {
-	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Length"), number("Wanted"), number("Measured"), number("Adjusted by"), number("A slip would be"), words("Looks like")}}
-	var notes []string
-	for _, check := range p.SetOut.Checks() {
-		g := layouts.Group{Name: "The " + check.Of}
-		a := check.Adjustment
-		r := check.Rectangle
-		wanted := setout.Six{r.Length, r.Width, r.Length, r.Width, r.Diagonal(), r.Diagonal()}
-		for i := range wanted {
-			usual := a.Slips[i].Usual
-			if a.Verdict == setout.Agree {
-				usual = ""
-			}
-			g.Rows = append(g.Rows, []layouts.Cell{head(setout.SideName(r, i)), c.length(wanted[i]), c.length(a.Measured[i]), c.length(a.Residual[i]), c.length(a.Slips[i].Size), text(usual)})
-		}
-		t.Groups = append(t.Groups, g)
-		notes = append(notes, fmt.Sprintf("The %s: test value %.2f; %s.", check.Of, a.TestValue, a.Verdict))
-	}
-	t.Note = strings.Join(notes, " ")
-	return t
-}
-
-// moveTable lists the corner moves for three choices of what to hold.
-func moveTable(p *calc.Plan) layouts.Table {
-	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Corner"), number("Along"), words("Towards"), number("Across"), words("Towards"), words("Moved")}, Size: layouts.Working}
-	for _, check := range p.SetOut.Checks() {
-		if !check.MayMove() {
-			continue
-		}
-		for _, hold := range check.Holds {
-			g := layouts.Group{Name: fmt.Sprintf("The %s: %s; %d may stay", check.Of, hold.Name, hold.Stay)}
-			for i, m := range hold.Moves {
-				if m.Size() <= check.Tolerance {
-					g.Rows = append(g.Rows, []layouts.Cell{head(check.Rectangle.Corners[i]), text("stays"), text(""), text(""), text(""), text("")})
-					continue
-				}
-				g.Rows = append(g.Rows, []layouts.Cell{head(check.Rectangle.Corners[i]), c.length(m.Along.Abs()), text(check.AlongTowards(i, m)), c.length(m.Across.Abs()), text(check.AcrossTowards(i, m)), tick()})
-			}
-			t.Groups = append(t.Groups, g)
-		}
-	}
-	return t
 }
 
 // finishedTable is the as-built floor, fit for the client.
