@@ -47,6 +47,7 @@ type Call struct {
 	Words    string        // the caption as plain words
 	Front    bool          // on the front of a step's sheet, where room is short
 	Back     bool          // on its back
+	Height   int           // that the page has for a drawing, in mm; 0 when it does not say
 	Sheets   []Sheet       // of the binder; those not filled yet have no leaves
 }
 

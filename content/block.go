@@ -169,9 +169,16 @@ func (r *recorder) caption(lines []span) []piece {
 	return r.end()
 }
 
-// made records a block that the job's plan fills.
+// made records a block that the job's plan fills. A drawing's name may be
+// followed by the height that its page has for it, in whole millimetres.
 func (r *recorder) made(b block) {
-	r.add(call{block: b.name, argument: b.argument.text(), caption: b.caption, at: b.argument})
+	c := call{block: b.name, argument: b.argument.text(), caption: b.caption, at: b.argument}
+	if i := strings.LastIndexByte(c.argument, ' '); i > 0 && b.name == "drawing" {
+		if height, err := strconv.ParseUint(c.argument[i+1:], 10, 8); err == nil {
+			c.argument, c.height = strings.TrimSpace(c.argument[:i]), int(height)
+		}
+	}
+	r.add(c)
 }
 
 // didYouMean returns a remedy that names the known word nearest to the one

@@ -222,7 +222,7 @@ func (p call) fill(f *filler) {
 	}
 	number := strconv.Itoa(f.binder.numbers[f.page.name]) + "." + strconv.Itoa(*counted+1)
 	c := Call{Block: p.block, Argument: p.argument, Page: f.page.name, Number: number, Caption: f.markup(p.caption), Words: f.plain(p.caption),
-		Front: f.page.kind == kindStep && len(f.leaves) == 0, Back: f.leaf.Back, Sheets: f.binder.sheets}
+		Front: f.page.kind == kindStep && len(f.leaves) == 0, Back: f.leaf.Back, Height: p.height, Sheets: f.binder.sheets}
 	if p.block == "parts" && c.Words == "" {
 		c.Words = "Parts for this step"
 		c.Caption = template.HTML(c.Words)

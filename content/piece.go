@@ -71,6 +71,7 @@ type contents struct{}
 // call brings in a block that is made from the job's plan.
 type call struct {
 	block, argument string
+	height          int // that a drawing keeps to, in mm; 0 when the page does not say
 	caption         []piece
 	at              span
 }

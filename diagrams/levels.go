@@ -44,6 +44,7 @@ type valueRows struct {
 	top   float64
 	at    []float64
 	rows  []valueRow
+	tight bool // lower rows, where the sheet is short of room
 }
 
 type valueRow struct {
@@ -88,13 +89,21 @@ func (r valueRow) widest() float64 {
 	return wide
 }
 
-const levelRow = 6.6 // the height of a row whose values stand level
+// The height of a row whose values stand level.
+const (
+	levelRow = 6.6
+	tightRow = 5.2
+)
 
 func (v valueRows) heightOf(r valueRow) float64 {
-	if v.turned() {
-		return max(levelRow, r.widest()+2.4)
+	level := levelRow
+	if v.tight && !slices.Contains(r.values, "") {
+		level = tightRow
 	}
-	return levelRow
+	if v.turned() {
+		return max(level, r.widest()+2.4)
+	}
+	return level
 }
 
 func (v valueRows) height() float64 {

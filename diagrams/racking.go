@@ -34,8 +34,8 @@ func (r Racking) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(r, "No rectangle to square yet")
 	}
 	const lean, top = 11.0, 17.0
-	c := kit.Fit(r.Length, r.Width, 92, r.room(64, top+26, 34))
-	wide, high := max(c.Long(r.Length), 55), max(c.Long(r.Width), 34)
+	c := kit.Fit(r.Length, r.Width, 92, r.room(64, top+26, 30))
+	wide, high := max(c.Long(r.Length), 55), max(c.Long(r.Width), 30)
 	right := kit.Around(kit.Point{X: pageWidth / 2, Y: top + high/2}, wide, high)
 	s := newSheet(r, top+high+26)
 	target := Rectangles{LinesGoLeft: r.LinesGoLeft}.round(right)

@@ -76,7 +76,7 @@ const (
 	sectionRight = 165.0
 	sectionTop   = 9.0
 	sectionMost  = 62.0
-	sectionRest  = 58.0 // what stands over and under the picture
+	sectionGap   = 11.0 // between the picture and the values
 )
 
 func (c Section) sheet(style measure.Style) *kit.Sheet {
@@ -87,12 +87,13 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 	if !c.known() {
 		drawn = c.standIn()
 	}
-	scale, high := drawn.scale()
 	rows := c.rows(style)
+	rows.tight = c.most > 0
+	scale, high := drawn.scale(c.room(sectionMost, sectionTop+sectionGap+rows.height()+6.5, 26))
 	for _, p := range c.Piers {
 		rows.at = append(rows.at, scale.X(p.X))
 	}
-	rows.top = sectionTop + high + 11
+	rows.top = sectionTop + high + sectionGap
 	s := newSheet(c, rows.top+rows.height()+6.5)
 	points := drawn.profile(scale)
 	s.Earth(points...)
@@ -129,7 +130,7 @@ func (c Section) namePiers(s *kit.Sheet, rows valueRows) {
 
 // scale returns the scale, stretched as far as the room allows, and the height
 // of the picture.
-func (c Section) scale() (kit.Scale, float64) {
+func (c Section) scale(most float64) (kit.Scale, float64) {
 	low, high := *c.Floor, *c.Floor
 	for _, g := range c.Ground {
 		low, high = min(low, g.Height), max(high, g.Height)
@@ -138,8 +139,8 @@ func (c Section) scale() (kit.Scale, float64) {
 		low = min(low, p.Ground-p.Dig)
 	}
 	low -= 2 * measure.Inch
-	scale := kit.Fit(c.Length, high-low, sectionRight-sectionLeft-8, c.room(sectionMost, sectionRest, 26))
-	scale.Stretch = kit.Exaggeration(high-low, scale.Ratio, c.room(sectionMost, sectionRest, 26), 4)
+	scale := kit.Fit(c.Length, high-low, sectionRight-sectionLeft-8, most)
+	scale.Stretch = kit.Exaggeration(high-low, scale.Ratio, most, 4)
 	scale.Upward = true
 	tall := scale.High(high - low)
 	wide := scale.Long(c.Length)

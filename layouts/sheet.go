@@ -36,7 +36,6 @@ func (s sheet) markup(m *writer) {
 		}
 		s.running(m, i, leaf)
 		s.heading(m, i)
-		s.warnings(m)
 		if i == before {
 			s.facts(m)
 		}
@@ -114,15 +113,20 @@ func (s sheet) marks(m *writer, leaf content.Leaf) {
 func (s sheet) heading(m *writer, i int) {
 	switch {
 	case i > 0:
-		m.markup(`<p class="again">`)
+		m.markup(`<div class="heading again"><p>`)
 		m.text(s.Title)
-		m.markup("</p>\n")
+		m.markup("</p>")
+		s.warnings(m)
+		m.markup("</div>\n")
 	case s.cover:
 		s.coverHeading(m)
+		s.warnings(m)
 	default:
 		m.markup(`<div class="heading"><span class="numeral" aria-hidden="true">`, strconv.Itoa(s.Number), "</span><h2>")
 		m.text(s.Title)
-		m.markup("</h2></div>\n")
+		m.markup("</h2>")
+		s.warnings(m)
+		m.markup("</div>\n")
 	}
 }
 

@@ -76,13 +76,16 @@ func figuresOf(pick drawn, trouble *Trouble) maker {
 }
 
 // heightFor returns how high a drawing may be in millimetres, so that the rest of
-// a step's front, or of its back, stands on the same side of paper; 0 elsewhere.
+// a step's front, or of its back, stands on the same side of paper: what the page
+// says, or else the usual; 0 for as high as it is read best.
 func heightFor(c content.Call) float64 {
 	switch {
+	case c.Height > 0:
+		return float64(c.Height)
 	case c.Front:
 		return 68
 	case c.Back:
-		return 90
+		return 80
 	default:
 		return 0
 	}
