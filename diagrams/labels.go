@@ -16,7 +16,7 @@ type Labels struct {
 // PieceLabel is the slip of one piece.
 type PieceLabel struct {
 	Name  string // "J7"
-	Long  measure.Length
+	Long  measure.Length // 0 where it is not known yet: a blank to write on
 	Wide  measure.Length // of a panel; 0 for timber
 	From  string         // "2x8 no. 3"
 	Place string         // where it goes: "joist, near face 7′ 11 1/4″"
@@ -25,8 +25,8 @@ type PieceLabel struct {
 const (
 	labelColumns = 3
 	labelWide    = (pageWidth - 1) / labelColumns
-	labelHigh    = 17.0
-	labelRows    = 13
+	labelHigh    = 16.4
+	labelRows    = 12
 	labelName    = 6.5 // size of the name's letters
 )
 
@@ -67,15 +67,26 @@ func (l Labels) sheet(style measure.Style) *kit.Sheet {
 	return s
 }
 
+func (l PieceLabel) long(style measure.Style) string {
+	switch {
+	case l.Long == 0:
+		return ""
+	case l.Wide > 0:
+		return l.Long.Print(style) + " × " + l.Wide.Print(style)
+	default:
+		return l.Long.Print(style)
+	}
+}
+
 func (l PieceLabel) draw(s *kit.Sheet, box kit.Box, style measure.Style) {
 	const margin = 2
 	room := box.Right - box.Left - 2*margin
 	name := kit.Shorten(l.Name, labelName, room, true)
 	s.Write(kit.Text{Words: name, Size: labelName, Bold: true, Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 4.6}})
-	long := l.Long.Print(style)
-	if l.Wide > 0 {
-		long += " × " + l.Wide.Print(style)
+	if l.Long == 0 {
+		s.Across(kit.Thin, box.Right-margin-22, box.Right-margin, box.Top+7)
 	}
+	long := l.long(style)
 	if left := room - kit.Width(name, labelName, true) - 2; kit.Width(long, kit.Medium, true) <= left {
 		s.Write(kit.Text{Words: long, Size: kit.Medium, Bold: true, Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.6}})
 	} else {

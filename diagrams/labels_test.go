@@ -34,7 +34,7 @@ func TestEveryPieceHasOneLabel(t *testing.T) {
 		count += len(part.Labels)
 	}
 	assert.Equal(t, 300, count)
-	assert.Len(t, parts, 8, "39 to a page")
+	assert.Len(t, parts, 9, "36 to a page")
 }
 
 func TestLongWordsStayInTheirLabel(t *testing.T) {

@@ -41,7 +41,7 @@ func fastenerLines(j *job.Job, joints []joint) []Line {
 		l := Line{Key: "order.fastener." + nail.Key, Group: Fasteners, What: nail.Name(style), Unit: unit, Each: mass, Memory: nail.Memory}
 		var uses, sums, sources []string
 		for _, row := range rows {
-			uses = append(uses, fmt.Sprintf("%s %d", row.use, row.count))
+			uses = append(uses, row.use+ofThem(row, rows))
 			sums = append(sums, row.use+": "+row.working)
 			sources = append(sources, row.source)
 			l.Pieces += row.count
@@ -50,7 +50,7 @@ func fastenerLines(j *job.Job, joints []joint) []Line {
 		perBox := int(float64(mass) / float64(nail.Mass()))
 		l.Spare = spareOf(l.Pieces)
 		l.Count = (l.Pieces + l.Spare + perBox - 1) / perBox
-		l.Use, l.Source = strings.Join(uses, "; "), strings.Join(sources, "; ")
+		l.Use, l.Source = strings.Join(uses, ", "), strings.Join(sources, "; ")
 		l.Working = fmt.Sprintf("%s; (%d + %d spare) / %d in a box = %d", strings.Join(sums, "; "), l.Pieces, l.Spare, perBox, l.Count)
 		l.Formula = "(Σ count + one in ten spare) / nails in a box, rounded up"
 		l.Price = price(j, "nails")
@@ -60,4 +60,12 @@ func fastenerLines(j *job.Job, joints []joint) []Line {
 		lines = append(lines, l)
 	}
 	return lines
+}
+
+// ofThem says how many of a line's nails one of several joints takes.
+func ofThem(row joint, rows []joint) string {
+	if len(rows) == 1 {
+		return ""
+	}
+	return fmt.Sprintf(" (%d)", row.count)
 }

@@ -2,6 +2,7 @@ package blocks
 
 import (
 	"fmt"
+	"slices"
 
 	"pierbook/calc"
 	"pierbook/calc/cutting"
@@ -51,7 +52,11 @@ func labels(p *calc.Plan) []diagrams.Drawing {
 		}
 		for _, s := range cut.Result.Sticks {
 			for _, piece := range s.Cuts {
-				all.Labels = append(all.Labels, diagrams.PieceLabel{Name: piece.Name, Long: piece.Length, From: "from " + cut.StickName(s), Place: places[piece.Name]})
+				label := diagrams.PieceLabel{Name: piece.Name, Long: piece.Length, From: "from " + cut.StickName(s), Place: places[piece.Name]}
+				if plannedPosts(p, cut) {
+					label.Long, label.From = 0, "cut from its reading, see the post sheet"
+				}
+				all.Labels = append(all.Labels, label)
 			}
 		}
 	}
@@ -63,6 +68,12 @@ func labels(p *calc.Plan) []diagrams.Drawing {
 		list = append(list, part)
 	}
 	return list
+}
+
+// plannedPosts says whether a section holds posts that are planned only: their
+// lengths are for the order, and no saw is set to them.
+func plannedPosts(p *calc.Plan, cut calc.Cut) bool {
+	return slices.Contains(cut.Uses, "posts") && len(p.Job.Measured.Seats) == 0
 }
 
 func panelLabel(p *calc.Plan, panel frame.Panel) diagrams.PieceLabel {

@@ -23,7 +23,7 @@ func stickTable(p *calc.Plan) layouts.Table {
 			for i, one := range like {
 				pieces[i] = pieceList(p, one, i == 0)
 			}
-			g.Rows = append(g.Rows, []layouts.Cell{head(cut.StickNames(like)), c.length(s.Length), text(strings.Join(pieces, "; ")), text(marks(p, s)), c.down(s.Left), tick()})
+			g.Rows = append(g.Rows, []layouts.Cell{head(strings.TrimPrefix(cut.StickNames(like), cut.Section.Size+" ")), c.length(s.Length), text(strings.Join(pieces, "; ")), text(marks(p, s)), c.down(s.Left), tick()})
 		}
 		if len(g.Rows) > 0 {
 			t.Groups = append(t.Groups, g)
@@ -65,7 +65,7 @@ func settingTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{big("Stop at"), number("Pieces"), words("Names and sticks"), words("Done")}, Size: layouts.Working}
 	for _, cut := range p.Cuts {
-		if cut.Result == nil {
+		if cut.Result == nil || plannedPosts(p, cut) {
 			continue
 		}
 		g := layouts.Group{Name: cut.Section.Size + ", for " + cut.Use()}
@@ -76,7 +76,7 @@ func settingTable(p *calc.Plan) layouts.Table {
 			t.Groups = append(t.Groups, g)
 		}
 	}
-	t.Note = "In brackets the number of the stick. Set the stop once for each row."
+	t.Note = "In brackets the number of the stick. Set the stop once for each row. Posts are not here before their seats are read."
 	return t
 }
 

@@ -26,26 +26,34 @@ func orderTable(p *calc.Plan) layouts.Table {
 		}
 		t.Groups = append(t.Groups, g)
 	}
-	t.Note = strings.Join(append(notes, orderTotals(p)...), " ")
+	t.Groups = append(t.Groups, layouts.Group{Name: "In all", Rows: orderTotals(p)})
+	notes = append(notes, "Timber is weighed as dry as the job's density; fresh from treatment it may weigh half as much again.", liftNote)
+	t.Note = strings.Join(notes, " ")
 	return t
 }
 
 // orderTotals says what all lines come to, and what is not in the sum.
-func orderTotals(p *calc.Plan) []string {
+func orderTotals(p *calc.Plan) [][]layouts.Cell {
 	o := p.Order
-	totals := []string{fmt.Sprintf("Weight of everything: %s, timber as dry as the job's density; fresh from treatment it may weigh half as much again.", o.Weight.Print(p.Style))}
-	switch known := len(o.Lines) - o.Blank; {
-	case known == 0:
-		totals = append(totals, "No price is known, so no cost is given.")
-	case o.Blank == 0:
-		totals = append(totals, fmt.Sprintf("Cost: %s, every line priced.", money(p, o.Cost)))
-	default:
-		totals = append(totals, fmt.Sprintf("Cost of the %d lines with a price: %s. %d lines have none, so the whole costs more.", known, money(p, o.Cost), o.Blank))
+	row := func(what string, weight, cost layouts.Cell) []layouts.Cell {
+		return []layouts.Cell{text(what), text(""), text(""), text(""), weight, text(""), cost}
 	}
+	strong := func(s string) layouts.Cell { return layouts.Cell{Text: s, Strong: true} }
+	everything := fmt.Sprintf("%d lines", len(o.Lines))
 	if o.Loads() > 0 {
-		totals = append(totals, fmt.Sprintf("Loads at %s each: %d.", o.Payload.Print(p.Style), o.Loads()))
+		everything += fmt.Sprintf(", %d loads of %s", o.Loads(), o.Payload.Print(p.Style))
 	}
-	return append(totals, liftNote)
+	known := len(o.Lines) - o.Blank
+	switch {
+	case known == 0:
+		return [][]layouts.Cell{row(everything+"; no price is known", strong(o.Weight.Print(p.Style)), blank("cost"))}
+	case o.Blank == 0:
+		return [][]layouts.Cell{row(everything+", all with a price", strong(o.Weight.Print(p.Style)), strong(money(p, o.Cost)))}
+	}
+	return [][]layouts.Cell{
+		row(everything, strong(o.Weight.Print(p.Style)), text("")),
+		row(fmt.Sprintf("%d lines with a price; what the other %d cost comes on top", known, o.Blank), text(""), strong(money(p, o.Cost))),
+	}
 }
 
 func whatOf(l order.Line) string {
