@@ -1,8 +1,10 @@
 package strength
 
 import (
+	"cmp"
 	"fmt"
 	"math"
+	"slices"
 
 	"pierbook/calc/measure"
 )
@@ -182,6 +184,17 @@ func (c *checker) tie(push Push, joint string, up, level measure.Force) {
 			c.tieAt(p.Name, joint, up, level)
 		}
 	}
+}
+
+// sortTies puts the ties in the order of the piers, from the beam down.
+func (c *checker) sortTies() {
+	at := map[string]int{}
+	for i, p := range c.frame.Piers {
+		at[p.Name] = i
+	}
+	slices.SortStableFunc(c.ties, func(a, b Tie) int {
+		return cmp.Or(cmp.Compare(at[a.Pier], at[b.Pier]), cmp.Compare(a.Joint, b.Joint))
+	})
 }
 
 // tieAt keeps the greatest of what is wanted at a pier for each joint.

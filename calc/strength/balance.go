@@ -2,6 +2,7 @@ package strength
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"pierbook/calc/measure"
@@ -13,6 +14,12 @@ type Balance struct {
 	Case               string
 	Applied, Reactions measure.Force
 	Working            string
+}
+
+// Difference returns what is missing, to the newton: less is the last digit of the
+// arithmetic.
+func (b Balance) Difference() measure.Force {
+	return measure.Force(math.Round(float64(b.Applied-b.Reactions))) + 0
 }
 
 // balances sums loads and reactions up for each case that is present.

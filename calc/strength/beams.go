@@ -64,7 +64,7 @@ func beamBearing(c *checker, s *subject) finding {
 		}
 	}
 	check := Check{ID: s.id + ".bearing", What: "bearing of " + s.what + " on the post", Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity), Ratio: measure.Ratio(w.ratio),
-		Combination: w.combo.Name, Clause: "NDS 2018 3.10.2, 3.10.4", Memory: v.Memory}
+		Combination: w.combo.Name, Area: cb, Clause: "NDS 2018 3.10.2, 3.10.4", Memory: v.Memory}
 	return finding{check, func(t words) []string {
 		return []string{
 			fmt.Sprintf("R = %s on pier %d (%s)", t.force(w.demand), w.station+1, w.combo.Name),

@@ -2,7 +2,9 @@ package strength
 
 import (
 	"fmt"
+	"math"
 	"slices"
+	"strings"
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
@@ -40,7 +42,69 @@ func (c *checker) building() {
 	c.loads.present[snowCase], c.loads.present[roofCase] = snow > 0, true
 	if !c.quiet {
 		c.buildingItems(b, plan, roof, snow, live)
+		c.wallItems(walls, roof, snow)
 	}
+}
+
+// wallItems lists each wall by its length: its own share, and what it carries of
+// roof and snow.
+func (c *checker) wallItems(walls []Wall, roof, snow measure.Force) {
+	t, mass := c.words, c.job.Building.WeightMost-roof
+	for i, w := range walls {
+		long := w.Long()
+		per := func(f measure.Force, share measure.Ratio) float64 {
+			return float64(f) * float64(share) / long.Metres()
+		}
+		own, over, snowed := per(mass, w.ShareOfWallsMass), per(roof, w.ShareOfRoof), per(snow, w.ShareOfRoof)
+		what := w.Name
+		if c.given(w.Name) {
+			what = "wall " + w.Name
+		}
+		what += fmt.Sprintf(", %s long: itself", t.length(long))
+		working := fmt.Sprintf("%s × %.3f / %s = %s", t.force(float64(mass)), float64(w.ShareOfWallsMass), t.length(long), t.line(own))
+		from := []string{"load.walls"}
+		if w.CarriesRoof {
+			what += " and its share of the roof"
+			working += fmt.Sprintf("; roof %s × %.3f / %s = %s", t.force(float64(roof)), float64(w.ShareOfRoof), t.length(long), t.line(over))
+			from = append(from, "load.roof")
+			if snow > 0 {
+				working += "; snow besides " + t.line(snowed)
+				from = append(from, "load.snow")
+			}
+		}
+		c.loads.add(Load{ID: fmt.Sprintf("wall.%d", i+1), What: what, Amount: measure.LineLoad(own + over), Source: c.restsOn(w), Formula: "walls · its length / all lengths + roof · its share, by its length", Working: working, From: from})
+	}
+}
+
+// given says whether a wall stands in the job under that name.
+func (c *checker) given(name string) bool {
+	_, ok := c.job.Building.Walls[name]
+	return ok
+}
+
+// restsOn says which lines take a wall, and by what share.
+func (c *checker) restsOn(w Wall) string {
+	if w.X1 == w.X2 {
+		return "stands along a joist, which takes it to the lines it crosses"
+	}
+	var parts []string
+	for i, share := range c.floorShares(w.Y1) {
+		if math.Abs(share) >= 0.005 {
+			parts = append(parts, fmt.Sprintf("%.0f%% on line %s", share*100, c.frame.Lines[i].Name))
+		}
+	}
+	return "through the joists: " + strings.Join(parts, ", ")
+}
+
+// floorShares returns what each line gets of a load along y, before the floor's
+// own run is prepared.
+func (c *checker) floorShares(y measure.Length) []float64 {
+	r, _ := c.floorRun()
+	g, err := newGauges().of(r, nil)
+	if err != nil {
+		return nil
+	}
+	return (&crossing{g}).share(y.Metres())
 }
 
 func (c *checker) line(kind loadCase, w Wall, size float64) {
@@ -130,8 +194,8 @@ func (c *checker) buildingItems(b *job.Building, plan measure.Area, roof, snow, 
 	w := c.words.style
 	shape := b.Roof.Shape + " roof"
 	c.loads.add(
-		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: c.basis("building.weight.most"), Path: "building.weight.most"},
-		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: c.basis("building.weight.least"), Path: "building.weight.least"},
+		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: c.basis("building.weight.most"), Path: "building.weight.most", Memory: c.recalled("building.weight.most")},
+		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: c.basis("building.weight.least"), Path: "building.weight.least", Memory: c.recalled("building.weight.least")},
 		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303, notes to Table 1: 10 psf of roof; at most half of the building",
 			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", psf(roofDeadPSF).Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
 		Load{ID: "walls", What: "of which the walls, evenly along their length", Amount: b.WeightMost - roof, Formula: "walls = building − roof",

@@ -14,6 +14,9 @@ type Check struct {
 	Demand, Capacity measure.Quantity
 	Ratio            measure.Ratio // demand over capacity
 	Combination      string        // of loads, empty where none applies
+	Duration         Duration      // CD of that combination, 0 where none enters
+	Stability        measure.Ratio // CL or CP, 0 where neither enters
+	Area             measure.Ratio // Cb, 0 where it does not enter
 	Clause           string        // with its edition
 	Memory           bool          // a value or clause in it is from memory
 	Working          []string      // line by line: symbols, numbers, units

@@ -13,6 +13,18 @@ type crossing struct{ gauge *gauge }
 
 // cross prepares the floor's run across the lines.
 func (c *checker) cross() bool {
+	r, marks := c.floorRun()
+	g, err := c.store.of(r, marks)
+	if err != nil {
+		c.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
+		return false
+	}
+	c.floor = &crossing{g}
+	return true
+}
+
+// floorRun returns the floor's run, and the places of the loads along the lines.
+func (c *checker) floorRun() (run, []float64) {
 	r := run{end: c.frame.Width.Metres()}
 	for _, line := range c.frame.Lines {
 		r.supports = append(r.supports, line.Y.Metres())
@@ -28,13 +40,7 @@ func (c *checker) cross() bool {
 		}
 	}
 	slices.Sort(marks)
-	g, err := c.store.of(r, marks)
-	if err != nil {
-		c.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
-		return false
-	}
-	c.floor = &crossing{g}
-	return true
+	return r, marks
 }
 
 func (c *checker) between() bool { return c.job.Frame.Joists.Sit == "between_beams" }

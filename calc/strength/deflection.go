@@ -89,7 +89,7 @@ func (s *subject) deflectionWords(t words, w worstAt, limit int, lasting float64
 	}
 	return []string{
 		t.product("E'", v.Reference.Elastic, "E", v.Elastic, namedFactor{"CM", v.ElasticWet}, namedFactor{"Ci", v.ElasticIncising}),
-		fmt.Sprintf("I = b·d³/12 = %s × %s³/12 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.inertia(), 4)),
+		fmt.Sprintf("I = b·d³/12 = %s × (%s)³/12 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.inertia(), 4)),
 		fmt.Sprintf("Δ = %s at %s (%s, patterned)", t.small(w.demand), t.metres(s.gauge.stations[w.station].x), loads),
 		rule,
 		fmt.Sprintf("ratio = %s", t.ratio(w.ratio)),

@@ -2,6 +2,7 @@ package strength
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"pierbook/calc/figure"
@@ -54,11 +55,49 @@ func (s *Strength) pierFigures() []figure.Figure {
 		}
 		computed("load", "load by tributary area: floor load and own weight", f.Load, "load = area·(floor load + own weight) + beam + post", strings.Join(f.Working[:4], "; "), "platform.floor_load", "load.surface", "load.joists", "load.beams")
 		computed("load_on_soil", "pressure under the bed, by tributary area", f.OnSoil, "q = (load + block + stone)/side²", f.Working[len(f.Working)-1], key+".load")
-		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations", p.sum(words{s.style})[0], key+".dead", key+".live")
-		computed("dead", "own weight and building", p.Dead+p.Building, "reactions of the dead loads + post", fmt.Sprintf("%s + %s", p.Dead.Print(s.style), p.Building.Print(s.style)), "load.joists", "load.beams")
-		computed("live", "floor load, patterned", p.Live, "greatest patterned reaction", p.Live.Print(s.style), "platform.floor_load")
+		var parts []string
+		for _, part := range s.pierParts(p) {
+			if !part.there {
+				continue
+			}
+			computed(part.name, part.means, part.load, part.formula, part.load.Print(s.style), part.from...)
+			parts = append(parts, key+"."+part.name)
+		}
+		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations: "+p.Combination, p.sum(words{s.style})[0], parts...)
 	}
 	return figures
+}
+
+// pierPart is the part of one kind of load in what a pier carries.
+type pierPart struct {
+	name, means, formula string
+	load                 measure.Force
+	there                bool
+	from                 []string
+}
+
+func (s *Strength) pierParts(p PierLoad) []pierPart {
+	patches, walls := []string{"platform.floor_load"}, []string{}
+	for _, l := range s.Loads {
+		switch {
+		case strings.HasPrefix(l.ID, "patch."):
+			patches = append(patches, "load."+l.ID)
+		case strings.HasPrefix(l.ID, "wall."):
+			walls = append(walls, "load."+l.ID)
+		}
+	}
+	has := func(id string) bool {
+		return slices.ContainsFunc(s.Loads, func(l Load) bool { return l.ID == id })
+	}
+	const running = "reaction of the beam, which runs on between its joints"
+	return []pierPart{
+		{"dead", "own weight of what stands on the pier, with its post", running + ", and of the post", p.Dead, true, []string{"load.surface", "load.joists", "load.beams"}},
+		{"building", "weight of the building, at its most", running, p.Building, has("building.most"), walls},
+		{"live", "floor load, on the worst bays", running + ": every bay that adds is loaded", p.Live, true, patches},
+		{"snow", "snow", running, p.Snow, has("snow"), []string{"load.snow"}},
+		{"roof_live", "people on the roof", running, p.RoofLive, has("roof_live"), []string{"load.roof_live"}},
+		{"wind", "wind that turns the building over and presses the leeward piers down", "f·H·(arm + post)/distance of the outer rows/piers in a row", p.Wind, s.Wind != nil, []string{"load.wind.across", "load.wind.along"}},
+	}
 }
 
 func (s *Strength) checkFigures(checks []Check) []figure.Figure {
@@ -74,17 +113,67 @@ func (s *Strength) checkFigures(checks []Check) []figure.Figure {
 // fromOf names the figures that a check rests on.
 func (s *Strength) fromOf(c Check) []string {
 	parts := strings.Split(c.ID, ".")
+	kind := parts[len(parts)-1]
 	switch parts[0] {
 	case "pier", "post":
-		return []string{"pier." + parts[1] + ".reaction"}
+		return append(s.fromPier(parts[1], kind), s.fromTimber("post", kind)...)
 	case "joist":
-		return []string{"timber.joist.bending", "platform.floor_load", "joist.spacing"}
+		if kind == "toenails" {
+			return []string{"load.wind.across", "load.wind.along", "joist.count", "frame.lines"}
+		}
+		return append(s.fromTimber("joist", kind), "joist.section", "joist.spacing", "platform.floor_load")
 	case "beam", "table":
-		return []string{"timber.beam.bending", "platform.floor_load", "beam.length"}
+		return append(s.fromTimber("beam", kind), "beam.section", "frame.piers", "platform.floor_load")
 	case "wind":
-		return []string{"load.wind.pressure"}
+		return []string{"load.wind.across", "load.wind.along", "load.wind.uplift", "load.building.least"}
+	case "surface":
+		return []string{"surface.thickness", "joist.spacing", "platform.floor_load"}
 	}
 	return []string{"platform.floor_load"}
+}
+
+// fromTimber names the design value that a kind of check compares with.
+func (s *Strength) fromTimber(member, kind string) []string {
+	value, ok := map[string]string{"bending": "bending", "shear": "shear", "bearing": "bearing_across", "live_deflection": "elastic", "total_deflection": "elastic",
+		"overhang": "elastic", "span": "bending", "column": "compression", "off_centre": "compression"}[kind]
+	switch {
+	case !ok || member == "beam" && kind == "overhang":
+		return nil
+	case member == "post" && kind == "bearing":
+		value = "compression"
+	}
+	from := []string{"timber." + member + "." + value}
+	switch kind {
+	case "live_deflection":
+		from = append(from, "design.live_deflection")
+	case "total_deflection":
+		from = append(from, "design.total_deflection")
+	}
+	return from
+}
+
+// fromPier names what a check of a pier rests on besides its timber.
+func (s *Strength) fromPier(pier, kind string) []string {
+	key := "pier." + pier
+	switch kind {
+	case "block":
+		return []string{key + ".reaction", "block.rated_load"}
+	case "stone":
+		return []string{key + ".reaction", "block.weight", "block.base", "design.stone_bearing"}
+	case "soil":
+		return []string{key + ".reaction", "block.weight", "block.base", "stone.margin", key + ".stone", "site.soil.bearing"}
+	case "eccentric":
+		return []string{key + ".reaction", "rule.eccentricity", "block.base", key + ".stone", "design.stone_bearing", "site.soil.bearing"}
+	case "height":
+		return []string{key + ".post", "block.seat_height", "design.not_sized_above"}
+	case "bracing":
+		return []string{key + ".post", "design.braced_above"}
+	case "lift":
+		return []string{key + ".dead", key + ".live"}
+	case "off_centre":
+		return []string{key + ".reaction", key + ".post", "rule.eccentricity"}
+	}
+	return []string{key + ".reaction", key + ".post"}
 }
 
 // ruleFigures gives the allowances that are no keys of the job.

@@ -121,7 +121,7 @@ func (c *checker) surfaceWeight(timber measure.Density) measure.Stress {
 	}
 	weight := measure.Stress(float64(density) * s.Thickness.Metres() * measure.StandardGravity)
 	if !c.quiet {
-		c.loads.add(Load{ID: "surface", What: "surface of " + s.Kind, Amount: weight, Total: weight.On(c.frame.Length.Times(c.frame.Width)), Source: source, Path: path,
+		c.loads.add(Load{ID: "surface", What: "surface of " + s.Kind, Amount: weight, Total: weight.On(c.frame.Length.Times(c.frame.Width)), Source: source, Path: path, Memory: path != "" && c.recalled(path),
 			Formula: "weight = density · thickness", Working: fmt.Sprintf("%s × %s = %s", density.Print(c.words.style), c.words.length(s.Thickness), weight.Print(c.words.style)), From: []string{"platform.surface.thickness"}})
 	}
 	return weight
@@ -156,6 +156,12 @@ func (c *checker) basis(path string) string {
 	return "job file"
 }
 
+// recalled says whether a value of the job, or its source, is from memory.
+func (c *checker) recalled(path string) bool {
+	e, ok := c.job.Entry(path)
+	return ok && e.Memory
+}
+
 // liveLoad puts the load of use on the floor.
 func (c *checker) liveLoad() {
 	live := c.job.Platform.FloorLoad
@@ -169,10 +175,18 @@ func (c *checker) liveLoad() {
 		return
 	}
 	path, source := "platform.floor_load", c.basis("platform.floor_load")
-	if c.job.Platform.Use != "" {
-		path = "platform.use"
+	l.add(Load{ID: "floor", What: "floor live load", Amount: live, Total: live.On(c.frame.Length.Times(c.frame.Width)), Source: source, Path: path, Memory: c.recalled("platform.floor_load")})
+	c.patchItems()
+}
+
+// patchItems lists the heavy things that stand on the floor besides its live load.
+func (c *checker) patchItems() {
+	w := c.words
+	for _, p := range c.in.Patches {
+		path := "platform.loads." + p.Name + ".load"
+		c.loads.add(Load{ID: "patch." + p.Name, What: fmt.Sprintf("%s, on %s × %s at %s along and %s across, besides the floor load", p.Name, w.length(p.Length), w.length(p.Width), w.length(p.X), w.length(p.Y)),
+			Amount: p.Load, Total: p.Load, Source: c.basis(path), Path: path})
 	}
-	l.add(Load{ID: "floor", What: "floor live load", Amount: live, Total: live.On(c.frame.Length.Times(c.frame.Width)), Source: source, Path: path})
 }
 
 func (l *floorLoads) add(items ...Load) { l.items = append(l.items, items...) }

@@ -148,7 +148,7 @@ func joistBearing(c *checker, s *subject) finding {
 		}
 	}
 	check := Check{ID: "joist.bearing", What: "bearing of " + s.what + " on the beam", Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity), Ratio: measure.Ratio(w.ratio),
-		Combination: w.combo.Name, Clause: "NDS 2018 3.10.2; IRC 2021 R502.6: 1 1/2 in", Memory: v.Memory}
+		Combination: w.combo.Name, Area: 1, Clause: "NDS 2018 3.10.2; IRC 2021 R502.6: 1 1/2 in", Memory: v.Memory}
 	if short {
 		check.Demand, check.Capacity = least, lb
 	}

@@ -124,7 +124,10 @@ func bending(c *checker, s *subject) finding {
 		}
 	}
 	check := Check{ID: s.id + ".bending", What: "bending of " + s.what, Demand: measure.Moment(w.demand), Capacity: measure.Moment(w.capacity),
-		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: "NDS 2018 3.3.1, 4.3", Memory: v.Memory}
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Duration: w.combo.Duration, Stability: hoggingFactor, Clause: "NDS 2018 3.3.1, 4.3", Memory: v.Memory}
+	if hoggingFactor == 0 {
+		check.Stability = 1
+	}
 	return finding{check, func(t words) []string { return s.bendingWords(t, w, hoggingFactor) }}
 }
 
@@ -153,7 +156,7 @@ func (s *subject) bendingWords(t words, w worstAt, hogging measure.Ratio) []stri
 	fb := measure.Stress(w.demand / s.modulus())
 	return []string{
 		fmt.Sprintf("M = %s, %s, at %s (%s)", t.moment(w.demand), sense, t.metres(s.gauge.stations[w.station].x), w.combo.Name),
-		fmt.Sprintf("S = b·d²/6 = %s × %s²/6 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.modulus(), 3)),
+		fmt.Sprintf("S = b·d²/6 = %s × (%s)²/6 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.modulus(), 3)),
 		fmt.Sprintf("fb = M/S = %s", t.timber(fb)),
 		t.product("F'b", v.Reference.Bending, "Fb", allowed, factors...),
 		fmt.Sprintf("fb/F'b = %s", t.ratio(w.ratio)),

@@ -38,7 +38,11 @@ func (c *checker) path(pier *PierLoad) []Step {
 	c.pathToPost(d, p, pier)
 	t, block, base := c.words, c.job.Block.Weight.Weight(), c.job.Block.Base
 	post := measure.Force(c.loads.post * pier.Height.Post.Metres())
-	d.step("members that run on", pier.Most-post-d.sum, "rims, continuity and patterned load: reaction less the sum so far")
+	shifted := "rims, continuity and patterned load"
+	if len(c.in.Patches) > 0 {
+		shifted = "rims, heavy things, continuity and patterned load"
+	}
+	d.step("members that run on", pier.Most-post-d.sum, "%s: reaction on the post %s − sum so far %s", shifted, t.force(float64(pier.Most-post)), t.force(float64(d.sum)))
 	d.step("post", post, "%s × %s", t.line(c.loads.post), t.length(pier.Height.Post))
 	onStone := d.sum + block
 	d.step("block", block, "on the stone: %s/(%s)² = %s", t.force(float64(onStone)), t.length(base), t.pressure(onStone.Over(base.Times(base))))
@@ -64,11 +68,21 @@ func (c *checker) pathToPost(d *descent, p frame.Pier, pier *PierLoad) {
 	d.step("joists", own.On(area), "surface and joists, %s × %s", t.pressure(own), area.Print(t.style))
 	if c.job.Building != nil {
 		walls := pier.BuildingMost + pier.RoofLive*measure.Force(f[roofCase]) + pier.Snow*measure.Force(f[snowCase])
-		d.step("walls and roof", walls, "through the joists and along the beam")
+		working := fmt.Sprintf("through the joists and along the beam: building %s", t.force(float64(pier.BuildingMost)))
+		for _, part := range []struct {
+			name   string
+			factor float64
+			load   measure.Force
+		}{{"snow", f[snowCase], pier.Snow}, {"roof live load", f[roofCase], pier.RoofLive}} {
+			if part.factor != 0 && part.load != 0 {
+				working += fmt.Sprintf(" + %s × %s of %s", t.factor(measure.Ratio(part.factor)), t.force(float64(part.load)), part.name)
+			}
+		}
+		d.step("walls and roof", walls, "%s", working)
 	}
 	d.step("beam", measure.Force(c.loads.beam*p.TributaryLength.Metres()), "%s × %s", t.line(c.loads.beam), t.length(p.TributaryLength))
 	if wind := pier.Wind * measure.Force(f[windCase]); wind > 0 {
-		d.step("wind", wind, "overturning, on the leeward row")
+		d.step("wind", wind, "overturning, on the leeward row: %s × %s", t.factor(measure.Ratio(f[windCase])), t.force(float64(pier.Wind)))
 	}
 }
 

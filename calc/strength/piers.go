@@ -41,7 +41,7 @@ func (c *checker) postColumn(p *PierLoad) {
 		best.ratio = max(best.ratio, float64(slender)/50)
 	}
 	check := Check{ID: "post." + p.Name + ".column", What: "post at " + p.Name + " as a column", Demand: measure.Force(best.demand), Capacity: measure.Force(best.capacity), Ratio: measure.Ratio(best.ratio),
-		Combination: best.combo.Name, Clause: "NDS 2018 3.6, 3.7.1", Memory: v.Memory}
+		Combination: best.combo.Name, Duration: best.combo.Duration, Stability: cp, Clause: "NDS 2018 3.6, 3.7.1", Memory: v.Memory}
 	c.add(finding{check, func(t words) []string {
 		star := v.Compression * measure.Stress(best.combo.Duration)
 		_, critical := ColumnFactor(v.ElasticMin, star, slender)

@@ -27,6 +27,7 @@ func (c *checker) result() *Strength {
 	s.WorstPier, s.Path = worst.Name, c.path(worst)
 	s.Checks = c.checks
 	sortChecks(s.Checks)
+	c.sortTies()
 	return s
 }
 

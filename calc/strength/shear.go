@@ -32,7 +32,7 @@ func shear(c *checker, s *subject) finding {
 		clause, where = "NDS 2018 3.4.2", "at the support, for the joists hang on the beam's side"
 	}
 	check := Check{ID: s.id + ".shear", What: "shear of " + s.what, Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity),
-		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: clause, Memory: v.Memory}
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Duration: w.combo.Duration, Clause: clause, Memory: v.Memory}
 	return finding{check, func(t words) []string {
 		return []string{
 			fmt.Sprintf("V = %s, %s, at %s (%s)", t.force(w.demand), where, t.metres(s.gauge.stations[w.station].x), w.combo.Name),

@@ -155,14 +155,19 @@ func (c *checker) tallest() measure.Length {
 func (c *checker) windItems(w *Wind, site job.Wind) {
 	s := c.words.style
 	working := fmt.Sprintf("q = %s, as given", w.Pressure.Print(s))
-	path := "site.wind.pressure"
+	path, formula := "site.wind.pressure", "taken over"
 	if site.Speed > 0 {
+		constant, units := "0.00256", "in psf and mph"
+		if s.System == measure.Metric {
+			constant, units = "0.613", "in N/m² and m/s"
+		}
+		formula = "q = " + constant + "·Kz·Kd·V², " + units
 		path = "site.wind.speed"
 		_, kz := VelocityPressure(site.Speed, site.Exposure, w.Height)
-		working = fmt.Sprintf("0.00256 × %.2f × 0.85 × (%s)² = %s, exposure %s, roof at %s", kz, site.Speed.Print(s), w.Pressure.Print(s), site.Exposure, c.words.length(w.Height))
+		working = fmt.Sprintf("%s × %.3f × 0.85 × (%s)² = %s, exposure %s, roof at %s", constant, kz, site.Speed.Print(s), w.Pressure.Print(s), site.Exposure, c.words.length(w.Height))
 	}
 	c.loads.add(
-		Load{ID: "wind.pressure", What: "velocity pressure of the wind at the roof", Amount: w.Pressure, Source: w.source, Path: path, Memory: w.memory, Formula: "q = 0.00256·Kz·Kd·V²", Working: working},
+		Load{ID: "wind.pressure", What: "velocity pressure of the wind at the roof", Amount: w.Pressure, Source: w.source, Path: path, Memory: w.memory, Formula: formula, Working: working},
 		Load{ID: "wind.wall", What: "wind on the walls, both sides together", Amount: w.Wall, Source: w.source, Memory: w.memory, Formula: "p = q·G·(0.8 + 0.5)",
 			Working: fmt.Sprintf("%s × 0.85 × 1.3 = %s", w.Pressure.Print(s), w.Wall.Print(s)), From: []string{"load.wind.pressure"}},
 		Load{ID: "wind.across", What: "wind across the beams", Amount: w.Across.Force, Source: w.source, Memory: w.memory, Formula: "H = p·area",

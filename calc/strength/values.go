@@ -1,0 +1,111 @@
+package strength
+
+import (
+	"slices"
+	"strings"
+
+	"pierbook/calc/measure"
+)
+
+// Factor is one adjustment factor with the symbol that the standard gives it.
+type Factor struct {
+	Symbol string
+	Value  measure.Ratio
+}
+
+// Value is one design value of a kind of member with every factor on it, for the
+// check of that kind that comes nearest to its limit.
+type Value struct {
+	Member, What, Symbol string // joist, bending, Fb
+	Reference, Adjusted  measure.TimberStress
+	Factors              []Factor // in the order of NDS 2018 Table 4.3.1; those not listed do not apply
+	Check                string   // id of that check, empty when none was made
+	Source               string
+	Memory               bool
+}
+
+// Factor returns a factor by its symbol and whether it applies to the value.
+func (v Value) Factor(symbol string) (measure.Ratio, bool) {
+	at := slices.IndexFunc(v.Factors, func(f Factor) bool { return f.Symbol == symbol })
+	if at < 0 {
+		return 0, false
+	}
+	return v.Factors[at].Value, true
+}
+
+// Values returns the design values of joists, beams and posts, each with load
+// duration and stability as its worst check has them. Temperature stays ordinary,
+// so Ct is 1 (NDS 2018 2.3.3).
+//
+//	F' = F·CD·CM·Ct·CL·CF·Ci·Cr·CP·Cb, as they apply
+func (s *Strength) Values() []Value {
+	var all []Value
+	for _, m := range s.Timber {
+		all = append(all, s.valuesOf(m)...)
+	}
+	return all
+}
+
+func (s *Strength) valuesOf(m Member) []Value {
+	v, r := m.Values, m.Values.Reference
+	var values []Value
+	add := func(what, symbol, kind string, reference, adjusted measure.Stress, own ...Factor) {
+		check, made := s.worstOf(m.Name, kind)
+		value := Value{Member: m.Name, What: what, Symbol: symbol, Reference: measure.TimberStress(reference), Adjusted: measure.TimberStress(adjusted), Source: v.origin(), Memory: v.Memory}
+		with := func(symbol string, factor measure.Ratio) {
+			if made && factor > 0 {
+				value.Factors = append(value.Factors, Factor{symbol, factor})
+				value.Adjusted *= measure.TimberStress(factor)
+			}
+		}
+		with("CD", measure.Ratio(check.Duration))
+		value.Factors = append(value.Factors, own...)
+		value.Factors = append(value.Factors, Factor{"Ct", 1})
+		stability := "CL"
+		if m.Name == "post" {
+			stability = "CP"
+		}
+		with(stability, check.Stability)
+		with("Cb", check.Area)
+		value.Check = check.ID
+		values = append(values, value)
+	}
+	if m.Name != "post" {
+		add("bending", "Fb", "bending", r.Bending, v.Bending, Factor{"CM", v.BendingWet}, Factor{"CF", v.BendingSize}, Factor{"Ci", v.Incising}, Factor{"Cr", v.Repetitive})
+		add("shear", "Fv", "shear", r.Shear, v.Shear, Factor{"CM", v.ShearWet}, Factor{"Ci", v.Incising})
+		add("bearing across the grain", "Fc⊥", "bearing", r.BearingAcross, v.BearingAcross, Factor{"CM", v.AcrossWet})
+		add("stiffness", "E", "live_deflection", r.Elastic, v.Elastic, Factor{"CM", v.ElasticWet}, Factor{"Ci", v.ElasticIncising})
+		return values
+	}
+	add("compression along the grain", "Fc", "column", r.Compression, v.Compression, Factor{"CM", v.CompressionWet}, Factor{"CF", v.CompressionSize}, Factor{"Ci", v.Incising})
+	add("stiffness against buckling", "Emin", "", r.ElasticMin, v.ElasticMin, Factor{"CM", v.ElasticWet}, Factor{"Ci", v.ElasticIncising})
+	return values
+}
+
+// worstOf returns the check of a kind of member that comes nearest to its limit.
+func (s *Strength) worstOf(member, kind string) (Check, bool) {
+	var worst Check
+	for _, c := range s.Checks {
+		if kind != "" && strings.HasPrefix(c.ID, member+".") && strings.HasSuffix(c.ID, "."+kind) && (worst.ID == "" || c.Ratio > worst.Ratio) {
+			worst = c
+		}
+	}
+	return worst, worst.ID != ""
+}
+
+// Counts says by which factor a combination takes each kind of load, in words,
+// and whether it is looked at on piers alone.
+func (c Combination) Counts() (loads string, piersAlone bool) {
+	var parts []string
+	for kind, f := range c.factors {
+		if f == 0 {
+			continue
+		}
+		name := caseNames[kind]
+		if f != 1 {
+			name = measure.Ratio(f).Print(measure.Style{}) + " × " + name
+		}
+		parts = append(parts, name)
+	}
+	return strings.Join(parts, " + "), c.factors[windCase] != 0
+}
