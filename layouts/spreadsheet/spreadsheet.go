@@ -28,17 +28,6 @@ func (s *sheet) bytes() ([]byte, error) {
 	return b.Bytes(), nil
 }
 
-// words makes text harmless: a spreadsheet takes a cell that starts with =, +,
-// − or @, or with a tab or line break before one, for a formula, even in quotes.
-// An apostrophe before it keeps it text.
-func words(s string) string {
-	trimmed := strings.TrimLeft(s, " \t\r\n\u00a0")
-	if trimmed != "" && strings.ContainsRune("=+-@|%\uff0b\uff0d\uff1d\uff20", []rune(trimmed)[0]) || strings.HasPrefix(s, "\t") || strings.HasPrefix(s, "\r") {
-		return "'" + s
-	}
-	return s
-}
-
 // number prints a value to the thousandth without trailing zeros.
 func number(v float64) string {
 	text := strings.TrimRight(strings.TrimRight(strconv.FormatFloat(v, 'f', 3, 64), "0"), ".")
@@ -98,9 +87,9 @@ func Cuts(p *calc.Plan) ([]byte, error) {
 // Order returns the list of what to buy. Prices that are not known stay empty.
 func Order(p *calc.Plan) ([]byte, error) {
 	var s sheet
-	s.row("group", "what", "for", "count", "unit", "pieces", "each kg", "weight kg", "two people", "price", "cost")
+	s.row("group", "what", "for", "count", "unit", "pieces", "spare", "each kg", "weight kg", "two people", "price", "cost", "note")
 	for _, l := range p.Order.Lines {
-		price, total, two, pieces := "", "", "no", ""
+		price, total, two, pieces, spare := "", "", "no", "", ""
 		if l.Price != nil {
 			price = number(float64(*l.Price))
 		}
@@ -111,9 +100,9 @@ func Order(p *calc.Plan) ([]byte, error) {
 			two = "yes"
 		}
 		if l.Pieces > 0 {
-			pieces = strconv.Itoa(l.Pieces)
+			pieces, spare = strconv.Itoa(l.Pieces), strconv.Itoa(l.Spare)
 		}
-		s.row(words(string(l.Group)), words(l.What), words(l.Use), strconv.Itoa(l.Count), words(l.Unit), pieces, number(float64(l.Each)), number(float64(l.Mass())), two, price, total)
+		s.row(words(string(l.Group)), words(l.What), words(l.Use), strconv.Itoa(l.Count), words(l.Unit), pieces, spare, number(float64(l.Each)), number(float64(l.Mass())), two, price, total, words(l.Note))
 	}
 	return s.bytes()
 }
