@@ -92,9 +92,9 @@ func (e *listed) splitPair() (pair, float64) {
 	n := len(e.kinds)
 	m := e.m
 	var touched []int
-	for place, j := range m.basis {
-		x := m.x[place]
-		if m.role[j] != sawn || x < 1e-7 {
+	for j, r := range m.role {
+		x := m.at(int32(j)) // a column out of the basis may stand at a bound above zero
+		if r != sawn || x < 1e-7 {
 			continue
 		}
 		parts := m.pattern[j].parts
