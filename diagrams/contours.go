@@ -75,7 +75,10 @@ func (c Contours) sheet(style measure.Style) *kit.Sheet {
 	if !f.whole() {
 		return c.toRead()
 	}
-	const margin = 9.0
+	margin := 9.0
+	if c.most > 0 {
+		margin = 6
+	}
 	scale := kit.Fit(f.X1-f.X0, f.Y1-f.Y0, pageWidth-2*margin, c.room(115, 2*margin+8, leastPlan))
 	v := gridView{Grid: c.Grid, out: -1}
 	left := (pageWidth - scale.Long(f.X1-f.X0)) / 2

@@ -15,7 +15,7 @@ type Labels struct {
 
 // PieceLabel is the slip of one piece.
 type PieceLabel struct {
-	Name  string // "J7"
+	Name  string         // "J7"
 	Long  measure.Length // 0 where it is not known yet: a blank to write on
 	Wide  measure.Length // of a panel; 0 for timber
 	From  string         // "2x8 no. 3"

@@ -61,8 +61,8 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	free := room{left: max(34, kit.UprightRoom(p.lineWords(style)...)), right: overallRoom, near: 38, far: overallRoom}
 	rings, reach := bubbleAt, hookReach
 	if p.most > 0 { // no overall sizes, the rings close to the frame
-		rings, reach = bubbleAt-overallAt, 7
-		free = room{left: free.left, right: overallRoom - overallAt, near: 22, far: overallRoom - overallAt}
+		rings, reach = 8, 7
+		free = room{left: free.left, right: rings + bubbleRadius + 1, near: 22, far: rings + bubbleRadius + 1}
 	}
 	v := p.lay(free, 165)
 	switch along := kit.RunningRoom(p.alongMarks(v, style), 0, pageWidth); {

@@ -35,12 +35,12 @@ func (g Grid) bounded(most float64) Grid {
 }
 
 func (p Plan) within(most float64) Drawing {
-	p.Grid = p.bounded(most)
+	p.Grid = p.bounded(max(most, 83)) // lower, the figures along the side would not stand level
 	return p
 }
 
 func (c Contours) within(most float64) Drawing {
-	c.Grid = c.bounded(most)
+	c.Grid = c.bounded(max(most, 74))
 	return c
 }
 
