@@ -2,6 +2,7 @@ package strength
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
@@ -45,19 +46,30 @@ func (c Cost) Less(other Cost, s measure.Style) string {
 		}
 		return (other.Money - c.Money).Print(s) + " less"
 	}
-	timber, piers := c.Timber-other.Timber, c.Piers-other.Piers
-	text := timber.Print(s) + " more timber"
-	if timber < 0 {
-		text = (-timber).Print(s) + " less timber"
+	var parts []string
+	switch timber := c.Timber - other.Timber; {
+	case timber > timberTold:
+		parts = append(parts, timber.Print(s)+" more timber")
+	case timber < -timberTold:
+		parts = append(parts, (-timber).Print(s)+" less timber")
 	}
-	switch {
+	switch piers := c.Piers - other.Piers; {
 	case piers > 0:
-		text += fmt.Sprintf(", %d more piers", piers)
+		parts = append(parts, fmt.Sprintf("%d more piers", piers))
 	case piers < 0:
-		text += fmt.Sprintf(", %d fewer piers", -piers)
+		parts = append(parts, fmt.Sprintf("%d fewer piers", -piers))
 	}
-	return text
+	if len(parts) == 0 {
+		return nothingMore
+	}
+	return strings.Join(parts, ", ")
 }
+
+// nothingMore is the price of a change that takes no more timber and piers.
+const nothingMore = "nothing more"
+
+// timberTold is the least difference of timber that is put into words.
+const timberTold measure.Volume = 1e-4
 
 // prices knows what a metre of each size and a pier cost.
 type prices struct {

@@ -2,7 +2,7 @@ package strength
 
 import (
 	"cmp"
-	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -13,26 +13,26 @@ import (
 
 // Remedy is one change of the frame that mends a failing check.
 type Remedy struct {
-	Change string // "frame.beams.lines: 4"
-	Words  string // "one more beam line"
-	Cost   string // against the frame as it stands: "$42.00 more"
-	Mends  bool   // no check fails with it
+	Change string   // "frame.beams.lines: 4"
+	Words  string   // "one more beam line"
+	Cost   string   // against the frame as it stands: "$42.00 more"
+	Mends  bool     // no check fails with it
+	Helps  []string // the kinds of check that it mends, when it does not mend all
 	Worst  measure.Ratio
 
 	key   string
 	cost  float64
 	fails map[string]bool // kinds of check that still fail
-}
+	after Input           // what the checks are worked from with the change
 
-// change is one thing that could be done.
-type change struct {
-	key, value, words string
-	job               *job.Job
+	price, besides string // in words: of timber and piers, and what the list of prices cannot tell
 }
 
 // mend tries the changes next to the frame as it stands and writes those that
 // help beside each failing check; those that mend everything stand in Remedies,
-// cheapest first. When none does by itself, the cheapest frame that passes does.
+// cheapest first. When none does by itself, the cheapest frame that passes stands
+// there, where one does, with a row of changes that mend all together and with
+// the changes that mend a part.
 func (s *Strength) mend(in Input) {
 	base, _ := pricesOf(in.Job).of(in.Frame)
 	var tried []Remedy
@@ -51,8 +51,79 @@ func (s *Strength) mend(in Input) {
 		c.Remedies = helping(tried, func(r Remedy) bool { return !r.fails[kindOf(c.ID)] })
 	}
 	if len(s.Remedies) == 0 {
-		s.Remedies = anew(in, base)
+		s.Remedies = append(together(tried, base), anew(in, base)...)
+		s.Remedies = append(s.Remedies, s.partly(tried)...)
 	}
+}
+
+// partly returns the changes that mend some kind of check and spoil none, the
+// least change of each key, cheapest first.
+func (s *Strength) partly(tried []Remedy) []Remedy {
+	failing := map[string]bool{}
+	for _, c := range s.Checks {
+		if c.Fails() {
+			failing[kindOf(c.ID)] = true
+		}
+	}
+	for i := range tried {
+		r := &tried[i]
+		for _, kind := range slices.Sorted(maps.Keys(failing)) {
+			if !r.fails[kind] {
+				r.Helps = append(r.Helps, strings.NewReplacer(".", ": ", "_", " ").Replace(kind))
+			}
+		}
+	}
+	kept := helping(byFailing(tried), func(r Remedy) bool {
+		for kind := range r.fails {
+			if !failing[kind] {
+				return false
+			}
+		}
+		return len(r.Helps) > 0
+	})
+	slices.SortStableFunc(kept, func(a, b Remedy) int { return cmp.Compare(a.cost, b.cost) })
+	return kept
+}
+
+// byFailing puts what leaves the fewest kinds of check failing first, then the
+// lower ratio, then the cheaper.
+func byFailing(tried []Remedy) []Remedy {
+	sorted := slices.Clone(tried)
+	slices.SortStableFunc(sorted, func(a, b Remedy) int {
+		return cmp.Or(cmp.Compare(len(a.fails), len(b.fails)), cmp.Compare(a.Worst, b.Worst), cmp.Compare(a.cost, b.cost))
+	})
+	return sorted
+}
+
+// mostTogether is how many changes are put together before giving up.
+const mostTogether = 4
+
+// together takes the change that leaves the least failing, and on top of it the
+// next, until nothing fails. It is one way out, not the cheapest of all.
+func together(tried []Remedy, base Cost) []Remedy {
+	var did, words, costs []string
+	for len(tried) > 0 && len(did) < mostTogether {
+		best := byFailing(tried)[0]
+		did, words = append(did, best.Change), append(words, best.Words)
+		if best.besides != "" && !slices.Contains(costs, best.besides) {
+			costs = append(costs, best.besides)
+		}
+		if best.Mends {
+			if best.price != nothingMore || len(costs) == 0 {
+				costs = append([]string{best.price}, costs...)
+			}
+			best.Change, best.Words, best.Cost = strings.Join(did, "; "), strings.Join(words, ", and "), strings.Join(costs, "; ")
+			return []Remedy{best}
+		}
+		before := len(best.fails)
+		tried = nil
+		for _, c := range changes(best.after) {
+			if r, ok := try(best.after, c, base); ok && len(r.fails) < before {
+				tried = append(tried, r)
+			}
+		}
+	}
+	return nil
 }
 
 // helping returns the least change of each key that helps, cheapest first.
@@ -72,75 +143,6 @@ func kindOf(id string) string {
 	return parts[0] + "." + parts[len(parts)-1]
 }
 
-// further is how many steps of each kind of change are tried.
-const further = 3
-
-// changes lists deeper sizes, closer joists, more lines, piers and plies.
-func changes(in Input) []change {
-	j, w := in.Job, in.Job.Frame
-	var all []change
-	alter := func(key, value, words string, do func(*job.FrameWish)) {
-		copied := *j
-		do(&copied.Frame)
-		all = append(all, change{key, value, words, &copied})
-	}
-	sizes := openSizes(j)
-	for _, next := range deeper(sizes, in.Frame.Sections.Joist) {
-		alter("frame.joists.size", next.Size, "deeper joists", func(f *job.FrameWish) {
-			if f.Rims.Size == w.Joists.Size {
-				f.Rims = deepened(f.Rims, next)
-			}
-			f.Joists.Section = deepened(f.Joists.Section, next)
-		})
-	}
-	for _, next := range closer(j) {
-		alter("frame.joists.spacing", next.String(), "joists closer together", func(f *job.FrameWish) { f.Joists.Spacing = next })
-	}
-	lines, perLine := len(in.Frame.Lines), in.Frame.PerLine(0)
-	for n := 1; n <= further; n++ {
-		alter("frame.beams.lines", fmt.Sprint(lines+n), "more beam lines", func(f *job.FrameWish) { f.Beams.Lines = lines + n })
-		alter("frame.piers.per_line", fmt.Sprint(perLine+n), "more piers under each line", func(f *job.FrameWish) { f.Piers.PerLine, f.Piers.Spacing = perLine+n, 0 })
-		if w.Beams.Width < 3*measure.Inch && w.Beams.Plies+n <= mostPlies {
-			alter("frame.beams.plies", fmt.Sprint(w.Beams.Plies+n), "more plies", func(f *job.FrameWish) { f.Beams.Plies += n })
-		}
-	}
-	for _, next := range deeper(sizes, in.Frame.Sections.Beam) {
-		alter("frame.beams.size", next.Size, "deeper beams", func(f *job.FrameWish) { f.Beams.Section = deepened(f.Beams.Section, next) })
-	}
-	return all
-}
-
-// deeper returns the next deeper sizes of the same width.
-func deeper(sizes []job.Section, s job.Section) []job.Section {
-	var next []job.Section
-	for _, size := range sizes { // rising
-		if size.Width == s.Width && size.Depth > s.Depth && len(next) < further {
-			next = append(next, size)
-		}
-	}
-	return next
-}
-
-func deepened(s, next job.Section) job.Section {
-	s.Size, s.Depth = next.Size, next.Depth
-	return s
-}
-
-// closer returns the next closer usual spacings.
-func closer(j *job.Job) []measure.Length {
-	spacings := imperialSpacings
-	if j.Units == measure.Metric {
-		spacings = metricSpacings
-	}
-	var next []measure.Length
-	for i := len(spacings) - 1; i >= 0; i-- {
-		if spacings[i] < j.Frame.Joists.Spacing {
-			next = append(next, spacings[i])
-		}
-	}
-	return next
-}
-
 // try lays a change out and checks it.
 func try(in Input, c change, base Cost) (Remedy, bool) {
 	f, faults := frame.Skeleton(c.job)
@@ -151,15 +153,20 @@ func try(in Input, c change, base Cost) (Remedy, bool) {
 	if !ok {
 		cost = Cost{}
 	}
-	k := newChecker(Input{Job: c.job, Frame: f, Heights: movedHeights(in, f), Patches: in.Patches, Walls: in.Walls, Rules: in.Rules}, newGauges())
+	after := Input{Job: c.job, Frame: f, Heights: heightsFor(in, f, c), Patches: in.Patches, Walls: in.Walls, Rules: in.Rules}
+	k := newChecker(after, newGauges())
 	k.quiet = true
 	if !k.prepare() || !k.carry() {
 		return Remedy{}, false
 	}
 	k.all()
-	r := Remedy{key: c.key, Change: c.key + ": " + c.value, Words: c.words, Mends: !k.failed, fails: map[string]bool{}, cost: cost.size() - base.size(), Cost: "not priced"}
+	r := Remedy{key: c.key, Change: c.key + ": " + c.value, Words: c.words, Mends: !k.failed, fails: map[string]bool{}, after: after, cost: cost.size() - base.size() + c.rank, Cost: "not priced"}
 	if ok {
 		r.Cost = cost.Less(base, in.Job.Style())
+	}
+	r.price, r.besides = r.Cost, c.cost
+	if c.cost != "" {
+		r.Cost = c.cost
 	}
 	r.Worst, _ = k.greatest()
 	for _, check := range k.checks {
@@ -170,15 +177,30 @@ func try(in Input, c change, base Cost) (Remedy, bool) {
 	return r, true
 }
 
-// movedHeights returns heights for a changed frame: as they were where no pier
-// moves, else the tallest post and the thinnest stone at every pier.
-func movedHeights(in Input, f *frame.Frame) map[string]Height {
+// heightsFor returns heights for a changed frame: as they were where no pier
+// moves, else the tallest post and the thinnest stone at every pier. The bed is
+// at least as thick as the change asks for.
+func heightsFor(in Input, f *frame.Frame, c change) map[string]Height {
 	if len(in.Heights) == 0 {
 		return nil
 	}
-	if len(f.Piers) == len(in.Frame.Piers) && len(f.Lines) == len(in.Frame.Lines) {
-		return in.Heights
+	heights := in.Heights
+	if c.moves || len(f.Piers) != len(in.Frame.Piers) || len(f.Lines) != len(in.Frame.Lines) {
+		heights = movedHeights(in, f)
 	}
+	if c.key != "stone.least" {
+		return heights
+	}
+	thicker := map[string]Height{}
+	for pier, h := range heights {
+		h.Stone = max(h.Stone, c.job.Stone.Least)
+		thicker[pier] = h
+	}
+	return thicker
+}
+
+// movedHeights returns the tallest post and the thinnest stone for every pier.
+func movedHeights(in Input, f *frame.Frame) map[string]Height {
 	var worst Height
 	first := true
 	for _, p := range in.Frame.Piers {

@@ -214,7 +214,7 @@ func equilibriumTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("Loads"), number("Applied"), number("Reactions"), number("Difference")}}
 	for _, b := range p.Strength.Balance {
-		t.Rows = append(t.Rows, []layouts.Cell{head(b.Case), c.quantity(b.Applied), c.quantity(b.Reactions), c.quantity(b.Applied - b.Reactions)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(b.Case), c.quantity(b.Applied), c.quantity(b.Reactions), c.quantity(b.Difference())})
 	}
 	return t
 }

@@ -2,18 +2,23 @@ package blocks
 
 import (
 	"fmt"
+	"math"
+	"slices"
+	"strings"
 
 	"pierbook/calc"
+	"pierbook/calc/measure"
+	"pierbook/calc/strength"
 	"pierbook/layouts"
 )
 
 // remedyTable lists the changes that mend a failing frame, cheapest first.
 func remedyTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Change"), words("In the job file"), number("Cost"), number("Worst then"), words("Mends it")}}
+	t := layouts.Table{Head: []layouts.Column{words("Change"), words("In the job file"), number("Cost"), number("Worst then"), words("Mends")}}
 	for _, r := range p.Strength.Remedies {
-		mends := "in part"
+		mends := "in part: " + strings.Join(r.Helps, ", ")
 		if r.Mends {
-			mends = "yes"
+			mends = "all"
 		}
 		t.Rows = append(t.Rows, []layouts.Cell{head(r.Words), text(r.Change), text(r.Cost), text(fmt.Sprintf("%.2f", float64(r.Worst))), text(mends)})
 	}
@@ -57,13 +62,37 @@ func pickTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
+// sameTies are piers whose joints want the same.
+type sameTies struct {
+	tie   strength.Tie
+	piers []string
+}
+
+func tiesAlike(ties []strength.Tie) []sameTies {
+	var groups []sameTies
+	for _, tie := range ties {
+		at := slices.IndexFunc(groups, func(g sameTies) bool {
+			return g.tie.Joint == tie.Joint && near(g.tie.Up, tie.Up) && near(g.tie.Level, tie.Level)
+		})
+		if at < 0 {
+			at, groups = len(groups), append(groups, sameTies{tie: tie})
+		}
+		groups[at].piers = append(groups[at].piers, tie.Pier)
+	}
+	return groups
+}
+
+// near says whether two forces print alike: to the newton.
+func near(a, b measure.Force) bool { return math.Abs(float64(a-b)) < 1 }
+
 // tieTable lists the anchorage that the wind wants: places and forces; what
 // holds them is by others.
 func tieTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), words("Joint"), number("Hold down"), number("Hold sideways"), words("Held by")}}
-	for _, tie := range p.Strength.Ties {
-		t.Rows = append(t.Rows, []layouts.Cell{head(tie.Pier), text(tie.Joint), c.quantity(tie.Up), c.quantity(tie.Level), blank("what holds it, and whose design")})
+	t := layouts.Table{Head: []layouts.Column{words("Piers"), words("Joint"), number("Hold down, each"), number("Hold sideways"), words("Held by")}}
+	for _, group := range tiesAlike(p.Strength.Ties) {
+		tie := group.tie
+		t.Rows = append(t.Rows, []layouts.Cell{head(inRuns(group.piers)), text(tie.Joint), c.quantity(tie.Up), c.quantity(tie.Level), blank("what holds it, and whose design")})
 	}
 	return t
 }

@@ -72,6 +72,8 @@ var tables = func() map[string]maker {
 		"pier-checks": pierCheckTable,
 		"beam-checks": beamCheckTable,
 		"unchecked":   uncheckedTable,
+		"values":      valueTable,
+		"combined":    combinationTable,
 	} {
 		makers[name] = func(p *calc.Plan, c content.Call) template.HTML { return make(p).For(c) }
 	}
