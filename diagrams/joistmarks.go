@@ -11,6 +11,7 @@ import (
 // at the near face of each joist, counted from the hook end, and an X on the
 // side of the line where the joist stands.
 type JoistMarks struct {
+	limit
 	On     string         // what is marked: "each rim"
 	Length measure.Length // of what is marked
 	Joists []JoistMark
@@ -51,11 +52,15 @@ func (m JoistMarks) sheet(style measure.Style) *kit.Sheet {
 		figures = max(figures, kit.RunningRoom(rows[i].marks, 0, pageWidth))
 	}
 	pitch := 6 + stripHigh + 8 + figures + 3
+	note := "marks are counted from the hook end; X = the joist stands here"
+	if fit := max(1, int((m.most-5)/pitch)); m.most > 0 && fit < len(rows) {
+		rows, note = rows[:fit], "X = the joist stands here; the table of joists goes on"
+	}
 	s := newSheet(m, pitch*float64(len(rows))+5)
 	for i, row := range rows {
 		row.draw(s, 6+pitch*float64(i))
 	}
-	scaleNote(s, "marks are counted from the hook end; X = the joist stands here")
+	scaleNote(s, note)
 	return s
 }
 

@@ -11,6 +11,7 @@ import (
 // over the bench mark, in either sign.
 type Section struct {
 	limit
+	AtHand     bool // where the values read upwards, only seat and post are told: the work at hand
 	Line       string
 	Length     measure.Length
 	Start, End measure.Length  // of the beam
@@ -87,12 +88,7 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 	if !c.known() {
 		drawn = c.standIn()
 	}
-	rows := c.rows(style)
-	rows.tight = c.most > 0
-	scale, high := drawn.scale(c.room(sectionMost, sectionTop+sectionGap+rows.height()+6.5, 26))
-	for _, p := range c.Piers {
-		rows.at = append(rows.at, scale.X(p.X))
-	}
+	scale, high, rows := c.fit(drawn, style)
 	rows.top = sectionTop + high + sectionGap
 	s := newSheet(c, rows.top+rows.height()+6.5)
 	points := drawn.profile(scale)
@@ -114,6 +110,29 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 		scaleNote(s, "how the parts stand; heights are not known yet")
 	}
 	return s
+}
+
+// fit returns the scale, the height of the picture and the values under it.
+func (c Section) fit(drawn Section, style measure.Style) (kit.Scale, float64, valueRows) {
+	rows := c.rows(style)
+	rows.tight = c.most > 0
+	scale, high := drawn.scale(c.room(sectionMost, sectionTop+sectionGap+rows.height()+6.5, 26))
+	rows.at = c.columns(scale)
+	if c.AtHand && rows.turned() {
+		rows.rows = rows.rows[len(rows.rows)-2:]
+		scale, high = drawn.scale(c.room(sectionMost, sectionTop+sectionGap+rows.height()+6.5, 26))
+		rows.at = c.columns(scale)
+	}
+	return scale, high, rows
+}
+
+// columns returns where the piers stand on the sheet.
+func (c Section) columns(scale kit.Scale) []float64 {
+	var at []float64
+	for _, p := range c.Piers {
+		at = append(at, scale.X(p.X))
+	}
+	return at
 }
 
 // namePiers writes the names over their columns, upwards when they are close.

@@ -7,6 +7,7 @@ import (
 
 // Splice is a beam joint over a post: from the side, and the plies from above.
 type Splice struct {
+	limit
 	Pier      string
 	BeamDepth measure.Length
 	Plies     []SplicePly
@@ -33,7 +34,7 @@ func (p Splice) sheet(style measure.Style) *kit.Sheet {
 		return blankSheet(p, "No beam joint to draw")
 	}
 	const middle, top = 52.0, 16.0
-	c := kit.Fit(p.BeamDepth*4, p.BeamDepth*2, 96, 56)
+	c := kit.Fit(p.BeamDepth*4, p.BeamDepth*2, 96, p.room(56, 34+6*float64(len(p.Plies)), 26))
 	c.Origin = kit.Point{X: middle, Y: top}
 	deep := c.Long(p.BeamDepth)
 	plies := top + deep*1.85 + 10

@@ -69,9 +69,19 @@ func (c Section) within(most float64) Drawing {
 	return c
 }
 
+func (p Splice) within(most float64) Drawing {
+	p.most = most
+	return p
+}
+
 func (r Racking) within(most float64) Drawing {
 	r.most = most
 	return r
+}
+
+func (m JoistMarks) within(most float64) Drawing {
+	m.most = most
+	return m
 }
 
 func (p Panels) within(most float64) Drawing {

@@ -3,6 +3,7 @@ package layouts
 import (
 	"html/template"
 	"strconv"
+	"strings"
 
 	"pierbook/content"
 )
@@ -158,12 +159,22 @@ func (s sheet) warnings(m *writer) {
 		m.markup("</p>")
 		if b.Why != "" {
 			m.markup("<p>")
-			m.text(b.Why)
+			m.text(s.why(b))
 			m.markup("</p>")
 		}
 		m.markup("</div>")
 	}
 	m.markup("</div>\n")
+}
+
+// why returns the reason of a warning: all of it on the cover, its first sentence
+// on the sheets of the work.
+func (s sheet) why(b Banner) string {
+	first, _, more := strings.Cut(b.Why, ". ")
+	if s.cover || !more {
+		return b.Why
+	}
+	return first + "."
 }
 
 // facts writes what a step takes and how it hangs together with the others.

@@ -48,10 +48,12 @@ func drawings(trouble *Trouble) map[string]maker {
 	for line := range 24 {
 		name := string("ABCDEFGHJKLMNPQRSTUVWXYZ"[line])
 		makers["section "+name] = figuresOf(func(p *calc.Plan) []diagrams.Drawing {
-			if line < len(p.Frame.Lines) {
-				return sections(p)[line : line+1]
+			if line >= len(p.Frame.Lines) {
+				return nil
 			}
-			return nil
+			d := sectionOf(p, line, p.Frame.Lines[line])
+			d.AtHand = true
+			return []diagrams.Drawing{d}
 		}, trouble)
 	}
 	return makers
