@@ -62,26 +62,28 @@ func (c checked) at(i int) fault.Place {
 func (c checked) sides() []figure.Figure {
 	var figures []figure.Figure
 	for i := range ends {
-		side := SideName(c.rectangle, i) + " of the " + c.of
-		measured := figure.Figure{Key: c.sideKey(i, "measured"), Means: "length " + side + " as measured", Origin: figure.Measured}
-		residual := figure.Figure{Key: c.sideKey(i, "residual"), Means: "what the adjustment adds to " + side, Origin: figure.Computed, From: c.allKeys("measured"),
-			Formula: "v with the least Σ v² that makes the six one figure; near ∓ l W / (4 D²) with W = (Σ sides² − Σ diagonals²) / 2"}
-		adjusted := figure.Figure{Key: c.sideKey(i, "adjusted"), Means: "length " + side + " as adjusted", Origin: figure.Computed, Formula: "measured + v",
-			From: []string{measured.Key, residual.Key}}
-		slip := figure.Figure{Key: c.sideKey(i, "slip"), Means: "mistake in " + side + " that alone would explain everything, measured less true", Origin: figure.Computed, Formula: "−v / r, r = redundancy",
-			From: []string{residual.Key}}
-		if c.Check != nil {
-			a := c.Adjustment
-			measured.Value, measured.At = a.Measured[i], c.at(i)
-			residual.Value, residual.Working = a.Residual[i], c.misfit()+"; v = "+small(a.Residual[i], c.style)
-			adjusted.Value = a.Adjusted[i]
-			adjusted.Working = fmt.Sprintf("%s + (%s)", a.Measured[i].Print(c.style), small(a.Residual[i], c.style))
-			slip.Value = a.Slips[i].Size
-			slip.Working = fmt.Sprintf("−(%s) / %.3f", small(a.Residual[i], c.style), a.Redundancy[i])
-		}
-		figures = append(figures, measured, residual, adjusted, slip)
+		figures = append(figures, c.side(i)...)
 	}
 	return figures
+}
+
+func (c checked) side(i int) []figure.Figure {
+	name := SideName(c.rectangle, i) + " of the " + c.of
+	measured := figure.Figure{Key: c.sideKey(i, "measured"), Means: "length " + name + " as measured", Origin: figure.Measured}
+	residual := figure.Figure{Key: c.sideKey(i, "residual"), Means: "what the adjustment adds to " + name, Origin: figure.Computed, From: c.allKeys("measured"),
+		Formula: "v with the least Σ v² that makes the six one figure; near ∓ l W / (4 D²) with W = (Σ sides² − Σ diagonals²) / 2"}
+	adjusted := figure.Figure{Key: c.sideKey(i, "adjusted"), Means: "length " + name + " as adjusted", Origin: figure.Computed, Formula: "measured + v", From: []string{measured.Key, residual.Key}}
+	slip := figure.Figure{Key: c.sideKey(i, "slip"), Means: "mistake in " + name + " that alone would explain everything, measured less true", Origin: figure.Computed,
+		Formula: "−v / r, r = redundancy", From: []string{residual.Key}}
+	if c.Check != nil {
+		a := c.Adjustment
+		v := small(a.Residual[i], c.style)
+		measured.Value, measured.At = a.Measured[i], c.at(i)
+		residual.Value, residual.Working = a.Residual[i], c.misfit()+"; v = "+v
+		adjusted.Value, adjusted.Working = a.Adjusted[i], fmt.Sprintf("%s + (%s)", a.Measured[i].Print(c.style), v)
+		slip.Value, slip.Working = a.Slips[i].Size, fmt.Sprintf("−(%s) / %.3f", v, a.Redundancy[i])
+	}
+	return []figure.Figure{measured, residual, adjusted, slip}
 }
 
 // misfit prints W, what the squares of the sides have over those of the diagonals.
@@ -105,32 +107,61 @@ func (c checked) misfit() string {
 
 // verdicts gives what the six lengths and the two diagonals say.
 func (c checked) verdicts() []figure.Figure {
-	diagonals := []string{c.sideKey(4, "measured"), c.sideKey(5, "measured")}
-	verdict := figure.Figure{Key: c.name + ".verdict", Means: "what the six measured lengths of the " + c.of + " are good for", Origin: figure.Computed, From: []string{c.name + ".test_value"},
-		Formula: "agree under 1.96, a mistake over 3.29, else measure again", Source: "1.96 and 3.29 are the 5 and 0.1 % points of the normal distribution"}
-	test := figure.Figure{Key: c.name + ".test_value", Means: "test value of the six measured lengths of the " + c.of, Origin: figure.Computed, From: append(c.allKeys("residual"), "tape.error"), Formula: "|w| = √Σv² / σ"}
-	difference := figure.Figure{Key: c.name + ".difference", Means: "first measured diagonal of the " + c.of + " less the second", Origin: figure.Computed, Formula: "d1 − d2", From: diagonals}
-	square := figure.Figure{Key: c.name + ".square", Means: "what the diagonals of the " + c.of + " say", Origin: figure.Computed, From: []string{difference.Key, "diagonals.accept", "diagonals.stop"},
-		Formula: "square up to accept, out of square beyond stop"}
-	slide := figure.Figure{Key: c.name + ".slide", Means: "slide of the far side that squares the " + c.of, Origin: figure.Computed, From: append(diagonals, "frame.length"), Formula: "slide = (d1² − d2²) / (4 a)"}
-	suspects := figure.Figure{Key: c.name + ".suspects", Means: "lengths of the " + c.of + " in which a usual slip would explain everything", Origin: figure.Computed, From: c.allKeys("slip"),
-		Formula: "the slip within two standard deviations of a usual one"}
+	return append([]figure.Figure{c.test(), c.verdict(), c.suspects(), c.difference()}, c.squareness()...)
+}
+
+func (c checked) figure(key, means, formula string, from ...string) figure.Figure {
+	return figure.Figure{Key: c.name + "." + key, Means: means + " the " + c.of, Origin: figure.Computed, Formula: formula, From: from}
+}
+
+func (c checked) test() figure.Figure {
+	f := c.figure("test_value", "test value of the six measured lengths of", "|w| = √Σv² / σ", append(c.allKeys("residual"), "tape.error")...)
 	if c.Check != nil {
 		a := c.Adjustment
-		verdict.Value, verdict.Working = measure.Word(a.Verdict), fmt.Sprintf("%.2f", a.TestValue)
-		test.Value, test.Working = measure.Ratio(a.TestValue), small(a.Sigma.Scale(a.TestValue), c.style)+" / "+small(a.Sigma, c.style)
-		difference.Value, difference.Working = c.Difference, c.First().Print(c.style)+" − "+c.Second().Print(c.style)
+		f.Value, f.Working = measure.Ratio(a.TestValue), small(a.Sigma.Scale(a.TestValue), c.style)+" / "+small(a.Sigma, c.style)
 	}
-	if c.Check != nil && c.MayMove() {
-		square.Value = measure.Word(c.Squareness())
-		square.Working = fmt.Sprintf("%s against %s and %s", c.Difference.Abs().Print(c.style), c.Limits.Accept.Print(c.style), c.Limits.Stop.Print(c.style))
-		slide.Value = c.Slide()
-		slide.Working = fmt.Sprintf("(%s² − %s²) / (4 × %s)", max(c.First(), c.Second()).Print(c.style), min(c.First(), c.Second()).Print(c.style), c.rectangle.Length.Print(c.style))
+	return f
+}
+
+func (c checked) verdict() figure.Figure {
+	f := c.figure("verdict", "what the six measured lengths are good for, of", "agree under 1.96, a mistake over 3.29, else measure again", c.name+".test_value")
+	f.Source = "1.96 and 3.29 are the 5 and 0.1 % points of the normal distribution"
+	if c.Check != nil {
+		f.Value, f.Working = measure.Word(c.Adjustment.Verdict), fmt.Sprintf("%.2f", c.Adjustment.TestValue)
 	}
+	return f
+}
+
+func (c checked) suspects() figure.Figure {
+	f := c.figure("suspects", "lengths in which a usual slip alone would explain everything, of", "the slip within two standard deviations of a usual one", c.allKeys("slip")...)
 	if c.Check != nil && len(c.Suspects()) > 0 {
-		suspects.Value = measure.Word(strings.Join(c.Suspects(), ", "))
+		f.Value = measure.Word(strings.Join(c.Suspects(), ", "))
+		f.Working = "the slip of each against its usual one"
 	}
-	return []figure.Figure{verdict, test, difference, square, slide, suspects}
+	return f
+}
+
+func (c checked) difference() figure.Figure {
+	f := c.figure("difference", "first measured diagonal less the second, of", "d1 − d2", c.sideKey(4, "measured"), c.sideKey(5, "measured"))
+	if c.Check != nil {
+		f.Value, f.Working = c.Difference, c.First().Print(c.style)+" − "+c.Second().Print(c.style)
+	}
+	return f
+}
+
+// squareness gives what the diagonals say and the slide that they ask for.
+// Lengths of which one is a mistake say nothing.
+func (c checked) squareness() []figure.Figure {
+	square := c.figure("square", "what the diagonals say of", "square up to accept, out of square beyond stop", c.name+".difference", "diagonals.accept", "diagonals.stop")
+	slide := c.figure("slide", "slide of the far side that squares", "slide = (d1² − d2²) / (4 a)", c.sideKey(4, "measured"), c.sideKey(5, "measured"), "frame.length")
+	if c.Check != nil && c.MayMove() {
+		print := func(l measure.Length) string { return l.Print(c.style) }
+		square.Value = measure.Word(c.Squareness())
+		square.Working = fmt.Sprintf("%s against %s and %s", print(c.Difference.Abs()), print(c.Limits.Accept), print(c.Limits.Stop))
+		slide.Value = c.Slide()
+		slide.Working = fmt.Sprintf("(%s² − %s²) / (4 × %s)", print(max(c.First(), c.Second())), print(min(c.First(), c.Second())), print(c.rectangle.Length))
+	}
+	return []figure.Figure{square, slide}
 }
 
 // holdKind is a choice of what stays, with what its keys are called.

@@ -3,6 +3,7 @@ package blocks
 import (
 	"fmt"
 	"html/template"
+	"path"
 	"slices"
 	"strconv"
 	"strings"
@@ -16,11 +17,13 @@ import (
 // Tables of what is not as it was in the last issue.
 
 // workedTo are the figures of the whole platform that people work to or order
-// by; a key that ends with a dot stands for all below it.
+// by, a star for any part of a key between dots.
 var workedTo = []string{
-	"job.progress", "checks.summary", "frame.length", "frame.width", "frame.diagonal", "piers.diagonal", "frame.piers", "frame.lines",
-	"build_up", "build_up.", "floor.height", "post_tops.", "diagonals.", "joist.", "beam.", "rim.", "post.section", "surface.", "panel.", "board.",
-	"stone.kind", "stone.order", "order.weight", "cut.", "line.", "hole.side", "platform.floor_load",
+	"job.progress", "checks.summary", "platform.floor_load", "frame.length", "frame.width", "frame.diagonal", "frame.piers", "frame.lines", "piers.diagonal",
+	"build_up", "floor.height", "post_tops.above_bench_mark", "line.*.post_number", "diagonals.do", "diagonals.accept", "diagonals.stop",
+	"joist.count", "joist.section", "joist.spacing", "joist.length", "joist.sit", "beam.section", "beam.length", "beam.plies", "rim.section", "rim.length", "rim.count", "post.section",
+	"surface.kind", "surface.thickness", "surface.rows", "surface.sheets", "surface.last_row", "board.count", "panel.count", "panel.first_line",
+	"stone.kind", "stone.order", "order.weight", "cut.*.sticks", "hole.side", "built.range", "built.hump", "built.verdict",
 }
 
 // workedToAtPier are the same for each pier, with the words of the table.
@@ -60,8 +63,9 @@ func changeTable(p *calc.Plan) layouts.Table {
 
 // worked says whether people work to a figure of the whole.
 func worked(key string) bool {
-	return slices.ContainsFunc(workedTo, func(w string) bool {
-		return key == w || strings.HasSuffix(w, ".") && strings.HasPrefix(key, w)
+	return slices.ContainsFunc(workedTo, func(pattern string) bool {
+		match, _ := path.Match(pattern, key) // the patterns are in order
+		return match
 	})
 }
 

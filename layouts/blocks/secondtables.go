@@ -7,6 +7,7 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/ground"
+	"pierbook/calc/measure"
 	"pierbook/layouts"
 )
 
@@ -117,7 +118,7 @@ func finishedTable(p *calc.Plan) layouts.Table {
 	t := layouts.Table{Head: []layouts.Column{words("At pier"), number("Reading"), number("Height"), number("Over the plan")}}
 	if a := p.Ground.AsBuilt; a != nil {
 		for _, point := range a.Points {
-			t.Rows = append(t.Rows, []layouts.Cell{head(point.Name), c.length(point.Reading), c.length(point.Height), c.length(point.Over)})
+			t.Rows = append(t.Rows, []layouts.Cell{head(point.Name), c.quantity(measure.Reading(point.Reading)), c.length(point.Height), c.length(point.Over)})
 		}
 		t.Note = fmt.Sprintf("Highest %s, lowest %s: %s apart. Neighbours that differ most: %s and %s, by %s.", a.High.Name, a.Low.Name, a.Range.Print(p.Style),
 			a.WorstNeighbour[0].Name, a.WorstNeighbour[1].Name, a.WorstStep.Print(p.Style))
