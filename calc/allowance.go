@@ -40,25 +40,57 @@ func postAllowance(j *job.Job, g *ground.Ground) map[string]measure.Length {
 	return more
 }
 
-// reserve plans the posts once more with the allowance in them. The plan that is
-// drawn stays the one for the posts as they are foreseen.
+// reserve plans the posts once more with the allowance in them. Where that costs
+// more, its sticks are the ones to buy, and the posts as they are foreseen are
+// cut from them: they are planned anew from these sticks once the seats are read.
 func (c *Cut) reserve(j *job.Job, w *wanted) {
 	if c.Result == nil || c.Estimate || len(w.more) == 0 {
 		return
 	}
 	long := *c
 	long.Pieces = nil
+	planned := map[string]measure.Length{}
 	for _, piece := range c.Pieces {
 		for _, name := range piece.Names {
 			more := min(w.more[name], max(0, j.Frame.Posts.Longest-piece.Length))
 			c.Allowance += more
+			planned[name] = piece.Length
 			long.Pieces = append(long.Pieces, cutting.Piece{Length: piece.Length + more, Count: 1, Names: []string{name}})
 		}
 	}
 	slices.SortStableFunc(long.Pieces, func(a, b cutting.Piece) int { return cmp.Compare(b.Length, a.Length) })
 	problem := long.problem(j)
 	problem.Aims = cutting.LeastCost
-	if result, err := cutting.Plan(problem); err == nil && result.Cost > c.Result.Cost {
-		c.Reserve = &result
+	result, err := cutting.Plan(problem)
+	if err != nil || result.Cost <= c.Result.Cost {
+		return
 	}
+	c.proofPieces = long.Pieces
+	c.Result = foreseen(result, planned, j.Yard.Kerf)
+}
+
+// foreseen cuts the posts as they are planned from the sticks of a plan that has
+// the allowance in it.
+func foreseen(r cutting.Result, planned map[string]measure.Length, kerf measure.Length) *cutting.Result {
+	r.Offcut = 0
+	for i := range r.Sticks {
+		s := &r.Sticks[i]
+		slices.SortStableFunc(s.Cuts, func(a, b cutting.Cut) int { return cmp.Compare(planned[b.Name], planned[a.Name]) })
+		at := measure.Length(0)
+		if s.Trim > 0 {
+			at = s.Trim + kerf
+		}
+		for k := range s.Cuts {
+			cut := &s.Cuts[k]
+			cut.Length = planned[cut.Name]
+			cut.Mark = at + cut.Length
+			at = cut.Mark + kerf
+		}
+		s.Left, s.Pattern = max(0, s.Length-at), i+1
+		if s.Bought {
+			r.Offcut = max(r.Offcut, s.Left)
+		}
+	}
+	r.Patterns = len(r.Sticks)
+	return &r
 }

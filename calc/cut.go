@@ -24,8 +24,8 @@ type Cut struct {
 	// Allowance is how much more post the sticks bought must yield in all, so that
 	// they are enough nine times in ten where ground is estimated.
 	Allowance   measure.Length
-	Reserve     *cutting.Result // what to buy for it, when that is more than Result buys
 	longestPost measure.Length
+	proofPieces []cutting.Piece                   // that the proof speaks of, with the allowance in them; nil when Pieces
 	prices      map[measure.Length]*measure.Money // of the stock lengths
 }
 

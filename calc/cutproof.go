@@ -110,7 +110,11 @@ func (c Cut) ByHand(style measure.Style) string {
 	}
 	certificate := c.Result.Proofs[0].Certificate
 	counts := map[measure.Length]int{}
-	for _, p := range c.Pieces {
+	pieces := c.Pieces
+	if c.proofPieces != nil {
+		pieces = c.proofPieces
+	}
+	for _, p := range pieces {
 		counts[p.Length] += p.Count
 	}
 	var parts []string

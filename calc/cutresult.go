@@ -20,16 +20,12 @@ type purchase struct {
 
 // bought counts the sticks to buy by length, in the order of the plan.
 func (c Cut) bought() []purchase {
-	plan := c.Result
-	if c.Reserve != nil {
-		plan = c.Reserve
-	}
-	if plan == nil {
+	if c.Result == nil {
 		return nil
 	}
 	var list []purchase
 	index := map[measure.Length]int{}
-	for _, s := range plan.Sticks {
+	for _, s := range c.Result.Sticks {
 		if !s.Bought {
 			continue
 		}

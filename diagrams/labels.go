@@ -25,7 +25,7 @@ type PieceLabel struct {
 const (
 	labelColumns = 3
 	labelWide    = (pageWidth - 1) / labelColumns
-	labelHigh    = 16.4
+	labelHigh    = 15.4
 	labelRows    = 12
 	labelName    = 6.5 // size of the name's letters
 )
@@ -82,17 +82,21 @@ func (l PieceLabel) draw(s *kit.Sheet, box kit.Box, style measure.Style) {
 	const margin = 2
 	room := box.Right - box.Left - 2*margin
 	name := kit.Shorten(l.Name, labelName, room, true)
-	s.Write(kit.Text{Words: name, Size: labelName, Bold: true, Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 4.6}})
+	s.Write(kit.Text{Words: name, Size: labelName, Bold: true, Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 4.3}})
 	if l.Long == 0 {
-		s.Across(kit.Thin, box.Right-margin-22, box.Right-margin, box.Top+7)
+		s.Across(kit.Thin, box.Right-margin-22, box.Right-margin, box.Top+6.6)
 	}
 	long := l.long(style)
-	if left := room - kit.Width(name, labelName, true) - 2; kit.Width(long, kit.Medium, true) <= left {
-		s.Write(kit.Text{Words: long, Size: kit.Medium, Bold: true, Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.6}})
-	} else {
-		s.Write(kit.Text{Words: kit.Shorten(long, kit.Small, left, false), Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.6}})
+	second := l.From
+	if l.Wide > 0 {
+		second, long = long, l.From
 	}
-	for i, words := range []string{l.From, l.Place} {
-		s.Write(kit.Text{Words: kit.Shorten(words, kit.Small, room, false), Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 10 + 4.2*float64(i)}})
+	if left := room - kit.Width(name, labelName, true) - 2; kit.Width(long, kit.Medium, true) <= left {
+		s.Write(kit.Text{Words: long, Size: kit.Medium, Bold: true, Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.3}})
+	} else {
+		s.Write(kit.Text{Words: kit.Shorten(long, kit.Small, left, false), Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.3}})
+	}
+	for i, words := range []string{second, l.Place} {
+		s.Write(kit.Text{Words: kit.Shorten(words, kit.Small, room, false), Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 9.1 + 3.8*float64(i)}})
 	}
 }

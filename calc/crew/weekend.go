@@ -60,6 +60,10 @@ type Part struct {
 // dayLong is a working day: 8 hours (common practice, no source).
 const dayLong measure.Hours = 8
 
+// stretch is how much longer a day may run to end a step: half an hour (common
+// practice, no source).
+const stretch measure.Hours = 0.5
+
 // Plan estimates every step and lays the steps over the days for so many
 // people. Own holds the shop's hours by step, taken as both ends of the range;
 // actual holds the hours written down on site.
@@ -109,7 +113,7 @@ func days(steps []Estimate, crew int) []Day {
 	}
 	for _, s := range steps {
 		left := s.Hours.Middle() / measure.Hours(max(1, min(crew, s.People)))
-		if clock > 0 && !s.MayWait() && left <= dayLong && clock+left > dayLong {
+		if clock > 0 && !s.MayWait() && left <= dayLong && clock+left > dayLong+stretch {
 			next()
 		}
 		for left > 0 {
@@ -117,10 +121,10 @@ func days(steps []Estimate, crew int) []Day {
 				next()
 			}
 			take := min(left, dayLong-clock)
-			left -= take
-			if left < 0.05 {
-				take, left = take+left, 0
+			if left <= dayLong-clock+stretch {
+				take = left
 			}
+			left -= take
 			day.Parts = append(day.Parts, Part{Step: s.Name, Title: s.Title, Start: clock, End: clock + take, Ends: left == 0, Hold: s.Hold})
 			clock += take
 		}

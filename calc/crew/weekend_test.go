@@ -49,7 +49,7 @@ func TestDaysHoldEveryHourOnce(t *testing.T) {
 			var clock measure.Hours
 			for _, p := range d.Parts {
 				assert.InDelta(t, float64(clock), float64(p.Start), 1e-9, "parts follow one another")
-				assert.LessOrEqual(t, float64(p.End), float64(dayLong)+0.06)
+				assert.LessOrEqual(t, float64(p.End), float64(dayLong+stretch)+1e-9)
 				clock = p.End
 				planned[p.Step] += p.End - p.Start
 			}

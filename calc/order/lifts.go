@@ -68,7 +68,7 @@ func pieceParts(j *job.Job, what string, s job.Section, pieces []piece) []Part {
 				label += ", " + n
 			}
 		}
-		parts = append(parts, Part{What: what + " " + s.Size, Names: label, Count: len(names), Unit: "pieces", Long: &long, Each: massOf(j, s, long)})
+		parts = append(parts, Part{What: what + " " + s.Size, Names: label, Count: len(names), Unit: unitsOf(len(names), "pieces"), Long: &long, Each: massOf(j, s, long)})
 	}
 	slices.SortFunc(parts, func(a, b Part) int { return cmp.Compare(*b.Long, *a.Long) })
 	return parts

@@ -2,6 +2,7 @@ package order
 
 import (
 	"slices"
+	"strings"
 
 	"pierbook/calc/measure"
 )
@@ -48,6 +49,36 @@ type Line struct {
 	Working string   // the same with this job's numbers
 	From    []string // keys of the figures it comes from
 	Weighed string   // where the weight of one comes from
+}
+
+// Units returns the unit as it follows the count: "1 stick", "2 boxes of 1 lb".
+func (l Line) Units() string { return unitsOf(l.Count, l.Unit) }
+
+func unitsOf(count int, unit string) string {
+	if count != 1 {
+		return unit
+	}
+	word, rest, _ := strings.Cut(unit, " ")
+	switch word {
+	case "boxes":
+		word = "box"
+	case "sold":
+		return "sold unit"
+	case "running":
+		return unit
+	default:
+		word = strings.TrimSuffix(word, "s")
+	}
+	return strings.TrimSpace(word + " " + rest)
+}
+
+// Short returns what the line is without its sizes; sticks keep their length.
+func (l Line) Short() string {
+	if l.Long != nil {
+		return l.What
+	}
+	short, _, _ := strings.Cut(l.What, ",")
+	return short
 }
 
 // Mass returns the weight of the whole line.

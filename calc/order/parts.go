@@ -33,7 +33,7 @@ func (o *Order) Parts(step string) []Part {
 	}
 	for _, l := range o.Lines {
 		if l.Group != Timber && l.Group != Fasteners && slices.Contains(stepUses[step], l.Part) {
-			part := Part{What: l.What, Count: l.Count, Unit: l.Unit, Each: l.Each}
+			part := Part{What: l.What, Count: l.Count, Unit: l.Units(), Each: l.Each}
 			if l.Group == Stone {
 				part.Each = 0
 			}

@@ -78,7 +78,7 @@ func surfaceLines(in Input) []Line {
 	p := j.Platform.Surface
 	if len(s.Panels) > 0 {
 		return []Line{{Key: "order.panel", Group: Surface, What: fmt.Sprintf("floor panel %s thick, face %s × %s", measure.Exact(p.Thickness).Print(style), p.FaceLength.Print(style), p.FaceWidth.Print(style)),
-			Use: "floor", Count: s.Sheets, Unit: "sheets", Each: p.Density.Of(p.FaceLength.Times(p.FaceWidth).Deep(p.Thickness)), Price: price(j, "panel"), Part: "surface",
+			Use: "the floor", Count: s.Sheets, Unit: "sheets", Each: p.Density.Of(p.FaceLength.Times(p.FaceWidth).Deep(p.Thickness)), Price: price(j, "panel"), Part: "surface",
 			Source: "the panel plan, offcuts used again", Formula: "sheets in the panel plan", Working: fmt.Sprintf("%d pieces from %d sheets", len(s.Panels), s.Sheets), From: []string{"surface.sheets"}, Weighed: "thickness × face at the density of the surface"}}
 	}
 	var total measure.Length
@@ -98,7 +98,7 @@ func surfaceLines(in Input) []Line {
 	}
 	run := total.Scale(1.10).RoundUpTo(step)
 	return []Line{{Key: "order.boards", Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), measure.Exact(p.BoardWidth).Print(style)),
-		Use: "floor", Count: int(run / step), Unit: unit, Each: p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step)), Price: price(j, "board"), Part: "surface",
+		Use: "the floor", Count: int(run / step), Unit: unit, Each: p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step)), Price: price(j, "board"), Part: "surface",
 		Source: "the board plan with one in ten for cuts; usual lists add 10 to 15 per cent", Memory: true, Formula: "run of all boards × 1.10, rounded up", Working: fmt.Sprintf("%s × 1.10", total.Print(style)), From: []string{"board.count"},
 		Weighed: "thickness × width at the density of the surface"}}
 }
@@ -148,6 +148,10 @@ func groundLines(in Input, c Cloth) []Line {
 	j, style := in.Job, in.Job.Style()
 	var lines []Line
 	if r := j.Yard.Roll; c.Rolls > 0 {
+		pin := 6 * measure.Inch
+		if j.Units == measure.Metric {
+			pin = 150 * measure.Millimetre
+		}
 		use := fmt.Sprintf("%d strips with laps of %s", c.Strips, r.Lap.Print(style))
 		if c.Joints > 0 {
 			use += fmt.Sprintf(", %d joined end to end", c.Joints)
@@ -156,7 +160,7 @@ func groundLines(in Input, c Cloth) []Line {
 			Line{Key: "order.cloth", Group: Ground, What: fmt.Sprintf("ground cloth, roll %s × %s", r.Width.Print(style), r.Length.Print(style)), Use: use, Count: c.Rolls, Unit: "rolls",
 				Each: measure.Mass(clothMass * float64(r.Width.Times(r.Length))), Price: price(j, "cloth"), Part: "cloth", Source: "strips along the length, each lapping the next, roll after roll", Formula: "strips laid from roll to roll, a lap at each joint",
 				Working: fmt.Sprintf("%d strips of %s and %d joints from rolls of %s", c.Strips, in.Frame.Length.Print(style), c.Joints, r.Length.Print(style)), From: []string{"cloth.strips", "frame.length"}, Weighed: "0.1 kg/m²: " + estimated},
-			Line{Key: "order.pins", Group: Ground, What: "cloth pin, 6 in (150 mm)", Use: "laps and edges of the cloth", Count: c.Pins, Unit: "pieces", Each: pinMass, Part: "cloth", Source: "common practice, no source", Formula: "(strips + 1) × (length / 1 m + 1)",
+			Line{Key: "order.pins", Group: Ground, What: "cloth pin, " + pin.Print(style), Use: "laps and edges of the cloth", Count: c.Pins, Unit: "pieces", Each: pinMass, Part: "cloth", Source: "common practice, no source", Formula: "(strips + 1) × (length / 1 m + 1)",
 				Working: fmt.Sprintf("(%d + 1) × (%s / 1 m + 1) = %d", c.Strips, in.Frame.Length.Print(style), c.Pins), From: []string{"cloth.strips"}, Weighed: estimated})
 	}
 	tin, name := measure.Area(1), "1 L tin"

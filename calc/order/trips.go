@@ -44,7 +44,7 @@ func trips(lines []Line, payload measure.Mass) []Trip {
 		left := l.Mass()
 		for left > 1e-9*payload {
 			take := min(left, payload)
-			loads = append(loads, Trip{Goods: []TripGoods{{What: l.What, Mass: take}}, Weight: take})
+			loads = append(loads, Trip{Goods: []TripGoods{{What: l.Short(), Mass: take}}, Weight: take})
 			left -= take
 		}
 	}
@@ -60,8 +60,8 @@ func load(loads []Trip, l Line, payload measure.Mass) []Trip {
 			at = len(loads) - 1
 		}
 		t := &loads[at]
-		if n := len(t.Goods); n == 0 || t.Goods[n-1].What != l.What {
-			t.Goods = append(t.Goods, TripGoods{What: l.What})
+		if n := len(t.Goods); n == 0 || t.Goods[n-1].What != l.Short() {
+			t.Goods = append(t.Goods, TripGoods{What: l.Short()})
 		}
 		last := &t.Goods[len(t.Goods)-1]
 		last.Count++

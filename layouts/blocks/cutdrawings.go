@@ -54,7 +54,7 @@ func labels(p *calc.Plan) []diagrams.Drawing {
 			for _, piece := range s.Cuts {
 				label := diagrams.PieceLabel{Name: piece.Name, Long: piece.Length, From: "from " + cut.StickName(s), Place: places[piece.Name]}
 				if plannedPosts(p, cut) {
-					label.Long, label.From = 0, "cut from its reading, see the post sheet"
+					label.Long, label.From = 0, "cut it from its reading"
 				}
 				all.Labels = append(all.Labels, label)
 			}
@@ -77,9 +77,9 @@ func plannedPosts(p *calc.Plan, cut calc.Cut) bool {
 }
 
 func panelLabel(p *calc.Plan, panel frame.Panel) diagrams.PieceLabel {
-	from := fmt.Sprintf("from sheet %d", panel.Sheet)
+	from := fmt.Sprintf("sheet %d", panel.Sheet)
 	if panel.FromOffcut {
-		from += ", its offcut"
+		from += ", offcut"
 	}
 	return diagrams.PieceLabel{Name: panel.Name, Long: panel.Length, Wide: panel.Width, From: from,
 		Place: fmt.Sprintf("floor: row %d, starts at %s", panel.Row, panel.X.Print(p.Style))}

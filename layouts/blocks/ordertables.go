@@ -2,6 +2,8 @@ package blocks
 
 import (
 	"fmt"
+	"slices"
+	"strconv"
 	"strings"
 
 	"pierbook/calc"
@@ -19,7 +21,7 @@ func orderTable(p *calc.Plan) layouts.Table {
 	for _, lines := range p.Order.ByGroup() {
 		g := layouts.Group{Name: string(lines[0].Group)}
 		for _, l := range lines {
-			g.Rows = append(g.Rows, []layouts.Cell{remembered(whatOf(l), l.Memory), count(l.Count), text(l.Unit), liftCell(c, l), c.quantity(l.Mass()), priceCell(p, l.Price), costCell(p, l)})
+			g.Rows = append(g.Rows, []layouts.Cell{remembered(whatOf(l), l.Memory), count(l.Count), text(l.Units()), liftCell(c, l), c.quantity(l.Mass()), priceCell(p, l.Price), costCell(p, l)})
 			if l.Note != "" {
 				notes = append(notes, l.What+": "+l.Note)
 			}
@@ -102,7 +104,7 @@ func deliveryTable(p *calc.Plan) layouts.Table {
 		if l.Group == order.Timber || l.Group == order.Surface || l.Group == order.Hardware {
 			sound = tick()
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{tick(), text(l.What), text(fmt.Sprintf("%d %s", l.Count, l.Unit)), long, tick(), sound})
+		t.Rows = append(t.Rows, []layouts.Cell{tick(), text(l.What), text(fmt.Sprintf("%d %s", l.Count, l.Units())), long, tick(), sound})
 	}
 	return t
 }
@@ -116,21 +118,23 @@ func tripTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{number("Load"), words("What"), number("Weight"), number("Longest"), words("Driven")}}
 	long, over := false, false
-	for i, trip := range p.Order.Trips {
-		goods := make([]string, len(trip.Goods))
-		for k, g := range trip.Goods {
-			goods[k] = g.What
-			if g.Count > 0 {
-				goods[k] = fmt.Sprintf("%d × %s", g.Count, g.What)
-			}
+	trips := p.Order.Trips
+	for i := 0; i < len(trips); {
+		trip, last := trips[i], i
+		for last+1 < len(trips) && slices.Equal(trips[last+1].Goods, trip.Goods) {
+			last++
+		}
+		name := strconv.Itoa(i + 1)
+		if last > i {
+			name += " to " + strconv.Itoa(last+1)
 		}
 		longest := text("")
 		if trip.Longest > 0 {
 			longest = c.length(trip.Longest)
-			long = long || trip.Longest > longStick
 		}
-		over = over || trip.Over
-		t.Rows = append(t.Rows, []layouts.Cell{count(i + 1), text(strings.Join(goods, "; ")), c.quantity(trip.Weight), longest, tick()})
+		long, over = long || trip.Longest > longStick, over || trip.Over
+		t.Rows = append(t.Rows, []layouts.Cell{text(name), text(goodsOf(trip)), c.quantity(trip.Weight), longest, tick()})
+		i = last + 1
 	}
 	t.Note = fmt.Sprintf("Loads go by weight, %s each, people in the vehicle not counted in; the placard in the door decides.", p.Order.Payload.Print(p.Style))
 	if long {
@@ -140,6 +144,18 @@ func tripTable(p *calc.Plan) layouts.Table {
 		t.Note += " One piece is heavier than a load: have it delivered."
 	}
 	return t
+}
+
+// goodsOf lists what goes on a load: "7 pier block; 2 post cap".
+func goodsOf(trip order.Trip) string {
+	goods := make([]string, len(trip.Goods))
+	for k, g := range trip.Goods {
+		goods[k] = g.What
+		if g.Count > 0 {
+			goods[k] = fmt.Sprintf("%d\u00a0× %s", g.Count, g.What)
+		}
+	}
+	return strings.Join(goods, "; ")
 }
 
 func toolTable(p *calc.Plan) layouts.Table {
