@@ -83,7 +83,7 @@ func (p *Plan) lastFigures() []figure.Figure {
 	}
 	const read = "read from the figures of the last issue"
 	return []figure.Figure{
-		yes("has.changes", "a figure reads otherwise than in the last issue", p.Since != nil),
+		yes("has.changes", "a figure reads otherwise than in the last issue", p.Since != nil, "figures of this issue against those saved with the last one"),
 		{Key: "last.revision", Means: "revision of the last issue", Value: wordOrNone(since.Revision), Origin: figure.Computed, Formula: read},
 		{Key: "last.progress", Means: "how far the job had come in the last issue", Value: wordOrNone(since.Progress), Origin: figure.Computed, Formula: read},
 	}

@@ -9,12 +9,8 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Heights that change what the binder says.
-const (
-	bracedAbove = 24 * measure.Inch // post; braced both ways above it
-	noSizing    = 36 * measure.Inch // block and post together; an engineer's above it
-	deepHole    = 24 * measure.Inch
-)
+// deepHole is the depth from which a hole calls for the cave-in caution.
+const deepHole = 24 * measure.Inch
 
 // flags are the questions that pages ask with {when}.
 func (p *Plan) flags() []figure.Figure {
@@ -24,31 +20,31 @@ func (p *Plan) flags() []figure.Figure {
 	ticket := j.Asked["utilities"]
 	built := p.Frame.Sections.Beam.Plies > 1
 	figures := []figure.Figure{
-		yes("has.building", "a building stands on the platform", j.Building != nil),
-		yes("has.panels", "the surface is panels", len(p.Frame.Surface.Panels) > 0),
-		yes("has.boards", "the surface is boards", len(p.Frame.Surface.Boards) > 0),
-		yes("has.between", "joists sit between the beams", p.Frame.BuildUp.Joist == 0),
-		yes("has.blocking", "there is blocking", len(p.Frame.Blocking) > 0),
-		yes("has.built_up", "beams are built up of plies", built),
-		yes("has.single_beams", "beams are one piece thick", !built),
-		yes("has.joints", "beams have joints", p.hasJoints()),
-		yes("has.exceptions", "a pier has an exception of its own", len(j.Piers) > 0),
-		yes("has.laser", "heights are read with a laser", strings.Contains(tool, "laser")),
-		yes("has.builders_level", "heights are read with a builder's level", tool == "builders_level"),
-		yes("has.water_level", "heights are read with a water level", tool == "water_level"),
-		yes("has.string_level", "heights are read with string and level", tool == "string_level"),
-		yes("has.power", "a power line is near, or nobody knows", j.Site.Power != "no"),
-		yes("has.septic", "a septic system is near, or nobody knows", j.Site.Septic != "no"),
-		yes("has.fill", "the ground is filled, or nobody knows", j.Site.Fill != "no"),
-		yes("has.ticket", "the utilities have given a ticket number", ticket.Number != ""),
-		yes("has.guard", "the floor stands more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop > ground.GuardDrop),
-		yes("has.low_floor", "the floor stands nowhere more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop <= ground.GuardDrop),
+		yes("has.building", "a building stands on the platform", j.Building != nil, "the job file has a part named building"),
+		yes("has.panels", "the surface is panels", len(p.Frame.Surface.Panels) > 0, "surface is panels", "platform.surface.kind"),
+		yes("has.boards", "the surface is boards", len(p.Frame.Surface.Boards) > 0, "surface is boards", "platform.surface.kind"),
+		yes("has.between", "joists sit between the beams", p.Frame.BuildUp.Joist == 0, "joists sit between the beams", "frame.joists.sit"),
+		yes("has.blocking", "there is blocking", len(p.Frame.Blocking) > 0, "count of blocking above 0", "blocking.count"),
+		yes("has.built_up", "beams are built up of plies", built, "plies above 1", "beam.plies"),
+		yes("has.single_beams", "beams are one piece thick", !built, "plies = 1", "beam.plies"),
+		yes("has.joints", "beams have joints", p.hasJoints(), "joints above 0", "beam.joints"),
+		yes("has.exceptions", "a pier has an exception of its own", len(j.Piers) > 0, "the job file has a part named piers"),
+		yes("has.laser", "heights are read with a laser", strings.Contains(tool, "laser"), "kind of instrument", "ground.instrument.kind"),
+		yes("has.builders_level", "heights are read with a builder's level", tool == "builders_level", "kind of instrument", "ground.instrument.kind"),
+		yes("has.water_level", "heights are read with a water level", tool == "water_level", "kind of instrument", "ground.instrument.kind"),
+		yes("has.string_level", "heights are read with string and level", tool == "string_level", "kind of instrument", "ground.instrument.kind"),
+		yes("has.power", "a power line is near, or nobody knows", j.Site.Power != "no", "anything but no", "site.has.power"),
+		yes("has.septic", "a septic system is near, or nobody knows", j.Site.Septic != "no", "anything but no", "site.has.septic"),
+		yes("has.fill", "the ground is filled, or nobody knows", j.Site.Fill != "no", "anything but no", "site.has.fill"),
+		yes("has.ticket", "the utilities have given a ticket number", ticket.Number != "", "a number is given", "asked.utilities.number"),
+		yes("has.guard", "the floor stands more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop > ground.GuardDrop, "drop above 30 in", "drop.most"),
+		yes("has.low_floor", "the floor stands nowhere more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop <= ground.GuardDrop, "drop known and not above 30 in", "drop.most"),
 		{Key: "asked.utilities.number", Means: "ticket number of the utilities", Value: wordOrNone(ticket.Number), Origin: figure.Given, At: j.At("asked.utilities.number")},
-		yes("checks.first_only", "only the first load check was made", false),
-		yes("strength.first_only", "only the first load check was made", false),
-		yes("has.strings", "the strings were measured", p.SetOut.Strings != nil),
-		yes("has.frame_measured", "the beams were measured for square", p.SetOut.Sides != nil),
-		yes("has.hours", "hours were written down", len(j.Measured.Hours) > 0),
+		yes("checks.first_only", "only the first load check was made", false, "never: all checks are made"),
+		yes("strength.first_only", "only the first load check was made", false, "never: all checks are made"),
+		yes("has.strings", "the strings were measured", p.SetOut.Strings != nil, "the job file has measured strings"),
+		yes("has.frame_measured", "the beams were measured for square", p.SetOut.Sides != nil, "the job file has a measured frame"),
+		yes("has.hours", "hours were written down", len(j.Measured.Hours) > 0, "the job file has hours worked"),
 	}
 	figures = append(figures, p.lastFigures()...)
 	return append(figures, p.groundFlags()...)
@@ -84,26 +80,26 @@ func (p *Plan) groundFlags() []figure.Figure {
 	for _, pier := range p.Ground.Piers {
 		estimated = estimated || pier.Level != nil && !pier.Level.Read
 		if h := pier.Hole; h != nil {
-			tall = tall || h.Post > bracedAbove
-			beyond = beyond || h.Post+p.Job.Block.SeatHeight > noSizing
+			tall = tall || h.Post > p.Job.Design.BracedAbove
+			beyond = beyond || h.Post+p.Job.Block.SeatHeight > p.Job.Design.NotSizedAbove
 			deep = deep || h.Dig > deepHole
 			reach = reach || p.Job.Site.FrostDepth > h.Dig
 		}
 	}
 	return []figure.Figure{
-		yes("has.readings", "heights were read", p.Ground.Book != nil),
-		yes("has.estimated", "the ground at a pier is estimated", estimated),
-		yes("has.rock", "the bar found rock", rock),
-		yes("has.water", "the bar found water", water),
-		yes("has.clash", "the heights cannot be met", p.Ground.Clash != nil),
-		yes("has.tall_posts", "a post is taller than 24 in", tall),
-		yes("has.no_sizing", "a block and its post are taller than 36 in", beyond),
-		yes("has.deep_holes", "a hole is deeper than 24 in", deep),
-		yes("has.frost_reach", "frost reaches below a bed", reach),
-		yes("has.seats", "a seat was read", p.Ground.Seats != nil && len(p.Ground.Seats.Read) > 0),
-		yes("has.posts_cut", "a post was cut", len(p.Job.Measured.PostsCut) > 0),
-		yes("has.beams_measured", "a beam was measured", len(p.Job.Measured.Timber.Beams) > 0),
-		yes("has.ways_out", "a post was cut short, or its seat does not allow it", p.wantsWayOut()),
-		yes("has.finished", "the finished floor was read", len(p.Job.Measured.Finished) > 0),
+		yes("has.readings", "heights were read", p.Ground.Book != nil, "the job file has sights"),
+		yes("has.estimated", "the ground at a pier is estimated", estimated, "some pier was not read", "ground.estimated"),
+		yes("has.rock", "the bar found rock", rock, "a probe found rock"),
+		yes("has.water", "the bar found water", water, "a probe found water"),
+		yes("has.clash", "the heights cannot be met", p.Ground.Clash != nil, "something clashes", "clash.kind"),
+		yes("has.tall_posts", "a post is tall enough to be braced", tall, "longest post above the limit", "design.braced_above"),
+		yes("has.no_sizing", "a block and its post are too tall to be sized here", beyond, "block and post above the limit", "design.not_sized_above"),
+		yes("has.deep_holes", "a hole is deeper than 24 in", deep, "deepest hole above 24 in", "hole.deepest"),
+		yes("has.frost_reach", "frost reaches below a bed", reach, "frost deeper than a hole", "site.frost_depth"),
+		yes("has.seats", "a seat was read", p.Ground.Seats != nil && len(p.Ground.Seats.Read) > 0, "the job file has readings on seats"),
+		yes("has.posts_cut", "a post was cut", len(p.Job.Measured.PostsCut) > 0, "the job file has posts cut"),
+		yes("has.beams_measured", "a beam was measured", len(p.Job.Measured.Timber.Beams) > 0, "the job file has measured beams"),
+		yes("has.ways_out", "a post was cut short, or its seat does not allow it", p.wantsWayOut(), "a cut post or a seat that does not fit its plan"),
+		yes("has.finished", "the finished floor was read", len(p.Job.Measured.Finished) > 0, "the job file has readings on the finished floor"),
 	}
 }

@@ -59,18 +59,19 @@ func (p *Plan) wordFigures() []figure.Figure {
 	case "millimetres":
 		rod = "mm"
 	}
-	word := func(key, means, value string) figure.Figure {
-		return figure.Figure{Key: key, Means: means, Value: measure.Word(value), Origin: figure.Computed}
+	word := func(key, means, value, rule string, from ...string) figure.Figure {
+		return figure.Figure{Key: key, Means: means, Value: measure.Word(value), Origin: figure.Computed, Formula: rule, Working: value, From: from}
 	}
 	corners := p.Frame.Corners()
+	lines, perLine := "frame.lines", "frame.per_line"
 	return []figure.Figure{
-		word("job.progress", "how far the job has come", string(p.Ground.Progress)),
-		word("unit.length", "unit of lengths in blanks", unit),
-		word("unit.rod", "unit of rod readings in blanks", rod),
-		word("corner.1", "pier at the hook corner", corners[0].Name),
-		word("corner.2", "corner pier at the far end of the first line", corners[1].Name),
-		word("corner.3", "corner pier diagonally opposite the hook corner", corners[2].Name),
-		word("corner.4", "corner pier at the hook end of the last line", corners[3].Name),
-		word("line.last", "the last beam line", p.Frame.Lines[len(p.Frame.Lines)-1].Name),
+		word("job.progress", "how far the job has come", string(p.Ground.Progress), "by what the job file holds: no readings, readings of the ground, of the seats, of the finished floor"),
+		word("unit.length", "unit of lengths in blanks", unit, "by the system of units", "units"),
+		word("unit.rod", "unit of rod readings in blanks", rod, "as the rod reads", "ground.instrument.reads"),
+		word("corner.1", "pier at the hook corner", corners[0].Name, "first pier of the first line"),
+		word("corner.2", "corner pier at the far end of the first line", corners[1].Name, "last pier of the first line", perLine),
+		word("corner.3", "corner pier diagonally opposite the hook corner", corners[2].Name, "last pier of the last line", lines, perLine),
+		word("corner.4", "corner pier at the hook end of the last line", corners[3].Name, "first pier of the last line", lines),
+		word("line.last", "the last beam line", p.Frame.Lines[len(p.Frame.Lines)-1].Name, "letters from A, without I and O", lines),
 	}
 }

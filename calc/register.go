@@ -27,11 +27,12 @@ func (p *Plan) register() {
 	}
 }
 
-// yes returns a figure that pages ask with {when}.
-func yes(key, means string, holds bool) figure.Figure {
+// yes returns a figure that pages ask with {when}, the rule of its answer and the
+// figures that it is answered from.
+func yes(key, means string, holds bool, rule string, from ...string) figure.Figure {
 	word := measure.Word("no")
 	if holds {
 		word = "yes"
 	}
-	return figure.Figure{Key: key, Means: means, Value: word, Origin: figure.Computed}
+	return figure.Figure{Key: key, Means: means, Value: word, Origin: figure.Computed, Formula: rule, Working: string(word), From: from}
 }

@@ -47,7 +47,7 @@ func (l *ledger) add(f figure.Figure) {
 // blank adds keys without a value, with what each of them is.
 func (l *ledger) blank(keysAndMeanings ...string) {
 	for i := 0; i < len(keysAndMeanings); i += 2 {
-		l.add(figure.Figure{Key: keysAndMeanings[i], Means: keysAndMeanings[i+1]})
+		l.add(figure.Figure{Key: keysAndMeanings[i], Means: keysAndMeanings[i+1], Formula: "nothing in this job calls for it, or what it needs was not read yet"})
 	}
 }
 
