@@ -218,6 +218,17 @@ func TestPlacesThatAreNotThereAreFaults(t *testing.T) {
 	assert.Equal(t, "measured.holes.C3", list[0].Path)
 }
 
+func TestReadingsWithoutASurveyAreNotLostInSilence(t *testing.T) {
+	j, said := readText(strings.Replace(fourPiers, "FLOOR", `15 1/2"`, 1) + measuredFour + "  finished: {bench_mark: 4', A1: 2' 8\"}\n")
+	require.Empty(t, said)
+	_, faults := calc.Work(j)
+	var paths []string
+	for _, f := range faults.Sorted() {
+		paths = append(paths, f.Path)
+	}
+	assert.Equal(t, []string{"measured.seats", "measured.finished"}, paths)
+}
+
 func postCut(p *calc.Plan) calc.Cut {
 	for _, c := range p.Cuts {
 		if c.Section.Size == "4x4" {

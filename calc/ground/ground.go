@@ -88,7 +88,8 @@ func (g *Ground) Pier(name string) (Pier, bool) {
 // neither a pier nor a spot, for a set-up that starts from a place without a
 // height, for a book that misses the bench mark by more than its limit, and for
 // fewer than three readings that do not lie in a line. A job without readings
-// is no fault: it is planned.
+// is no fault: it is planned. Seats or a finished floor without them are, since
+// nothing could be made of them.
 func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 	faults := unknownNames(j, f)
 	g := &Ground{Progress: progress(j), terms: termsOf(j, f), index: map[string]int{}, frame: f}
@@ -96,7 +97,11 @@ func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 		g.index[p.Name] = i
 		g.Piers = append(g.Piers, Pier{Name: p.Name, X: p.X, Y: p.Y})
 	}
-	if !anySights(j) || !faults.Empty() {
+	if !anySights(j) {
+		faults.Join(withoutSurvey(j))
+		return g, faults
+	}
+	if !faults.Empty() {
 		return g, faults
 	}
 	book, bad := reduce(j)

@@ -1,0 +1,135 @@
+package blocks
+
+import (
+	"html"
+	"regexp"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"pierbook/calc"
+	"pierbook/calc/job"
+	"pierbook/content"
+	"pierbook/layouts"
+)
+
+// secondIssue is a job with a thin beam on line A, seats a little off, a post cut
+// short, strings that are racked, and beams of which one side was misread.
+const secondIssue = `name: Second issue
+platform: {length: 8', width: 6', use: shed, surface: {kind: boards, thickness: 1", width: 5 1/2", gap: 1/4"}, floor: {height: 15 1/2"}}
+site: {soil: {class: silty_sand}}
+timber: {species: hem_fir, grade: No.2}
+frame: {joists: {size: 2x6, spacing: 16"}, beams: {size: 4x6, lines: 2}, posts: {size: 4x4, shortest: 3", cap: 0}, piers: {per_line: 2}}
+block: {height: 5", seat_height: 5", base: 12"}
+stone: {least: 6", embed: 2", above_ground: 1/2"}
+dig: {least: 4"}
+ground: {sights: [[bench_mark: 4', A1: 4', A2: 4' 2", B1: 4' 4", B2: 4' 6", bench_mark: 4']]}
+measured:
+  strings: {A1-A2: 8', A2-B2: 6', B2-B1: 8', B1-A1: 6', A1-B2: 10' 3/8", A2-B1: 9' 11 5/8"}
+  frame: {A1-A2: 8', A2-B2: 6' 1", B2-B1: 8', B1-A1: 6', A1-B2: 10', A2-B1: 10'}
+  timber: {beams: {A: 5 7/16"}}
+  seats: {bench_mark: 4' 1/2", A1: 4' 1/2", A2: 4' 1/4", B1: 4' 1 1/2", B2: 4' 3 3/4"}
+  posts_cut: {B1: 4 1/2", B2: 6 1/2"}
+`
+
+func second(t *testing.T, replace ...string) *calc.Plan {
+	t.Helper()
+	text := strings.NewReplacer(replace...).Replace(secondIssue)
+	j, faults := job.Read(fstest.MapFS{"job.yaml": {Data: []byte(text)}}, "job.yaml")
+	require.NoError(t, faults.Err())
+	p, faults := calc.Work(j)
+	require.NoError(t, faults.Err())
+	return p
+}
+
+// rows returns a table as it reads: a line for each row, bars between the cells,
+// a group by its name.
+func rows(t layouts.Table) []string {
+	var list []string
+	row := func(cells []layouts.Cell) {
+		var parts []string
+		for _, c := range cells {
+			text := strings.ReplaceAll(c.Text, "\u00a0", " ")
+			if c.Kind == layouts.Blank {
+				text = "…"
+			}
+			parts = append(parts, text)
+		}
+		list = append(list, strings.Join(parts, " | "))
+	}
+	for _, r := range t.Rows {
+		row(r)
+	}
+	for _, g := range t.Groups {
+		list = append(list, strings.ReplaceAll(g.Name, "\u00a0", " "))
+		for _, r := range g.Rows {
+			row(r)
+		}
+	}
+	return list
+}
+
+// Line A: 15 1/2 − (1 + 5 1/2 + 5 7/16) = 3 9/16 over the bench mark.
+func TestPostRowsStartFromTheNumberOfTheirLine(t *testing.T) {
+	assert.Equal(t, []string{
+		"Line A",
+		"A1 | 3″ | 3 9/16″ | 4′ 0 1/2″ | 4′ 0 1/2″ | 3 9/16″ | take the post cut for B2",
+		"A2 | 3″ | 3 9/16″ | 4′ 0 1/4″ | 4′ 0 1/2″ | 3 5/16″ | …",
+		"Line B",
+		"B1 | 4 1/2″ | 3 1/2″ | 4′ 1 1/2″ | 4′ 0 1/2″ | 4 1/2″ | cut already, serves",
+		"B2 | 6 1/2″ | 3 1/2″ | 4′ 3 3/4″ | 4′ 0 1/2″ | 6 3/4″ | cut a new one",
+	}, rows(postTable(second(t))))
+}
+
+// The phone works from the same numbers: in nanometres, 3 9/16 in is 90487500.
+func TestPhoneFormStartsFromTheNumberOfTheLine(t *testing.T) {
+	form := html.UnescapeString(string(postForm(second(t), content.Call{})))
+	points := regexp.MustCompile(`\["?([A-B][12])"?,\s*"?(-?\d+)"?\]`).FindAllStringSubmatch(form, -1)
+	found := map[string]string{}
+	for _, p := range points {
+		found[p[1]] = p[2]
+	}
+	assert.Equal(t, map[string]string{"A1": "90487500", "A2": "90487500", "B1": "88900000", "B2": "88900000"}, found, form)
+}
+
+// A rod in tenths wants a number that can be added to its readings, and a way
+// from feet to the inches of the tape.
+func TestPostRowsForARodInTenths(t *testing.T) {
+	p := second(t, "ground: {", "ground: {instrument: {reads: tenths}, ")
+	table := postTable(p)
+	assert.Contains(t, rows(table)[1], "A1 | 3″ | 0.297 ft | ")
+	assert.Contains(t, strings.ReplaceAll(table.Note, "\u00a0", " "), "0.5 ft is 6″")
+}
+
+func TestPlannedReadAndUsedSideBySide(t *testing.T) {
+	assert.Equal(t, []string{
+		"A1 | 1/2″ | 0″ | 3″ | 3 9/16″ | take the post cut for B2",
+		"A2 | 1/2″ | 1/4″ | 3″ | 3 5/16″ | cut",
+		"B1 | −1″ | −1″ | 4 1/2″ | 4 1/2″ | cut already, serves",
+		"B2 | −3″ | −3 1/4″ | 6 1/2″ | 6 3/4″ | cut a new one",
+	}, rows(secondTable(second(t))))
+	assert.Equal(t, []string{
+		"Post B2",
+		"another pier | stand it at A1 with 2 15/16″ cut off; cut a new one of 6 3/4″ for B2 | ",
+		"lower floor | lower the floor by 1/4″; every post is shorter by as much | cut again: B1",
+		"new post | cut a new one of 6 3/4″ | ",
+	}, rows(wayTable(second(t))))
+}
+
+func TestMeasuredSixAndTheMovesTheyAskFor(t *testing.T) {
+	p := second(t)
+	six := sixTable(p)
+	assert.Contains(t, rows(six), "A2-B2 | 6′ 0″ | 6′ 1″ | 6′ 0 15/16″ | 1″ | an inch (the tape held at its 1 in mark)")
+	note := strings.ReplaceAll(six.Note, "\u00a0", " ")
+	assert.Contains(t, note, "The diagonals differ by 3/4″: out of square.")
+	assert.Contains(t, note, "Measure again first: A2-B2, B1-A1.")
+	moves := rows(moveTable(p))
+	assert.Contains(t, moves[0], "The strings: hold A1 and the line to A2")
+	assert.NotContains(t, strings.Join(moves, "\n"), "The beams", "one length of them is a mistake: nothing is moved")
+	// The far side slides back by (120.375² − 119.625²) / (4 × 96) = 0.47.
+	assert.Equal(t, "A1 | stays |  |  |  |  | ", moves[1])
+	assert.Contains(t, moves[3], "B2 | 1/2″ | B1 | – |  | ")
+}
