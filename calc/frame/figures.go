@@ -2,6 +2,7 @@ package frame
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/job"
@@ -36,7 +37,14 @@ type ledger struct {
 // given enters a value that stands in the job under a path, with the pedigree
 // that the job knows. A value left to pick was computed.
 func (l *ledger) given(key, path, means string, value measure.Quantity) {
-	f := figure.Figure{Key: key, Means: means, Value: value, Origin: figure.Given, From: []string{path}}
+	from := []string{path}
+	if member, sized := strings.CutSuffix(path, ".size"); sized {
+		if _, bySize := l.job.Entry(path); !bySize { // width and depth stand in place of a size
+			path = member + ".depth"
+			from = []string{member + ".width", path}
+		}
+	}
+	f := figure.Figure{Key: key, Means: means, Value: value, Origin: figure.Given, From: from}
 	if e, ok := l.job.Entry(path); ok {
 		f.Origin, f.At, f.Source, f.Memory = e.Origin, e.At, e.Source, e.Memory
 		if e.Text == "pick" {

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"pierbook/calc/job"
+	"pierbook/calc/measure"
 )
 
 // spareNails are bought beyond the count: one in ten, for bent and lost ones
@@ -31,6 +32,9 @@ func byNail(joints []joint) [][]joint {
 	return groups
 }
 
+// grams prints the weight of one nail.
+func grams(m measure.Mass) string { return fmt.Sprintf("%.1f g", float64(m)*1000) }
+
 // fastenerLines gathers the joints by nail: one line each kind, in boxes.
 func fastenerLines(j *job.Job, joints []joint) []Line {
 	mass, unit := box(j.Units)
@@ -47,6 +51,7 @@ func fastenerLines(j *job.Job, joints []joint) []Line {
 			l.Pieces += row.count
 			l.Memory = l.Memory || row.memory
 		}
+		l.Weighed = fmt.Sprintf("a box as it is sold; one nail weighs π/4 · d² · length · density of steel = %s", grams(nail.Mass()))
 		perBox := int(float64(mass) / float64(nail.Mass()))
 		l.Spare = spareOf(l.Pieces)
 		l.Count = (l.Pieces + l.Spare + perBox - 1) / perBox

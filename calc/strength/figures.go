@@ -26,6 +26,9 @@ func (s *Strength) loadFigures() []figure.Figure {
 	var figures []figure.Figure
 	for _, l := range s.Loads {
 		f := figure.Figure{Key: "load." + l.ID, Means: l.What, Value: l.Amount, Origin: figure.Computed, Source: l.Source, Memory: l.Memory, Formula: l.Formula, Working: l.Working, From: l.From}
+		if l.Path == "" && l.Formula == "" {
+			f.Origin = figure.Assumed
+		}
 		if l.Path != "" {
 			f.From = append([]string{l.Path}, f.From...)
 			if f.Formula == "" {
