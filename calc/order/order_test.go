@@ -52,13 +52,6 @@ func find(t *testing.T, o *Order, key string) Line {
 	return Line{}
 }
 
-// Half a yard of loose 5/8 in minus stone weighs 1425 lb (a state highway
-// department's conversion table: 2850 lb a cubic yard dry and loose).
-func TestHalfAYardOfStone(t *testing.T) {
-	o := Take(shed())
-	assert.InDelta(t, 1425, float64(find(t, o, "order.stone").Each/measure.Pound), 0.5)
-}
-
 func TestAStickWeighsItsVolume(t *testing.T) {
 	// 1 1/2 × 5 1/2 in × 12 ft is 0.6875 ft³; at 28 lb/ft³ 19.25 lb.
 	l := find(t, Take(shed()), "order.stick.2x6.3657")
@@ -95,4 +88,114 @@ func TestWeightIsTheSumOfTheLines(t *testing.T) {
 		assert.InDelta(t, float64(sum), float64(o.Weight), 1e-6)
 		assert.GreaterOrEqual(t, float64(o.Loads())*float64(o.Payload), float64(o.Weight)-1e-6)
 	})
+}
+
+// A line adds up: boxes hold what is needed and spare, and one box less would not.
+func TestBoxesAreEnoughAndNoMore(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := shed()
+		in.Job.Units = rapid.SampledFrom([]measure.System{measure.Imperial, measure.Metric}).Draw(t, "system")
+		in.Frame.Joists = in.Frame.Joists[:rapid.IntRange(2, 13).Draw(t, "joists")]
+		in.Frame.Piers = in.Frame.Piers[:rapid.IntRange(4, 15).Draw(t, "piers")]
+		joints := schedule(in)
+		nails := map[string]Nail{}
+		for _, row := range joints {
+			nails["order.fastener."+row.nail.Key] = row.nail
+		}
+		for _, l := range fastenerLines(in.Job, joints) {
+			perBox := int(float64(l.Each) / float64(nails[l.Key].Mass()))
+			if have := l.Count * perBox; have < l.Pieces+l.Spare || have-perBox >= l.Pieces+l.Spare {
+				t.Fatalf("%s: %d boxes of %d for %d and %d spare", l.What, l.Count, perBox, l.Pieces, l.Spare)
+			}
+			if l.Spare*10 < l.Pieces {
+				t.Fatalf("%d spare of %d", l.Spare, l.Pieces)
+			}
+		}
+	})
+}
+
+func TestOneMoreJoistNeverLowersACount(t *testing.T) {
+	for n := 2; n < 13; n++ {
+		few, many := shed(), shed()
+		few.Frame.Joists, many.Frame.Joists = few.Frame.Joists[:n], many.Frame.Joists[:n+1]
+		counts := map[string]int{}
+		for _, row := range schedule(few) {
+			counts[row.use] = row.count
+		}
+		for _, row := range schedule(many) {
+			assert.GreaterOrEqual(t, row.count, counts[row.use], row.use)
+		}
+	}
+}
+
+// Every piece goes on exactly one load, and no load is over the payload unless
+// one piece alone is.
+func TestEverythingIsDrivenOnce(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		in := shed()
+		in.Sticks[0].Count = rapid.IntRange(1, 120).Draw(t, "sticks")
+		in.Job.Yard.Payload = measure.Mass(rapid.Float64Range(30, 3000).Draw(t, "payload"))
+		o := Take(in)
+		var carried measure.Mass
+		counts := map[string]int{}
+		for _, trip := range o.Trips {
+			carried += trip.Weight
+			var goods measure.Mass
+			for _, g := range trip.Goods {
+				goods += g.Mass
+				counts[g.What] += g.Count
+			}
+			assert.InDelta(t, float64(goods), float64(trip.Weight), 1e-6)
+			if !trip.Over {
+				assert.LessOrEqual(t, float64(trip.Weight), float64(o.Payload)+1e-6)
+			}
+		}
+		assert.InDelta(t, float64(o.Weight), float64(carried), 1e-6)
+		assert.Equal(t, in.Sticks[0].Count, counts["2x6, 12′\u00a00″"])
+	})
+}
+
+// Every strip is covered over its whole length: rolls hold the strips and a lap
+// for each joint.
+func TestClothIsEnough(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		r := job.Roll{Width: measure.Length(rapid.IntRange(500, 3000).Draw(t, "wide")) * measure.Millimetre, Length: measure.Length(rapid.IntRange(3000, 50000).Draw(t, "long")) * measure.Millimetre,
+			Lap: measure.Length(rapid.IntRange(0, 400).Draw(t, "lap")) * measure.Millimetre}
+		length, width := measure.Length(rapid.IntRange(1500, 15000).Draw(t, "length"))*measure.Millimetre, measure.Length(rapid.IntRange(1500, 9000).Draw(t, "width"))*measure.Millimetre
+		c := clothFor(r, length, width)
+		covered := measure.Length(c.Strips)*r.Width - measure.Length(c.Strips-1)*r.Lap
+		if covered < width || c.Strips > 1 && covered-r.Width+r.Lap >= width {
+			t.Fatalf("%d strips cover %d of %d", c.Strips, covered, width)
+		}
+		if need := measure.Length(c.Strips)*length + measure.Length(c.Joints)*r.Lap; need > measure.Length(c.Rolls)*r.Length {
+			t.Fatalf("%d rolls for %d", c.Rolls, need)
+		}
+	})
+}
+
+// Two 50 ft rolls hold five strips of 16 ft: three from the first, whose tail of
+// 2 ft is too short to lay, and two from the second.
+func TestStripsOfTheShed(t *testing.T) {
+	c := clothFor(job.Roll{Width: 3 * measure.Foot, Length: 50 * measure.Foot, Lap: 6 * measure.Inch}, 16*measure.Foot, 12*measure.Foot)
+	assert.Equal(t, Cloth{Strips: 5, Rolls: 2, Joints: 0, Pins: 6 * 6}, c)
+	long := clothFor(job.Roll{Width: 3 * measure.Foot, Length: 40 * measure.Foot, Lap: 6 * measure.Inch}, 16*measure.Foot, 12*measure.Foot)
+	assert.Equal(t, 3, long.Rolls)
+	assert.Equal(t, 2, long.Joints, "tails of 8 ft and of 15 ft 6 in are laid on")
+}
+
+func TestHandsForALift(t *testing.T) {
+	for _, row := range []struct {
+		pounds float64
+		hands  int
+	}{{1, 1}, {50, 1}, {50.1, 2}, {100, 2}, {248, 5}} {
+		assert.Equal(t, row.hands, Part{Each: measure.Mass(row.pounds) * measure.Pound}.Hands())
+	}
+}
+
+func BenchmarkTake(b *testing.B) {
+	in := shed()
+	b.ReportAllocs()
+	for b.Loop() {
+		Take(in)
+	}
 }

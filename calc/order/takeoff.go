@@ -152,7 +152,7 @@ func groundLines(in Input, c Cloth) []Line {
 		if j.Units == measure.Metric {
 			pin = 150 * measure.Millimetre
 		}
-		use := fmt.Sprintf("%d strips with laps of %s", c.Strips, r.Lap.Print(style))
+		use := fmt.Sprintf("the ground, %d strips with laps of %s", c.Strips, r.Lap.Print(style))
 		if c.Joints > 0 {
 			use += fmt.Sprintf(", %d joined end to end", c.Joints)
 		}
@@ -187,11 +187,11 @@ func setOutLines(in Input) []Line {
 	const practice = "common practice, no source"
 	rolls := int((s.String + roll - 1) / roll)
 	return []Line{
-		{Key: "order.batter_board", Group: SetOut, What: "batter board " + boardSize + ", " + s.BoardLong.Print(style), Use: "two at each corner", Count: s.Boards, Unit: "pieces", Each: massOf(j, board, s.BoardLong), Part: "set-out",
+		{Key: "order.batter_board", Group: SetOut, What: "batter board " + boardSize + ", " + s.BoardLong.Print(style), Use: "the corners, two at each", Count: s.Boards, Unit: "pieces", Each: massOf(j, board, s.BoardLong), Part: "set-out",
 			Source: practice, Formula: "two at each corner", Working: fmt.Sprintf("%d", s.Boards), Weighed: "its volume at the density of the timber"},
-		{Key: "order.stake", Group: SetOut, What: "pointed stake " + stakeSize + ", " + stakeLong.Print(style), Use: "two at each board", Count: s.Stakes, Unit: "pieces", Each: massOf(j, stake, stakeLong), Part: "set-out",
+		{Key: "order.stake", Group: SetOut, What: "pointed stake " + stakeSize + ", " + stakeLong.Print(style), Use: "the boards, two at each", Count: s.Stakes, Unit: "pieces", Each: massOf(j, stake, stakeLong), Part: "set-out",
 			Source: practice, Formula: "two at each batter board", Working: fmt.Sprintf("2 × %d", s.Boards), Weighed: "its volume at the density of the timber"},
-		{Key: "order.string", Group: SetOut, What: "builder's string, roll of " + roll.Print(style), Use: s.String.Print(style) + " in all", Count: rolls, Unit: "rolls", Each: 0.2, Part: "set-out",
+		{Key: "order.string", Group: SetOut, What: "builder's string, roll of " + roll.Print(style), Use: "the strings, " + s.String.Print(style) + " in all", Count: rolls, Unit: "rolls", Each: 0.2, Part: "set-out",
 			Source: practice, Formula: "string in all / roll, rounded up", Working: fmt.Sprintf("%s / %s = %d", s.String.Print(style), roll.Print(style), rolls), Weighed: estimated},
 	}
 }

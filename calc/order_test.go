@@ -1,0 +1,245 @@
+package calc_test
+
+import (
+	"math"
+	"os"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"pierbook/calc"
+	"pierbook/calc/cutting"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+	"pierbook/calc/order"
+	"pierbook/content"
+)
+
+// sampleJob reads the built-in sample.
+func sampleJob(t testing.TB) *job.Job {
+	t.Helper()
+	j, faults := job.Read(content.Sample, content.SampleJob)
+	require.True(t, faults.Empty(), "%v", faults)
+	return j
+}
+
+func worked(t testing.TB, j *job.Job) *calc.Plan {
+	t.Helper()
+	p, faults := calc.Work(j)
+	require.True(t, faults.Empty(), "%v", faults)
+	return p
+}
+
+func lineOf(t *testing.T, p *calc.Plan, key string) order.Line {
+	t.Helper()
+	for _, l := range p.Order.Lines {
+		if l.Key == key {
+			return l
+		}
+	}
+	require.Fail(t, "no line "+key)
+	return order.Line{}
+}
+
+// The nails of the sample, counted by hand on its drawings:
+//
+//	toenails   13 joists × 3 beams × 3 = 117; two rims of 192 in on the outer beams at 6 in: 2 × 33 = 66
+//	end nails  13 joists × 2 ends × 3 = 78
+//	caps       15 × 8 = 120
+//	panels     rows 1 and 3: two panels, each on 7 joists: 2 edges of 9 nails and 5 rows of 5 in
+//	           the field, 43; and 17 along the rim: 2 × 2 × (43 + 17) = 240
+//	           row 2: two pieces on 5 and on 3 joists that end on a joist at 64 in and at 160 in,
+//	           and a whole panel between them on 7: counted joist by joist 99 in all
+//	boards     8 batter boards × 2 stakes × 2 = 32 screws
+func TestNailsOfTheSampleByHand(t *testing.T) {
+	p := worked(t, sampleJob(t))
+	for key, want := range map[string]int{"8d-common": 117 + 66, "16d-common": 78, "cap-screw": 120, "8d-ring": 240 + 99, "batter-screw": 32} {
+		assert.Equal(t, want, lineOf(t, p, "order.fastener."+key).Pieces, key)
+	}
+}
+
+// Weights of the sample by hand, hem-fir at 30 lb/ft³ as the job assumes it: a 4x6
+// of 16 ft is 3.5 × 5.5 × 192 / 1728 = 2.139 ft³; a panel of 23/32 in is
+// 95.98 × 47.5 × 0.71875 / 1728 at 36 lb/ft³.
+func TestLiftsOfTheSample(t *testing.T) {
+	j := sampleJob(t)
+	p := worked(t, j)
+	beam, ok := p.Order.Heaviest("beams")
+	require.True(t, ok)
+	assert.InDelta(t, 3.5*5.5*192/1728*float64(j.Timber.Density/measure.PoundPerCubicFoot), float64(beam.Each/measure.Pound), 1e-6)
+	assert.Equal(t, 2, beam.Hands())
+	panel, ok := p.Order.Heaviest("surface")
+	require.True(t, ok)
+	assert.InDelta(t, 96*47.5*0.71875/1728*36, float64(panel.Each/measure.Pound), 0.01)
+	assert.Equal(t, 2, panel.Hands())
+	block, _ := p.Order.Heaviest("blocks")
+	assert.False(t, block.TwoPeople(), "48 lb")
+}
+
+// Every line weighs what its figures say, and they add up to order.weight.
+func TestFiguresOfTheOrderAddUp(t *testing.T) {
+	p := worked(t, sampleJob(t))
+	var sum float64
+	for _, l := range p.Order.Lines {
+		f, ok := p.Figures.Get(l.Key + ".weight")
+		require.True(t, ok, l.Key)
+		kg, unit := f.Value.Base()
+		require.Equal(t, "kg", unit)
+		sum += kg
+		assert.NotEmpty(t, f.Working, f.Key)
+		count, ok := p.Figures.Get(l.Key)
+		require.True(t, ok)
+		assert.NotEmpty(t, count.Formula, l.Key)
+		assert.NotEmpty(t, count.Working, l.Key)
+		assert.NotEmpty(t, count.Source, l.Key)
+	}
+	whole, _ := p.Figures.Get("order.weight")
+	kg, _ := whole.Value.Base()
+	assert.InDelta(t, kg, sum, 1e-6)
+}
+
+// What figures of the order, the cuts and the crew say they come from is there.
+func TestFiguresComeFromKnownFigures(t *testing.T) {
+	p := worked(t, sampleJob(t))
+	for _, f := range p.Figures.All() {
+		for _, part := range []string{"order.", "cut.", "crew.", "lift.", "fastening.", "cloth."} {
+			if !strings.HasPrefix(f.Key, part) {
+				continue
+			}
+			for _, from := range f.From {
+				_, known := p.Figures.Get(from)
+				assert.True(t, known, "%s comes from %s", f.Key, from)
+			}
+		}
+	}
+}
+
+// Before the ground is read every post is ordered at its longest, and the line
+// says so.
+func TestPostsBeforeReadings(t *testing.T) {
+	j := sampleJob(t)
+	j.Ground.SetUps, j.Ground.Probes = nil, nil
+	p := worked(t, j)
+	var posts int
+	for _, c := range p.Cuts {
+		if c.Estimate {
+			for _, piece := range c.Pieces {
+				assert.Equal(t, j.Frame.Posts.Longest, piece.Length)
+				posts += piece.Count
+			}
+		}
+	}
+	assert.Equal(t, 15, posts)
+	noted := false
+	for _, l := range p.Order.Lines {
+		noted = noted || l.Use == "posts" && strings.Contains(l.Note, j.Frame.Posts.Longest.Print(p.Style))
+	}
+	assert.True(t, noted)
+}
+
+// With estimated ground the posts bought yield the nine-in-ten total: the sum of
+// the posts and 1.2816 times the root of the sum of squared errors.
+func TestPostsBoughtAreEnoughNineTimesInTen(t *testing.T) {
+	for _, j := range []*job.Job{sampleJob(t), birchSlope(t)} {
+		p := worked(t, j)
+		for _, c := range p.Cuts {
+			if c.Allowance == 0 {
+				continue
+			}
+			var posts, bought measure.Length
+			for _, s := range c.Result.Sticks {
+				bought += s.Length
+				used := measure.Length(0)
+				for _, cut := range s.Cuts {
+					posts += cut.Length
+					used += cut.Length + j.Yard.Kerf
+					assert.Equal(t, used-j.Yard.Kerf, cut.Mark, "mark of %s", cut.Name)
+				}
+				assert.Equal(t, max(0, s.Length-used), s.Left)
+			}
+			assert.GreaterOrEqual(t, bought, posts+c.Allowance, c.Section.Size)
+			want := 0.0
+			for _, pier := range p.Ground.Piers {
+				if !pier.Level.Read {
+					want += pier.Level.Error.Metres() * pier.Level.Error.Metres()
+				}
+			}
+			most := measure.FromMetres(1.28156 * math.Sqrt(want))
+			assert.LessOrEqual(t, most-c.Allowance, measure.Length(len(p.Ground.Piers))*j.Mark()+measure.Micrometre, "unless a post would pass its longest")
+		}
+	}
+}
+
+// A plan that another stick length makes cheaper is said to be; one that does
+// not pass its checks is not offered.
+func TestAlternativesSaveAndPass(t *testing.T) {
+	for _, j := range []*job.Job{sampleJob(t), birchSlope(t)} {
+		p := worked(t, j)
+		require.NotEmpty(t, p.Alternatives())
+		for _, a := range p.Alternatives() {
+			assert.True(t, a.Saving.Some(), a.Saying)
+			assert.LessOrEqual(t, float64(a.Worst), 1.0000001, a.Saying)
+			assert.NotEmpty(t, a.Saving.Print(p.Style))
+		}
+	}
+}
+
+// The saving of a pier fewer under each line is that of three blocks and caps, and
+// what a plan worked from the changed job says too.
+func TestSavingAgreesWithTheChangedPlan(t *testing.T) {
+	j := sampleJob(t)
+	p := worked(t, j)
+	i := -1
+	for k, a := range p.Alternatives() {
+		if a.Path == "frame.piers.per_line" {
+			i = k
+		}
+	}
+	require.GreaterOrEqual(t, i, 0)
+	a := p.Alternatives()[i]
+	assert.InDelta(t, 3*(9.80+6.40), float64(a.Saving.Money), 1e-6)
+	assert.Equal(t, 3, a.Saving.Piers)
+}
+
+func TestNothingIsOfferedOnceSomethingIsMeasured(t *testing.T) {
+	j := sampleJob(t)
+	j.Measured.Hours = map[string]measure.Hours{"dig": 5}
+	assert.Empty(t, worked(t, j).Alternatives())
+}
+
+// The sum by hand on the cut sheet is the cost of the plan.
+func TestProofsByHandReachTheCost(t *testing.T) {
+	p := worked(t, sampleJob(t))
+	proven := 0
+	for _, c := range p.Cuts {
+		cost := c.Result.Proofs[0]
+		require.True(t, cost.Proven, c.Section.Size)
+		assert.Equal(t, c.Result.Cost, cost.Bound)
+		assert.Zero(t, c.Gap())
+		if cost.Reached == cutting.ByDuals && c.ByHand(p.Style) != "" {
+			assert.Contains(t, c.ByHand(p.Style), c.Amount(cost.Bound, p.Style))
+			proven++
+		}
+	}
+	assert.Positive(t, proven)
+}
+
+func BenchmarkAlternatives(b *testing.B) {
+	j := sampleJob(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		b.StopTimer()
+		p := worked(b, j)
+		b.StartTimer()
+		p.Alternatives()
+	}
+}
+
+func birchSlope(t testing.TB) *job.Job {
+	t.Helper()
+	j, faults := job.Read(os.DirFS("../testdata/jobs"), "birch-slope-workshop.yaml")
+	require.True(t, faults.Empty(), "%v", faults)
+	return j
+}
