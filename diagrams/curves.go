@@ -9,6 +9,7 @@ import (
 
 // Curves are the bending moment and the deflection along a beam or a joist.
 type Curves struct {
+	limit
 	Member     string // "beam line B", "joist"
 	Length     measure.Length
 	Supports   []Support
@@ -53,7 +54,7 @@ type curve struct {
 const (
 	curveLeft  = 30.0
 	curveRight = 160.0
-	curveHigh  = 32.0 // of one graph
+	curveHigh  = 32.0 // of one graph, as it is read best
 )
 
 func (c Curves) sheet(style measure.Style) *kit.Sheet {
@@ -77,10 +78,12 @@ func (c Curves) sheet(style measure.Style) *kit.Sheet {
 		}
 		graphs = append(graphs, bend)
 	}
-	s := newSheet(c, 24+float64(len(graphs))*(curveHigh+9)+6)
+	count := float64(len(graphs))
+	high := c.room(count*curveHigh, 30+count*9, count*21) / count // of one graph
+	s := newSheet(c, 24+count*(high+9)+6)
 	c.drawMember(s, x)
 	for i, g := range graphs {
-		g.draw(s, 26+float64(i)*(curveHigh+9), c.verticals(x))
+		g.draw(s, 26+float64(i)*(high+9), high, c.verticals(x))
 	}
 	scaleNote(s, kit.Shorten(c.Case, kit.Small, pageWidth-4, false))
 	return s
@@ -119,12 +122,12 @@ func (c Curves) drawMember(s *kit.Sheet, x func(measure.Length) float64) {
 }
 
 // draw draws one graph below top, its largest values named.
-func (g curve) draw(s *kit.Sheet, top float64, verticals []float64) {
+func (g curve) draw(s *kit.Sheet, top, tall float64, verticals []float64) {
 	low, high := 0.0, 0.0
 	for _, p := range g.points {
 		low, high = math.Min(low, p.Y), math.Max(high, p.Y)
 	}
-	unit := curveHigh - 10
+	unit := tall - 10
 	if high > low {
 		unit /= high - low
 	}
@@ -138,7 +141,7 @@ func (g curve) draw(s *kit.Sheet, top float64, verticals []float64) {
 		s.Hatch(kit.Rising, 2.2, line...)
 	}
 	for _, x := range verticals {
-		s.Upright(kit.Dotted, x, top, top+curveHigh)
+		s.Upright(kit.Dotted, x, top, top+tall)
 	}
 	s.Across(kit.Thin, curveLeft-2, curveRight+2, zero)
 	s.Polyline(kit.Outline, line...)

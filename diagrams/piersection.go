@@ -53,6 +53,7 @@ func (p PierSection) heights() pierHeights {
 const (
 	pierMiddle = 78.0 // x of the pier's centre line
 	pierTop    = 4.0
+	pierLowTop = 9.0  // where the beam is so low on paper that its arrows stand outside
 	pierFoot   = 27.0 // room below the hole for the widths
 )
 
@@ -62,9 +63,13 @@ func (p PierSection) sheet(style measure.Style) *kit.Sheet {
 	}
 	h := p.heights()
 	all := max(h.beamTop, h.ground)
-	c := kit.Fit(p.Hole, all, 54, p.room(100, pierTop+pierFoot, 36))
+	top := pierTop
+	if p.most > 0 {
+		top = pierLowTop
+	}
+	c := kit.Fit(p.Hole, all, 54, p.room(100, top+pierFoot, 36))
 	c.Upward = true
-	c.Origin = kit.Point{X: pierMiddle, Y: pierTop + c.Long(all)}
+	c.Origin = kit.Point{X: pierMiddle, Y: top + c.Long(all)}
 	s := newSheet(p, c.Origin.Y+pierFoot)
 	p.drawGround(s, c, h)
 	p.drawParts(s, c, h)
@@ -132,6 +137,9 @@ func (p PierSection) drawHeights(s *kit.Sheet, c kit.Scale, h pierHeights, style
 	block := across(c, p.Base, h.stone, h.blockTop)
 	post := across(c, p.Post, h.seat, h.postTop)
 	first, second := hole.Left-14, hole.Left-38
+	if p.most > 0 { // the arrows of the seat stand outside, beside the words of the stone
+		second = max(hole.Left-43, 25)
+	}
 	up := func(top, bottom measure.Length, x, edge float64, words string) {
 		s.DimensionUpright(c.Y(top), c.Y(bottom), x, edge, edge, words)
 	}

@@ -61,8 +61,8 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	free := room{left: max(34, kit.UprightRoom(p.lineWords(style)...)), right: overallRoom, near: 38, far: overallRoom}
 	rings, reach := bubbleAt, hookReach
 	if p.most > 0 { // no overall sizes, the rings close to the frame
-		rings, reach = 8, 7
-		free = room{left: free.left, right: rings + bubbleRadius + 1, near: 22, far: rings + bubbleRadius + 1}
+		rings, reach = 8, 9
+		free = room{left: free.left, right: rings + bubbleRadius + 1, near: reach + 5.4 + kit.Pitch(kit.Small)*float64(len(p.hookWords())-1), far: rings + bubbleRadius + 1}
 	}
 	v := p.lay(free, 165)
 	switch along := kit.RunningRoom(p.alongMarks(v, style), 0, pageWidth); {
@@ -83,9 +83,9 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	if p.most == 0 {
 		p.drawOverall(s, v, style)
 	}
-	scaleNote(s, v.Name())
 	p.drawPiers(s, v)
 	p.drawHook(s, v, reach)
+	p.nameScale(s, v)
 	return s
 }
 
@@ -176,13 +176,26 @@ func (p Plan) drawOverall(s *kit.Sheet, v gridView, style measure.Style) {
 // hookReach is how far from the frame the words about the hook stand.
 const hookReach = 12.0
 
+// nameScale says the scale in the corner that is free.
+func (p Plan) nameScale(s *kit.Sheet, v gridView) {
+	size := s.Size()
+	name := kit.Text{Words: v.Name(), Align: kit.End}
+	foot, head := kit.Point{X: size.Right - 1, Y: size.Bottom - 2.6}, kit.Point{X: size.Right - 1, Y: 2.6}
+	s.WriteFirst(moved(name, foot), moved(name, head))
+}
+
+// hookWords say where the tape hooks on.
+func (p Plan) hookWords() []string {
+	return append([]string{"0 hook here"}, kit.WrapTo(p.Corner, kit.Small, 31, 3)...)
+}
+
 // drawHook marks the corner where the tape hooks on.
 func (p Plan) drawHook(s *kit.Sheet, v gridView, reach float64) {
 	at := v.At(0, 0)
 	s.Circle(kit.Outline, kit.Black, at, 1)
 	foot := at.Plus(-15, v.out*reach)
 	s.Pull(kit.Thin, foot, at.Plus(-1.2, v.out*1.3))
-	lines := append([]string{"0 hook here"}, kit.WrapTo(p.Corner, kit.Small, 31, 3)...)
+	lines := p.hookWords()
 	start := kit.Point{X: 1.5, Y: foot.Y + 2.8}
 	if v.out < 0 {
 		start.Y = foot.Y - 2.8 - float64(len(lines)-1)*kit.Pitch(kit.Small)

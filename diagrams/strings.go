@@ -29,7 +29,7 @@ func (t Strings) sheet(style measure.Style) *kit.Sheet {
 	}
 	const margin = 14.0
 	all := 2 * t.SetBack
-	c := kit.Fit(t.Length+all, t.Width+all, pageWidth-2*margin-6, t.room(110, 2*margin+7, 50))
+	c := kit.Fit(t.Length+all, t.Width+all, pageWidth-2*margin-6, t.room(110, 2*margin+7, 52))
 	back := c.Long(t.SetBack)
 	side := (pageWidth - c.Long(t.Length)) / 2
 	v := t.lay(room{left: side, right: side, near: back + margin, far: back + margin}, 0)

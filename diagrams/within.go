@@ -45,7 +45,9 @@ func (c Contours) within(most float64) Drawing {
 }
 
 func (t Strings) within(most float64) Drawing {
-	t.Grid = t.bounded(most)
+	if t.Width <= t.Length { // one that is wider than long would be too narrow for its figures
+		t.Grid = t.bounded(most)
+	}
 	return t
 }
 
@@ -65,6 +67,11 @@ func (h HeightCurve) within(most float64) Drawing {
 }
 
 func (c Section) within(most float64) Drawing {
+	c.most = most
+	return c
+}
+
+func (c Curves) within(most float64) Drawing {
 	c.most = most
 	return c
 }
