@@ -1,16 +1,19 @@
 package calc_test
 
 import (
+	"io/fs"
 	"math"
 	"os"
 	"strings"
 	"testing"
+	"testing/fstest"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc"
 	"pierbook/calc/cutting"
+	"pierbook/calc/figure"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
@@ -242,4 +245,23 @@ func birchSlope(t testing.TB) *job.Job {
 	j, faults := job.Read(os.DirFS("../testdata/jobs"), "birch-slope-workshop.yaml")
 	require.True(t, faults.Empty(), "%v", faults)
 	return j
+}
+
+// The lines offered for the shop's file are read back as its rates.
+func TestHoursTakenReadBackAsRates(t *testing.T) {
+	j := sampleJob(t)
+	j.Measured.Hours = map[string]measure.Hours{"dig": 5.5, "set-out": 4}
+	snippet := worked(t, j).Weekend.Rates()
+	files := fstest.MapFS{"shop.yaml": {Data: []byte(snippet)}}
+	for _, name := range []string{"kiln-field.yaml", "yard.yaml"} {
+		text, err := fs.ReadFile(content.Sample, "sample/"+name)
+		require.NoError(t, err)
+		files[name] = &fstest.MapFile{Data: text}
+	}
+	again, faults := job.Read(files, "kiln-field.yaml")
+	require.True(t, faults.Empty(), "%v", faults)
+	f, _ := worked(t, again).Figures.Get("crew.dig.hours")
+	assert.Equal(t, "5.5\u00a0h", f.Text(again.Style()))
+	assert.Equal(t, figure.Shop, f.Origin)
+	assert.Equal(t, "shop.yaml", f.At.File)
 }

@@ -84,8 +84,9 @@ func (l Line) Short() string {
 // Mass returns the weight of the whole line.
 func (l Line) Mass() measure.Mass { return l.Each * measure.Mass(l.Count) }
 
-// TwoPeople says whether one lift is too heavy for one person.
-func (l Line) TwoPeople() bool { return l.Each > OnePersonLift }
+// TwoPeople says whether one lift is too heavy for one person. Stone is
+// shovelled, not lifted.
+func (l Line) TwoPeople() bool { return l.Group != Stone && l.Each > OnePersonLift }
 
 // Cost returns the price of the whole line and whether it is known.
 func (l Line) Cost() (measure.Money, bool) {

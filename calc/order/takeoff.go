@@ -81,10 +81,11 @@ func surfaceLines(in Input) []Line {
 			Use: "the floor", Count: s.Sheets, Unit: "sheets", Each: p.Density.Of(p.FaceLength.Times(p.FaceWidth).Deep(p.Thickness)), Price: price(j, "panel"), Part: "surface",
 			Source: "the panel plan, offcuts used again", Formula: "sheets in the panel plan", Working: fmt.Sprintf("%d pieces from %d sheets", len(s.Panels), s.Sheets), From: []string{"surface.sheets"}, Weighed: "thickness × face at the density of the surface"}}
 	}
-	var total measure.Length
+	var total, longest measure.Length
 	for _, b := range s.Boards {
 		for _, piece := range b.Pieces {
 			total += piece.Long()
+			longest = max(longest, piece.Long())
 		}
 	}
 	if total == 0 {
@@ -98,7 +99,7 @@ func surfaceLines(in Input) []Line {
 	}
 	run := total.Scale(1.10).RoundUpTo(step)
 	return []Line{{Key: "order.boards", Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), measure.Exact(p.BoardWidth).Print(style)),
-		Use: "the floor", Count: int(run / step), Unit: unit, Each: p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step)), Price: price(j, "board"), Part: "surface",
+		Use: "the floor, pieces up to " + longest.Print(style), Count: int(run / step), Unit: unit, Each: p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step)), Price: price(j, "board"), Part: "surface",
 		Source: "the board plan with one in ten for cuts; usual lists add 10 to 15 per cent", Memory: true, Formula: "run of all boards × 1.10, rounded up", Working: fmt.Sprintf("%s × 1.10", total.Print(style)), From: []string{"board.count"},
 		Weighed: "thickness × width at the density of the surface"}}
 }

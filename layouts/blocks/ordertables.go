@@ -71,7 +71,7 @@ func whatOf(l order.Line) string {
 
 func liftCell(c cells, l order.Line) layouts.Cell {
 	cell := c.quantity(l.Each)
-	if l.TwoPeople() && l.Group != order.Stone {
+	if l.TwoPeople() {
 		cell.Text += " ‡"
 	}
 	return cell
