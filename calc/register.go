@@ -18,6 +18,7 @@ func (p *Plan) register() {
 	p.Figures.Add(p.Weekend.Figures(p.Job)...)
 	p.Figures.Add(p.wordFigures()...)
 	p.Figures.Add(p.pageFigures()...)
+	p.Figures.Add(p.builtFigures()...)
 	p.Figures.Add(p.flags()...)
 	p.Figures.Add(tradeFigures(p.Job)...)
 	for _, f := range jobFigures(p.Job) {

@@ -48,15 +48,6 @@ ground:
 	return b.String()
 }
 
-func workText(tb testing.TB, text string) *calc.Plan {
-	tb.Helper()
-	j, faults := job.Read(fstest.MapFS{"job.yaml": {Data: []byte(text)}}, "job.yaml")
-	require.Empty(tb, faults.Sorted(), "reading")
-	plan, faults := calc.Work(j)
-	require.Empty(tb, faults.Sorted(), "working")
-	return plan
-}
-
 func BenchmarkWork(b *testing.B) {
 	sample, faults := job.Read(content.Sample, content.SampleJob)
 	require.Empty(b, faults.Sorted())

@@ -2,6 +2,7 @@ package blocks
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"pierbook/calc"
@@ -63,6 +64,11 @@ func moveTable(p *calc.Plan) layouts.Table {
 	t := layouts.Table{Head: []layouts.Column{words("Corner"), number("Along"), words("Towards"), number("Across"), words("Towards"), number("Give or take"), words("Moved")}, Size: layouts.Working}
 	for _, check := range p.SetOut.Checks() {
 		if !check.MayMove() {
+			continue
+		}
+		if slices.ContainsFunc(check.Holds[:], func(h setout.Hold) bool { return h.Stay == len(h.Moves) }) {
+			row := []layouts.Cell{head("all four"), text("stay"), text(""), text(""), text(""), text(""), text("")}
+			t.Groups = append(t.Groups, layouts.Group{Name: "The " + check.Of + " are where they belong", Rows: [][]layouts.Cell{row}})
 			continue
 		}
 		for _, hold := range check.Holds {
