@@ -48,9 +48,9 @@ func (p *Plan) sticks() []order.Sticks {
 func (c Cut) orderNote(style measure.Style) string {
 	switch {
 	case c.Estimate:
-		return fmt.Sprintf("No heights yet: every post is counted at %s, the longest allowed. Read the ground first and this order shrinks.", c.longestPost.Print(style))
+		return fmt.Sprintf("no heights yet, so every post is counted at %s, the longest allowed. Read the ground first and this order shrinks.", c.longestPost.Print(style))
 	case c.Allowance > 0:
-		return fmt.Sprintf("Ground at some piers is estimated: %s more post in all is counted, enough nine times in ten.", c.Allowance.Print(style))
+		return fmt.Sprintf("ground at some piers is estimated, so %s more post in all is counted, enough nine times in ten.", c.Allowance.Print(style))
 	}
 	return ""
 }

@@ -22,13 +22,16 @@ func orderTable(p *calc.Plan) layouts.Table {
 		g := layouts.Group{Name: string(lines[0].Group)}
 		for _, l := range lines {
 			g.Rows = append(g.Rows, []layouts.Cell{remembered(whatOf(l), l.Memory), count(l.Count), text(l.Units()), liftCell(c, l), c.quantity(l.Mass()), priceCell(p, l.Price), costCell(p, l)})
-			if l.Note != "" {
-				notes = append(notes, l.What+": "+l.Note)
+			if note := l.Use + ": " + l.Note; l.Note != "" && !slices.Contains(notes, note) {
+				notes = append(notes, note)
 			}
 		}
 		t.Groups = append(t.Groups, g)
 	}
 	t.Groups = append(t.Groups, layouts.Group{Name: "In all", Rows: orderTotals(p)})
+	if !slices.ContainsFunc(p.Order.Lines, func(l order.Line) bool { return l.Group == order.Stone }) {
+		notes = append(notes, "Stone is not in these sums: the holes are not known yet.")
+	}
 	notes = append(notes, "Timber is weighed as dry as the job's density; fresh from treatment it may weigh half as much again.", liftNote)
 	t.Note = strings.Join(notes, " ")
 	return t
