@@ -1,7 +1,9 @@
 package diagrams
 
 import (
+	"fmt"
 	"math"
+	"strings"
 
 	"pierbook/calc/measure"
 	"pierbook/diagrams/kit"
@@ -70,9 +72,7 @@ func (c Curves) sheet(style measure.Style) *kit.Sheet {
 	}
 	graphs := []curve{moment}
 	if len(c.Deflection) > 1 {
-		fine := style
-		fine.Fraction = measure.Inch / 64
-		bend := curve{name: "deflection", print: func(v float64) string { return measure.Length(v).Print(fine) }}
+		bend := curve{name: "deflection", print: func(v float64) string { return sagged(measure.Length(v), style) }}
 		for _, p := range c.Deflection {
 			bend.points = append(bend.points, kit.Point{X: x(p.X), Y: float64(p.Value)})
 		}
@@ -85,8 +85,18 @@ func (c Curves) sheet(style measure.Style) *kit.Sheet {
 	for i, g := range graphs {
 		g.draw(s, 26+float64(i)*(high+9), high, c.verticals(x))
 	}
-	scaleNote(s, kit.Shorten(c.Case, kit.Small, pageWidth-4, false))
+	scaleNote(s, kit.Shorten(c.Member+": "+c.Case, kit.Small, pageWidth-4, false))
 	return s
+}
+
+// sagged prints a deflection in thousandths of an inch or hundredths of a
+// millimetre: it is calculated, not measured with a tape.
+func sagged(l measure.Length, style measure.Style) string {
+	text := fmt.Sprintf("%.3f in", l.Inches())
+	if style.System == measure.Metric {
+		text = fmt.Sprintf("%.2f mm", l.Metres()*1000)
+	}
+	return strings.Replace(text, "-", "−", 1)
 }
 
 func (c Curves) verticals(x func(measure.Length) float64) []float64 {

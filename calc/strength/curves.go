@@ -1,12 +1,16 @@
 package strength
 
 import (
+	"fmt"
+	"strings"
+
 	"pierbook/calc/measure"
 )
 
 // Curves are the moment and deflection of a member along its length, for a drawing.
 type Curves struct {
 	What                         string
+	Names                        []string         // of the supports: lines, or piers
 	Supports                     []measure.Length // along the member, from the frame corner
 	Hinges                       []measure.Length // supports over which it is spliced
 	X                            []measure.Length
@@ -24,6 +28,7 @@ func (c *checker) curves(s *subject) *Curves {
 	k := &Curves{What: s.what, Capacity: measure.Moment(float64(s.member.Values.Bending) * s.modulus())}
 	for i, x := range g.run.supports {
 		k.Supports = append(k.Supports, measure.FromMetres(x))
+		k.Names = append(k.Names, c.supportName(s, i))
 		if g.run.hinges[i] && i > 0 && i < len(g.run.supports)-1 {
 			k.Hinges = append(k.Hinges, measure.FromMetres(x))
 		}
@@ -55,6 +60,14 @@ func (c *checker) curves(s *subject) *Curves {
 	}
 	c.oneLoading(k, s, stiffness)
 	return k
+}
+
+// supportName names a support of a joist by its line, of a beam by its pier.
+func (c *checker) supportName(s *subject, i int) string {
+	if line, beam := strings.CutPrefix(s.id, "beam."); beam {
+		return fmt.Sprintf("%s%d", line, i+1)
+	}
+	return c.frame.Lines[i].Name
 }
 
 // oneLoading adds the curves of the plainest loading: own weight, what stands on

@@ -38,11 +38,11 @@ func (c *checker) path(pier *PierLoad) []Step {
 	c.pathToPost(d, p, pier)
 	t, block, base := c.words, c.job.Block.Weight.Weight(), c.job.Block.Base
 	post := measure.Force(c.loads.post * pier.Height.Post.Metres())
-	shifted := "rims, continuity and patterned load"
+	shifted := "members run on: rims, continuity and patterned load"
 	if len(c.in.Patches) > 0 {
-		shifted = "rims, heavy things, continuity and patterned load"
+		shifted = "members run on: rims, heavy things, continuity and patterned load"
 	}
-	d.step("members that run on", pier.Most-post-d.sum, "%s: reaction on the post %s − sum so far %s", shifted, t.force(float64(pier.Most-post)), t.force(float64(d.sum)))
+	d.step("runs on", pier.Most-post-d.sum, "%s: reaction on the post %s − sum so far %s", shifted, t.force(float64(pier.Most-post)), t.force(float64(d.sum)))
 	d.step("post", post, "%s × %s", t.line(c.loads.post), t.length(pier.Height.Post))
 	onStone := d.sum + block
 	d.step("block", block, "on the stone: %s/(%s)² = %s", t.force(float64(onStone)), t.length(base), t.pressure(onStone.Over(base.Times(base))))

@@ -1,8 +1,6 @@
 package blocks
 
 import (
-	"strings"
-
 	"pierbook/calc"
 	"pierbook/calc/measure"
 	"pierbook/calc/setout"
@@ -87,11 +85,11 @@ func loads(p *calc.Plan) []diagrams.Drawing {
 	return []diagrams.Drawing{d}
 }
 
-// worstAt is the worst ratio of a pier's own checks.
+// worstAt is the worst ratio of what presses on a pier: block, stone and soil.
 func worstAt(p *calc.Plan, pier string) measure.Ratio {
 	var worst measure.Ratio
-	for _, c := range p.Strength.Checks {
-		if strings.HasPrefix(c.ID, "pier."+pier+".") {
+	for _, kind := range []string{"block", "stone", "soil", "eccentric"} {
+		if c, made := p.Strength.Find("pier." + pier + "." + kind); made {
 			worst = max(worst, c.Ratio)
 		}
 	}
