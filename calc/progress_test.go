@@ -174,6 +174,7 @@ func TestAsBuiltJob(t *testing.T) {
 		"built.high": 15.5625, "built.low": 15.4375, "built.range": 0.125,
 		"built.step": 0.125, // from A2 to B2
 		// A quarter of the published 1/2 in is 1/8, and so is this; over the best plane no point stands more.
+		"pier.B2.finished": 15.5625, "pier.B2.finished_over": 0.0625, "pier.A1.finished_over": 0.0,
 		"built.verdict": "as level as promised",
 	})
 	assert.Equal(t, ground.AsBuilt, p.Ground.Progress)

@@ -1,8 +1,6 @@
 package ground
 
 import (
-	"fmt"
-
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
 )
@@ -78,40 +76,4 @@ func (l *ledger) planned(p Pier) {
 		l.add(figure.Figure{Key: keys[2*i], Means: keys[2*i+1], Value: value, Formula: "as worked out before anything was measured at the piers",
 			Working: l.print(value), From: []string{groundKey(p.Name)}})
 	}
-}
-
-// built adds how level the finished floor came out.
-func (l *ledger) built(g *Ground) {
-	b := g.AsBuilt
-	if b == nil {
-		l.blank("built.range", "highest less lowest point of the finished floor", "built.high", "highest point of the finished floor", "built.low", "lowest point of the finished floor",
-			"built.tilt_along", "tilt of the finished floor along the lines", "built.tilt_across", "tilt of the finished floor across the lines",
-			"built.hump", "greatest hump or hollow of the finished floor", "built.step", "greatest step between neighbours")
-		return
-	}
-	l.add(figure.Figure{Key: "built.range", Means: "highest less lowest point of the finished floor", Value: b.Range, Rounding: measure.Up, Formula: "highest − lowest",
-		Working: l.sum(b.Range, plus(b.High.Height), minus(b.Low.Height)), From: []string{"built.high", "built.low"}})
-	point := func(key, means string, p FloorPoint) {
-		l.add(figure.Figure{Key: key, Means: means + ", over " + p.Name, Value: p.Height, Formula: "height of the bench mark + its reading that day − reading",
-			Working: l.sum(p.Height, plus(b.Instrument), minus(measure.Reading(p.Reading))), From: []string{"bench_mark.height"}})
-	}
-	point("built.high", "highest point of the finished floor", b.High)
-	point("built.low", "lowest point of the finished floor", b.Low)
-	step := figure.Figure{Key: "built.step", Means: "greatest step between neighbours", Value: b.WorstStep, Rounding: measure.Up, Formula: "greatest difference of two neighbours", Working: l.print(b.WorstStep)}
-	if b.WorstStep > 0 {
-		step.Working = fmt.Sprintf("%s, from %s to %s", step.Working, b.WorstNeighbour[0].Name, b.WorstNeighbour[1].Name)
-	}
-	if !b.Plane {
-		l.blank("built.tilt_along", "tilt of the finished floor along the lines", "built.tilt_across", "tilt of the finished floor across the lines", "built.hump", "greatest hump or hollow of the finished floor")
-		l.add(step)
-		return
-	}
-	tilt := func(key, means string, value measure.Length) {
-		l.add(figure.Figure{Key: key, Means: means, Value: value, Formula: "rise of the best plane from the first pier to the last", Working: l.print(value)})
-	}
-	tilt("built.tilt_along", "tilt of the finished floor along the lines", b.TiltX)
-	tilt("built.tilt_across", "tilt of the finished floor across the lines", b.TiltY)
-	l.add(figure.Figure{Key: "built.hump", Means: "greatest hump or hollow of the finished floor, over " + b.Hump.Name, Value: b.HumpBy, Formula: "height − best plane",
-		Working: l.print(b.HumpBy) + " over " + b.Hump.Name})
-	l.add(step)
 }

@@ -29,8 +29,8 @@ func (s *SetOut) Figures(j *job.Job) []figure.Figure {
 			Source: "law of cosines", Formula: "slide = (d1² − d2²) / (4 a)", Working: "diagonals " + print(s.Racking[0].Long) + " and " + print(s.Racking[0].Short),
 			From: []string{"frame.length", "frame.width"}},
 	}
-	figures = append(figures, s.triangleFigures()...)
-	figures = append(figures, s.boardFigures()...)
+	figures = append(figures, s.triangleFigures(style)...)
+	figures = append(figures, s.boardFigures(style)...)
 	figures = append(figures, s.tapeFigures(style)...)
 	figures = append(figures, s.precisionFigures(style)...)
 	for _, check := range []checked{
@@ -43,37 +43,44 @@ func (s *SetOut) Figures(j *job.Job) []figure.Figure {
 	return figures
 }
 
-func (s *SetOut) triangleFigures() []figure.Figure {
+func (s *SetOut) triangleFigures(style measure.Style) []figure.Figure {
 	source := "3² + 4² = 5²; in metric multiples of 300, 400 and 500 mm"
 	from := []string{"frame.length", "frame.width"}
+	t := s.Triangle
 	part := func(key, means string, v measure.Length) figure.Figure {
 		f := figure.Figure{Key: key, Means: means, Origin: figure.Computed, Source: source, From: from, Formula: "the largest whole multiple of 3, 4 and 5 that fits the frame"}
 		if v > 0 {
 			f.Value = v
+			f.Working = fmt.Sprintf("%s by %s fit %s by %s", t.AlongLength.Print(style), t.AlongWidth.Print(style), s.Frame.Length.Print(style), s.Frame.Width.Print(style))
 		}
 		return f
 	}
 	return []figure.Figure{
-		part("triangle.a", "leg of the largest 3-4-5 triangle along the length", s.Triangle.AlongLength),
-		part("triangle.b", "leg of the largest 3-4-5 triangle across", s.Triangle.AlongWidth),
-		part("triangle.c", "long side of the largest 3-4-5 triangle", s.Triangle.Across),
+		part("triangle.a", "leg of the largest 3-4-5 triangle along the length", t.AlongLength),
+		part("triangle.b", "leg of the largest 3-4-5 triangle across", t.AlongWidth),
+		part("triangle.c", "long side of the largest 3-4-5 triangle", t.Across),
 	}
 }
 
-func (s *SetOut) boardFigures() []figure.Figure {
+func (s *SetOut) boardFigures(style measure.Style) []figure.Figure {
 	b := s.Boards
 	source := "trade practice: batter boards 4 ft (1200 mm) clear of the digging"
+	print := func(l measure.Length) string { return l.Print(style) }
+	computed := func(key, means string, value measure.Quantity, formula, working string, from ...string) figure.Figure {
+		return figure.Figure{Key: key, Means: means, Value: value, Rounding: measure.Up, Origin: figure.Computed, Formula: formula, Working: working, From: from}
+	}
+	offset := computed("batter.offset", "batter boards from the frame's faces", b.Offset, "clear distance + what the holes reach beyond the frame",
+		print(b.Clear)+" + "+print(b.Offset-b.Clear), "batter.clear", "hole.side", "pier."+s.Frame.Corners[0]+".x")
+	offset.Source = source
 	return []figure.Figure{
-		{Key: "batter.offset", Means: "batter boards from the frame's faces", Value: b.Offset, Rounding: measure.Up, Origin: figure.Computed, Source: source,
-			Formula: "clear distance + what the holes reach beyond the frame", From: []string{"hole.side", "pier." + s.Frame.Corners[0] + ".x"}},
+		offset,
 		{Key: "batter.clear", Means: "batter boards from the edge of the nearest hole", Value: b.Clear, Origin: figure.Assumed, Source: source},
-		{Key: "batter.boards", Means: "batter boards", Value: measure.Count(b.Boards), Origin: figure.Computed, Formula: "two at each corner"},
-		{Key: "batter.stakes", Means: "stakes for the batter boards", Value: measure.Count(b.Stakes), Origin: figure.Computed, Formula: "two for each board"},
-		{Key: "string.long", Means: "string from board to board along the length", Value: b.StringLong, Rounding: measure.Up, Origin: figure.Computed,
-			Formula: "length + 2 × offset", From: []string{"frame.length", "batter.offset"}},
-		{Key: "string.cross", Means: "string from board to board across", Value: b.StringCross, Rounding: measure.Up, Origin: figure.Computed,
-			Formula: "width + 2 × offset", From: []string{"frame.width", "batter.offset"}},
-		{Key: "string.total", Means: "string for all four lines with tails for the knots", Value: b.StringTotal, Rounding: measure.Up, Origin: figure.Computed,
-			Formula: "2 × (long + cross) + tails", From: []string{"string.long", "string.cross"}},
+		{Key: "batter.long", Means: "length of a batter board", Value: b.BoardLong, Origin: figure.Assumed, Source: "common practice, no source"},
+		computed("batter.boards", "batter boards", measure.Count(b.Boards), "two at each corner", "2 × 4", "corner.1"),
+		computed("batter.stakes", "stakes for the batter boards", measure.Count(b.Stakes), "two for each board", fmt.Sprintf("2 × %d", b.Boards), "batter.boards"),
+		computed("string.long", "string from board to board along the length", b.StringLong, "length + 2 × offset", print(s.Frame.Length)+" + 2 × "+print(b.Offset), "frame.length", "batter.offset"),
+		computed("string.cross", "string from board to board across", b.StringCross, "width + 2 × offset", print(s.Frame.Width)+" + 2 × "+print(b.Offset), "frame.width", "batter.offset"),
+		computed("string.total", "string for all four lines with tails for the knots", b.StringTotal, "2 × (long + cross) + 4 tails",
+			fmt.Sprintf("2 × (%s + %s) + 4 × %s", print(b.StringLong), print(b.StringCross), print(knotTail)), "string.long", "string.cross"),
 	}
 }
