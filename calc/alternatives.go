@@ -10,7 +10,6 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
-	"pierbook/calc/order"
 	"pierbook/calc/strength"
 )
 
@@ -23,55 +22,11 @@ type Alternative struct {
 	Condition   string        // what it depends on, or empty
 }
 
-// Saving is what a change takes less of: posts, stone, cloth and digging are not
-// counted.
-type Saving struct {
-	Money  measure.Money // of the lines with a price in both
-	Priced bool          // every stick, sheet, block and cap has a price
-	Timber measure.Volume
-	Sheets int
-	Piers  int
-}
-
-// Some says whether money is saved or, where a price is not known, whether there
-// is less of something and more of nothing.
-func (s Saving) Some() bool {
-	if s.Priced {
-		return s.Money > 0.005
-	}
-	const speck = 1e-6
-	worse := s.Piers < 0 || s.Sheets < 0 || s.Timber < -speck
-	return !worse && (s.Piers > 0 || s.Sheets > 0 || s.Timber > speck)
-}
-
-// Print says what is saved in words.
-func (s Saving) Print(style measure.Style) string {
-	var words string
-	add := func(format string, values ...any) {
-		if words != "" {
-			words += ", "
-		}
-		words += fmt.Sprintf(format, values...)
-	}
-	if s.Priced {
-		add("%s", s.Money.Print(style))
-	}
-	if s.Timber > 1e-6 {
-		add("%s of timber", s.Timber.Print(style))
-	} else if s.Timber < -1e-6 {
-		add("but %s more timber", (-s.Timber).Print(style))
-	}
-	switch {
-	case s.Sheets == 1:
-		add("1 sheet")
-	case s.Sheets > 1:
-		add("%d sheets", s.Sheets)
-	}
-	switch {
-	case s.Piers > 0:
-		add("%d piers", s.Piers)
-	case s.Piers < 0:
-		add("but %d more piers", -s.Piers)
+// Sentence says the change, what it saves and what to write for it.
+func (a Alternative) Sentence(style measure.Style) string {
+	words := fmt.Sprintf("%s saves %s (%s: %s)", a.Saying, a.Saving.Print(style), a.Path, a.Write)
+	if a.Condition != "" {
+		words += "; " + a.Condition
 	}
 	return words
 }
@@ -91,13 +46,17 @@ func (p *Plan) alternatives() []Alternative {
 	if p.Job.Measured.Any() {
 		return nil
 	}
-	base, ok := ledgerOf(p.Job, p.Frame)
+	tries := trials{}
+	for _, c := range p.Cuts {
+		tries[cutKey(c)] = c.Result
+	}
+	base, ok := tries.ledger(p.Job, p.Frame)
 	if !ok {
 		return nil
 	}
 	var found []Alternative
 	for _, t := range slices.Concat(p.otherCounts(), p.otherSizes()) {
-		if a, ok := p.try(t, base); ok {
+		if a, ok := p.try(t, tries, base); ok {
 			found = append(found, a)
 		}
 	}
@@ -110,12 +69,12 @@ func (p *Plan) alternatives() []Alternative {
 
 // try lays a changed job out, and checks its strength only when it saves. Piers
 // that were not there before are taken as tall as the tallest of the plan.
-func (p *Plan) try(t proposal, base ledger) (Alternative, bool) {
+func (p *Plan) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 	laid, bad := frame.Lay(t.job)
 	if !bad.Empty() {
 		return Alternative{}, false
 	}
-	other, ok := ledgerOf(t.job, laid)
+	other, ok := tries.ledger(t.job, laid)
 	saving := base.less(other)
 	if !ok || !saving.Some() {
 		return Alternative{}, false
@@ -285,65 +244,3 @@ func (p *Plan) tryStock(c *Cut, length measure.Length) (Alternative, bool) {
 // trialNodes bounds the search of a plan on trial: it is a trial's cost that is
 // wanted, not its proof.
 const trialNodes = 2000
-
-// bulk returns the timber bought by a plan.
-func bulk(s job.Section, r *cutting.Result) measure.Volume {
-	var total measure.Volume
-	for _, stick := range r.Sticks {
-		if stick.Bought {
-			total += s.Width.Times(s.Depth).Deep(stick.Length)
-		}
-	}
-	return total
-}
-
-// ledger is what a frame takes, without posts, stone, cloth and digging.
-type ledger struct {
-	money         measure.Money
-	priced        bool
-	timber        measure.Volume
-	sheets, piers int
-}
-
-func (l ledger) less(other ledger) Saving {
-	return Saving{Money: l.money - other.money, Priced: l.priced && other.priced, Timber: l.timber - other.timber, Sheets: l.sheets - other.sheets, Piers: l.piers - other.piers}
-}
-
-// ledgerOf adds up what a frame takes, its sticks at the least cost, and says
-// whether they can be cut at all.
-func ledgerOf(j *job.Job, f *frame.Frame) (ledger, bool) {
-	l := ledger{priced: true, sheets: f.Surface.Sheets, piers: len(f.Piers)}
-	in := order.Input{Job: j, Frame: f}
-	for _, w := range gather(j, f, nil) {
-		c := w.cut()
-		problem := c.problem(j)
-		problem.Aims, problem.Nodes = cutting.LeastCost, trialNodes
-		result, err := cutting.Plan(problem)
-		if err != nil {
-			return ledger{}, false
-		}
-		c.Result = &result
-		l.timber += bulk(c.Section, &result)
-		for _, b := range c.bought() {
-			in.Sticks = append(in.Sticks, order.Sticks{Section: c.Section, Long: b.Length, Count: b.Count, Price: b.Price})
-		}
-	}
-	for _, line := range order.Take(in).Lines {
-		cost, known := line.Cost()
-		switch line.Group {
-		case order.Timber, order.Surface, order.Hardware:
-			l.money += cost
-			l.priced = l.priced && known
-		}
-	}
-	return l, true
-}
-
-// Sentence says the change, what it saves and what to write for it.
-func (a Alternative) Sentence(style measure.Style) string {
-	words := fmt.Sprintf("%s saves %s (%s: %s)", a.Saying, a.Saving.Print(style), a.Path, a.Write)
-	if a.Condition != "" {
-		words += "; " + a.Condition
-	}
-	return words
-}
