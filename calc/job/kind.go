@@ -159,11 +159,7 @@ func readAccuracy(v *value, text string) (err error) {
 func readSize(v *value, text string) error {
 	section, ok := ParseSize(text)
 	if !ok {
-		remedy := "write a size such as 2x6, or 45x145 mm"
-		if near := fault.Nearest(text, SizeNames()); near != "" {
-			remedy = "did you mean " + near + "? Or write width and depth, such as 45x145 mm"
-		}
-		return slip(fmt.Sprintf("%q is not a size of timber", text), remedy)
+		return slip(fmt.Sprintf("%q is not a size of timber", text), "write one of: "+strings.Join(SizeNames(), ", ")+"; or width and depth, such as 45x145 mm or 1 3/4\" x 9 1/2\"")
 	}
 	v.size = section
 	return nil

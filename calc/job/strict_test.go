@@ -48,7 +48,7 @@ shed.yaml:5:8: platform.use: "gardn_room" is not in the list
 shed.yaml:9:18: frame.joists.size: "2x7" is not a size of timber
    9 |   joists: {size: 2x7, spaceing: 16"}
      |                  ^^^
-  did you mean 2x4? Or write width and depth, such as 45x145 mm
+  write one of: 2x4, 2x6, 2x8, 2x10, 2x12, 3x4, 3x6, 3x8, 3x10, 3x12, 4x4, 4x6, 4x8, 4x10, 4x12, 6x6, 6x8, 8x8, 5/4x6; or width and depth, such as 45x145 mm or 1 3/4" x 9 1/2"
 shed.yaml:9:23: frame.joists: "spaceing" is not a key here
    9 |   joists: {size: 2x7, spaceing: 16"}
      |                       ^^^^^^^^

@@ -217,7 +217,9 @@ func (c *checker) offPlatform() {
 		switch {
 		case off(wall.X1, wall.Y1, wall.X2, wall.Y2):
 			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q stands off the platform", wall.Name), within)
-		case wall.X1 != wall.X2 && wall.Y1 != wall.Y2 || wall.Long() == 0:
+		case wall.Long() == 0:
+			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q has no length", wall.Name), "give it a from and a to that differ")
+		case wall.X1 != wall.X2 && wall.Y1 != wall.Y2:
 			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q runs neither along nor across the beams", wall.Name), "give it two ends with one x or one y")
 		}
 	}
