@@ -46,7 +46,7 @@ func (b CheckBars) sheet(measure.Style) *kit.Sheet {
 	s.WriteLines(kit.Text{At: kit.Point{X: 40, Y: 44}, Size: kit.Medium, Align: kit.Start, Bold: true},
 		[]string{"Measure before use."})
 	s.WriteLines(kit.Text{At: kit.Point{X: 40, Y: 52}, Align: kit.Start}, []string{
-		"P to Q and T to U are 4 in.", "R to S and V to W are 100 mm.", "If one is off, the sheets were", "shrunk: reject them, and print", "again at 100 per cent."})
+		"P–Q and T–U are 4 in,", "R–S and V–W are 100 mm.", "If one is off, the sheets were", "shrunk: reject them, and print", "again at 100 per cent."})
 	return s
 }
 

@@ -61,7 +61,7 @@ func (p Plan) sheet(style measure.Style) *kit.Sheet {
 	free := room{left: max(34, kit.UprightRoom(p.lineWords(style)...)), right: overallRoom, near: 38, far: overallRoom}
 	rings, reach := bubbleAt, hookReach
 	if p.most > 0 { // no overall sizes, the rings close to the frame
-		rings, reach = 8, 9
+		rings, reach = 8, 11
 		free = room{left: free.left, right: rings + bubbleRadius + 1, near: reach + 5.4 + kit.Pitch(kit.Small)*float64(len(p.hookWords())-1), far: rings + bubbleRadius + 1}
 	}
 	v := p.lay(free, 165)

@@ -91,7 +91,7 @@ func (t Table) For(c content.Call) template.HTML {
 	var m writer
 	m.markup(`<div class="scroll" role="region" tabindex="0" aria-label="table `, c.Number, ": ")
 	m.attribute(c.Words)
-	m.markup(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], ofName(c.Argument), `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
+	m.markup(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], t.many(), ofName(c.Argument), `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
 	// The caption is not repeated where a table runs on; on paper this row is.
 	m.markup(fmt.Sprintf(`<tr class="repeat" aria-hidden="true"><td colspan="%d"><b>Table %s</b> `, max(1, len(t.Head)), c.Number))
 	m.text(c.Words)
@@ -115,6 +115,14 @@ func (t Table) For(c content.Call) template.HTML {
 		m.markup("</p>\n")
 	}
 	return template.HTML(m.out)
+}
+
+// many is the class of a table whose columns stand close.
+func (t Table) many() string {
+	if len(t.Head) > 8 {
+		return " many"
+	}
+	return ""
 }
 
 // ofName is the class by which the style sheet knows a table.

@@ -156,3 +156,19 @@ func (p PDF) CheckRuler(t testing.TB, left, right string, points float64) {
 		}
 	}
 }
+
+// CheckUpright wants the words top and bottom, which stand at the ends of a bar
+// along the paper, exactly so many points apart.
+func (p PDF) CheckUpright(t testing.TB, top, bottom string, points float64) {
+	t.Helper()
+	from, pages := p.Find(top)
+	to, _ := p.Find(bottom)
+	if len(from) == 0 || len(from) != len(to) {
+		t.Fatalf("the bar's ends %q and %q were not found in pairs", top, bottom)
+	}
+	for i := range from {
+		if got := to[i].YMin - from[i].YMin; math.Abs(got-points) > 0.1 {
+			t.Errorf("page %d: the upright bar is %.2f pt long, not %.2f: the print is shrunk", pages[i]+1, got, points)
+		}
+	}
+}
