@@ -25,7 +25,7 @@ type PieceLabel struct {
 const (
 	labelColumns = 3
 	labelWide    = (pageWidth - 1) / labelColumns
-	labelHigh    = 15.4
+	labelHigh    = 15.8
 	labelRows    = 12
 	labelName    = 6.5 // size of the name's letters
 )
@@ -61,12 +61,25 @@ func (l Labels) sheet(style measure.Style) *kit.Sheet {
 	for i, label := range l.Labels {
 		left, top := 0.5+float64(i%labelColumns)*labelWide, 0.5+float64(i/labelColumns)*labelHigh
 		box := kit.Box{Left: left, Top: top, Right: left + labelWide, Bottom: top + labelHigh}
-		s.Rectangle(kit.Hidden, kit.Open, box)
+		l.cutLines(s, i, box)
 		label.draw(s, box, style)
 	}
 	return s
 }
 
+// cutLines draws the lines round one label, each line between two labels once.
+func (l Labels) cutLines(s *kit.Sheet, i int, b kit.Box) {
+	s.Across(kit.Hidden, b.Left, b.Right, b.Top)
+	s.Upright(kit.Hidden, b.Left, b.Top, b.Bottom)
+	if (i+1)%labelColumns == 0 || i+1 == len(l.Labels) {
+		s.Upright(kit.Hidden, b.Right, b.Top, b.Bottom)
+	}
+	if i+labelColumns >= len(l.Labels) {
+		s.Across(kit.Hidden, b.Left, b.Right, b.Bottom)
+	}
+}
+
+// long returns the words of the size, "" while the length is not known.
 func (l PieceLabel) long(style measure.Style) string {
 	switch {
 	case l.Long == 0:
