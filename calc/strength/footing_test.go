@@ -1,6 +1,8 @@
 package strength
 
 import (
+	"fmt"
+	"maps"
 	"math"
 	"os"
 	"strings"
@@ -25,6 +27,7 @@ func footingsFile() string {
 func TestPublishedFootings(t *testing.T) {
 	matched, all := map[string]int{}, map[string]int{}
 	for i, r := range publishedRows(t, footingsFile()) {
+		require.NoError(t, wholeFooting(r), "row %d: %v", i+2, r)
 		side, diameter := footingOfRow(r)
 		all[r["source"]]++
 		ok := true
@@ -43,6 +46,30 @@ func TestPublishedFootings(t *testing.T) {
 	}
 	for source := range all {
 		t.Logf("%s: %d of %d", source, matched[source], all[source])
+	}
+}
+
+// wholeFooting says what a row lacks, or which rule it would be worked by.
+func wholeFooting(r row) error {
+	if source := r["source"]; !strings.Contains(source, "DCA 6") && !strings.HasPrefix(source, "IRC") {
+		return fmt.Errorf("no rule for the source %q", source)
+	}
+	for _, column := range []string{"live_or_snow_psf", "tributary_area_sf", "soil_psf", "side_in", "diameter_in"} {
+		if err := positive(r, column); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// TestMalformedFootingsAreRefused checks that a row that cannot be worked says why.
+func TestMalformedFootingsAreRefused(t *testing.T) {
+	good := row{"source": "AWC DCA 6 Table 4", "live_or_snow_psf": "40", "tributary_area_sf": "45", "soil_psf": "1500", "side_in": "17", "diameter_in": "19"}
+	require.NoError(t, wholeFooting(good))
+	for column, text := range map[string]string{"source": "hearsay", "soil_psf": "firm", "side_in": "", "tributary_area_sf": "0", "live_or_snow_psf": "-40"} {
+		bad := maps.Clone(good)
+		bad[column] = text
+		assert.ErrorContains(t, wholeFooting(bad), column)
 	}
 }
 

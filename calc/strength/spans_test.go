@@ -3,6 +3,7 @@ package strength
 import (
 	"encoding/csv"
 	"fmt"
+	"maps"
 	"math"
 	"os"
 	"strconv"
@@ -76,6 +77,9 @@ func spanOfRow(r row, set string) (span, printed float64, err error) {
 	if !ok {
 		return 0, 0, fmt.Errorf("no set %q", set)
 	}
+	if err := wholeRow(r, set); err != nil {
+		return 0, 0, err
+	}
 	span = math.Inf(1)
 	for _, species := range strings.Split(r["species"], "|") {
 		m, err := memberOfRow(r, set, species)
@@ -93,6 +97,62 @@ func spanOfRow(r row, set string) (span, printed float64, err error) {
 		printed = math.Floor(span)
 	}
 	return span, printed, nil
+}
+
+// wholeRow says what a row lacks, or what in it is no number above zero.
+func wholeRow(r row, set string) error {
+	wanted := []string{"allowable_span_in", "dead_psf", "supported_span_ft"}
+	if strings.HasPrefix(set, "J") {
+		wanted[2] = "spacing_in"
+	}
+	if r["snow_psf"] == "" {
+		wanted = append(wanted, "live_psf")
+	} else {
+		wanted = append(wanted, "snow_psf")
+	}
+	for _, column := range wanted {
+		if err := positive(r, column); err != nil {
+			return err
+		}
+	}
+	if wet := r["wet"]; wet != "true" && wet != "false" {
+		return fmt.Errorf("wet is %q, neither true nor false", wet)
+	}
+	return nil
+}
+
+// positive says what keeps a column from being a number above zero.
+func positive(r row, column string) error {
+	text, there := r[column]
+	if !there {
+		return fmt.Errorf("no column %s", column)
+	}
+	if v, err := strconv.ParseFloat(text, 64); err != nil || !(v > 0) || math.IsInf(v, 1) {
+		return fmt.Errorf("%s is %q, not a number above 0", column, text)
+	}
+	return nil
+}
+
+// TestMalformedRowsAreRefused checks that a row of the published spans that
+// cannot be worked says why, and never counts as a match.
+func TestMalformedRowsAreRefused(t *testing.T) {
+	good := row{"note": "set J1", "species": "hem_fir", "grade": "No.2", "size": "2x8", "plies": "1", "spacing_in": "16", "live_psf": "40", "dead_psf": "10", "wet": "false", "allowable_span_in": "144"}
+	_, _, err := spanOfRow(good, "J1")
+	require.NoError(t, err)
+	for _, c := range []struct{ column, text, want string }{
+		{"species", "ironwood", "not a species"}, {"grade", "Stud", "no grade"}, {"size", "2x7", "no size"}, {"plies", "two", "two"},
+		{"spacing_in", "", "spacing_in"}, {"spacing_in", "sixteen", "spacing_in"}, {"live_psf", "", "live_psf"}, {"dead_psf", "-10", "dead_psf"},
+		{"allowable_span_in", "12-0", "allowable_span_in"}, {"wet", "maybe", "wet"}, {"allowable_span_in", "NaN", "allowable_span_in"},
+	} {
+		bad := maps.Clone(good)
+		bad[c.column] = c.text
+		_, _, err := spanOfRow(bad, "J1")
+		require.ErrorContains(t, err, c.want, c.column)
+	}
+	_, _, err = spanOfRow(good, "J9")
+	require.ErrorContains(t, err, `no set "J9"`)
+	_, _, err = spanOfRow(good, "B1")
+	require.ErrorContains(t, err, "supported_span_ft")
 }
 
 func memberOfRow(r row, set, species string) (SimpleSpan, error) {
