@@ -73,7 +73,8 @@ func readingTable(p *calc.Plan) layouts.Table {
 }
 
 // diagonalTable is the worksheet of the four sides and two diagonals: wanted,
-// measured, difference, twice.
+// measured, difference, twice. What the job knows of the first measuring of the
+// strings stands in it.
 func diagonalTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("From – to"), big("Wanted"), words("First time"), words("Off by"), words("Second time"), words("Off by")}, Size: layouts.Working}
@@ -82,7 +83,12 @@ func diagonalTable(p *calc.Plan) layouts.Table {
 		wanted := [6]measure.Length{r.Length, r.Width, r.Length, r.Width, r.Diagonal(), r.Diagonal()}
 		for i, want := range wanted {
 			name := setout.SideName(r, i)
-			g.Rows = append(g.Rows, []layouts.Cell{head(name), c.length(want), blank("first measuring of " + name), blank("off by"), blank("second measuring of " + name), blank("off by")})
+			row := []layouts.Cell{head(name), c.length(want), blank("first measuring of " + name), blank("off by"), blank("second measuring of " + name), blank("off by")}
+			if strings := p.SetOut.Strings; strings != nil && r == strings.Rectangle {
+				measured := strings.Adjustment.Measured[i]
+				row[2], row[3] = c.length(measured), c.length(measured-want)
+			}
+			g.Rows = append(g.Rows, row)
 		}
 		t.Groups = append(t.Groups, g)
 	}

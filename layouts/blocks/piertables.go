@@ -58,23 +58,32 @@ func pierTable(p *calc.Plan) layouts.Table {
 	}
 }
 
+// holeTable is the sheet of the holes: what is wanted, and what was dug once the
+// job has it.
 func holeTable(p *calc.Plan) layouts.Table {
-	c := of(p)
-	probes := p.Job.Ground.Probes
 	return layouts.Table{
-		Head: []layouts.Column{words("Pier"), big("Dig"), number("Least"), number("Most"), words("Bar found"), words("Dug"), words("Firm, rock, water")},
-		Size: layouts.Working,
-		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
-			found := ""
-			if probe, ok := probes[pier.Name]; ok {
-				found = probe.Found + " at " + probe.Depth.Print(c.style)
-			}
-			if h := pier.Hole; h != nil {
-				return []layouts.Cell{head(pier.Name), c.length(h.Dig), c.length(h.Least), c.down(h.Most), text(found), blank("depth dug at " + pier.Name), blank("what was found at " + pier.Name)}
-			}
-			return []layouts.Cell{head(pier.Name), blank("depth wanted"), blank("least"), blank("most"), text(found), blank("depth dug at " + pier.Name), blank("what was found at " + pier.Name)}
-		}),
+		Head:   []layouts.Column{words("Pier"), big("Dig"), number("Least"), number("Most"), words("Bar found"), words("Dug"), words("Firm, rock, water")},
+		Size:   layouts.Working,
+		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell { return holeRow(p, pier) }),
 	}
+}
+
+func holeRow(p *calc.Plan, pier ground.Pier) []layouts.Cell {
+	c := of(p)
+	row := []layouts.Cell{head(pier.Name), blank("depth wanted"), blank("least"), blank("most"), text(""), blank("depth dug at " + pier.Name), blank("what was found at " + pier.Name)}
+	if h := pier.Hole; h != nil {
+		row[1], row[2], row[3] = c.length(h.Dig), c.length(h.Least), c.down(h.Most)
+	}
+	if probe, probed := p.Job.Ground.Probes[pier.Name]; probed {
+		row[4] = text(probe.Found + " at " + probe.Depth.Print(c.style))
+	}
+	if dug, done := p.Job.Measured.Holes[pier.Name]; done {
+		row[5], row[6] = c.length(dug.Depth), text(dug.Found)
+		if pier.Planned != nil {
+			row[1] = c.length(pier.Planned.Dig)
+		}
+	}
+	return row
 }
 
 func stoneTable(p *calc.Plan) layouts.Table {

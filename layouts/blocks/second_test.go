@@ -32,6 +32,7 @@ measured:
   frame: {A1-A2: 8', A2-B2: 6' 1", B2-B1: 8', B1-A1: 6', A1-B2: 10', A2-B1: 10'}
   timber: {beams: {A: 5 7/16"}}
   seats: {bench_mark: 4' 1/2", A1: 4' 1/2", A2: 4' 1/4", B1: 4' 1 1/2", B2: 4' 3 3/4"}
+  holes: {B1: {depth: 9", found: firm}}
   posts_cut: {B1: 4 1/2", B2: 6 1/2"}
 `
 
@@ -132,4 +133,14 @@ func TestMeasuredSixAndTheMovesTheyAskFor(t *testing.T) {
 	// The far side slides back by (120.375² − 119.625²) / (4 × 96) = 0.47.
 	assert.Equal(t, "A1 | stays |  |  |  |  | ", moves[1])
 	assert.Contains(t, moves[3], "B2 | 1/2″ | B1 | – |  | ")
+}
+
+// The same sheet prints a blank or a number.
+func TestWorksheetsFillWithWhatWasMeasured(t *testing.T) {
+	holes := rows(holeTable(second(t)))
+	assert.Equal(t, "B1 | 8″ | 8″ | 16 1/2″ |  | 9″ | firm", holes[4])
+	assert.True(t, strings.HasSuffix(holes[5], " |  | … | …"), holes[5])
+	sides := rows(diagonalTable(second(t)))
+	assert.Equal(t, "A1-B2 | 10′ 0″ | 10′ 0 3/8″ | 3/8″ | … | …", sides[5])
+	assert.True(t, strings.HasSuffix(sides[8], " | … | … | … | …"), "nobody measures the piers for the job: %s", sides[8])
 }
