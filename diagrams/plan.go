@@ -200,8 +200,18 @@ func (p Plan) drawHook(s *kit.Sheet, v gridView, reach float64) {
 	if v.out < 0 {
 		start.Y = foot.Y - 2.8 - float64(len(lines)-1)*kit.Pitch(kit.Small)
 	}
+	var texts []kit.Text
+	free := true
 	for i, line := range lines {
-		s.Write(kit.Text{Words: line, At: start.Plus(0, float64(i)*kit.Pitch(kit.Small)), Align: kit.Start, Bold: i == 0})
+		t := kit.Text{Words: line, At: start.Plus(0, float64(i)*kit.Pitch(kit.Small)), Align: kit.Start, Bold: i == 0}
+		texts, free = append(texts, t), free && s.Free(t.Box())
+	}
+	if p.most > 0 && !free { // the sheet Set out and square tells the place too
+		texts = texts[:1]
+		texts[0].At.Y = foot.Y + v.out*2.8
+	}
+	for _, t := range texts {
+		s.Write(t)
 	}
 }
 
