@@ -235,7 +235,8 @@ func (s *solver) answer(t *task, start *layout, list []pattern, spent int) *sear
 		a.offer(start)
 	}
 	if !a.done() {
-		a.closed = newListed(a, newMaster(t), list, math.MinInt64/4).run()
+		run := func() bool { return newListed(a, newMaster(t), list, math.MinInt64/4).run() }
+		a.closed = a.quota(firstTurn, run) || a.alternate(run)
 	}
 	return a
 }

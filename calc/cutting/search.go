@@ -121,27 +121,41 @@ func (s *search) explore(bands []band, depth int) bool {
 	return s.closeBy(m, bound, bands, depth)
 }
 
-// closeBy tries the ways of closing a node in turn: a short list of all the
-// patterns that can matter, a dive for a better plan, a long list, and at last
-// branching on the sticks of a shelf.
+// closeBy closes a node by a short list of all the patterns that can matter, or
+// by branching on the sticks of a shelf. The root is worked at in turns with the
+// combinations of sticks.
 func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 	if list, ok := s.tryList(m, bound, shortList); ok {
-		return newListed(s, m, list, bound).run()
-	}
-	if depth == 0 {
-		s.dive(m)
-		if s.done() || s.beyond(m, bound) {
-			return true
+		run := newListed(s, m, list, bound).run
+		if depth > 0 {
+			return run()
 		}
-		bound = m.relax(s.mostOf)
+		return s.quota(firstTurn, run) || s.alternate(func() bool {
+			return newListed(s, newMaster(s.task), list, math.MinInt64/4).run()
+		})
 	}
+	if depth > 0 {
+		return s.divide(m, bands, depth)
+	}
+	s.dive(m)
+	if s.done() || s.beyond(m, bound) {
+		return true
+	}
+	m.relax(s.mostOf)
+	return s.alternate(func() bool { return s.divide(m, bands, depth) })
+}
+
+// divide branches on the sticks of a shelf, or, when they are whole, works on a
+// long list of patterns.
+func (s *search) divide(m *master, bands []band, depth int) bool {
 	row, n := m.splitCount()
 	if row < 0 {
 		// The sticks are whole already, so a dive asks only how to fill them.
-		if s.dive(m); s.done() || s.beyond(m, bound) {
+		s.dive(m)
+		bound := m.relax(s.mostOf)
+		if s.done() || s.beyond(m, bound) {
 			return true
 		}
-		bound = m.relax(s.mostOf)
 		if list, ok := s.list(&m.prices, s.target*m.scale-bound, longList); ok {
 			return newListed(s, m, list, bound).run()
 		}
