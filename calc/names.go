@@ -8,9 +8,21 @@ import (
 
 	"pierbook/calc/crew"
 	"pierbook/calc/fault"
+	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
+
+// pierNames returns the names of the piers, line by line, for the check of all
+// that the job says of them: where it leaves their number to the program, they
+// are known only once the frame is laid out.
+func pierNames(f *frame.Frame) []string {
+	names := make([]string, len(f.Piers))
+	for i, p := range f.Piers {
+		names[i] = p.Name
+	}
+	return names
+}
 
 // unknownSteps reports hours for steps that there are not.
 func unknownSteps(j *job.Job) fault.List {

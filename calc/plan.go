@@ -49,9 +49,11 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	}
 	p := &Plan{Job: j, Style: j.Style(), Picked: picked, Figures: &figure.Registry{}}
 	laid, bad := frame.Lay(j)
-	faults.Join(bad)
+	if bad.Empty() {
+		bad = j.CheckPiers(pierNames(laid))
+	}
 	if !bad.Empty() {
-		return nil, faults
+		return nil, bad
 	}
 	p.Frame = laid
 	p.Ground, bad = ground.Work(j, p.Frame)

@@ -213,12 +213,14 @@ func TestLockedFloorNamesTheHeightWithTheHolesAsDug(t *testing.T) {
 func TestPlacesThatAreNotThereAreFaults(t *testing.T) {
 	text := strings.Replace(fourPiers, "FLOOR", "lowest", 1)
 	text = strings.Replace(text, "piers: {per_line: 2}", "piers: {spacing: 8'}", 1) // so that only the frame knows its piers
-	j, said := readText(text + fourPiersRead + "measured: {holes: {C3: {depth: 9\", found: firm}}}\n")
+	j, said := readText(text + fourPiersRead + "measured:\n  holes: {C3: {depth: 9\", found: firm}}\n  strings: {A1-A9: 8'}\n")
 	require.Empty(t, said)
 	_, faults := calc.Work(j)
-	list := faults.Sorted()
-	require.Len(t, list, 1)
-	assert.Equal(t, "measured.holes.C3", list[0].Path)
+	var paths []string
+	for _, f := range faults.Sorted() {
+		paths = append(paths, f.Path)
+	}
+	assert.Equal(t, []string{"measured.holes.C3", "measured.strings.A1-A9"}, paths, "each once, and nothing that follows from them")
 }
 
 func TestReadingsWithoutASurveyAreNotLostInSilence(t *testing.T) {
