@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"strings"
 
 	"pierbook/calc/cutting"
 	"pierbook/calc/ground"
@@ -38,6 +39,20 @@ func postAllowance(j *job.Job, g *ground.Ground) map[string]measure.Length {
 		more[name] = share.RoundUpTo(j.Mark())
 	}
 	return more
+}
+
+// allowanceWorking returns the sum behind the allowance with its numbers, and the
+// figures of the ground that it comes from.
+func (p *Plan) allowanceWorking() (working string, from []string) {
+	var errors []string
+	more := postAllowance(p.Job, p.Ground)
+	for _, pier := range p.Ground.Piers {
+		if _, counts := more[pier.Name]; counts {
+			errors = append(errors, pier.Level.Error.Print(p.Style)+"²")
+			from = append(from, "pier."+pier.Name+".ground")
+		}
+	}
+	return "1.2816 × √(" + strings.Join(errors, " + ") + "), each share rounded up to the mark", from
 }
 
 // reserve plans the posts once more with the allowance in them. Where that costs

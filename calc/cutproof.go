@@ -160,7 +160,8 @@ func (p *Plan) cutFigures() []figure.Figure {
 		}
 		figures = append(figures, sticks, offcut, bound, used)
 		if c.Allowance > 0 {
-			figures = append(figures, figure.Figure{Key: key + ".allowance", Means: "more " + c.Section.Size + " post in all, so that the order is enough nine times in ten", Value: c.Allowance, Rounding: measure.Up, Origin: figure.Computed,
+			working, from := p.allowanceWorking()
+			figures = append(figures, figure.Figure{Key: key + ".allowance", Working: working, From: from, Means: "more " + c.Section.Size + " post in all, so that the order is enough nine times in ten", Value: c.Allowance, Rounding: measure.Up, Origin: figure.Computed,
 				Formula: "1.2816 × √(Σ standard error²) over the estimated piers, the errors taken as independent; no post taken past the longest allowed", Source: "0.9 quantile of the normal distribution"})
 		}
 	}

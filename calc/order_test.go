@@ -265,3 +265,39 @@ func TestHoursTakenReadBackAsRates(t *testing.T) {
 	assert.Equal(t, figure.Shop, f.Origin)
 	assert.Equal(t, "shop.yaml", f.At.File)
 }
+
+// The fastening of the metric job, counted by hand: 13 places of joists in two
+// bays and two short overhangs are 52 pieces and 104 ends, 26 of them at rims and
+// 78 in hangers; ten nails each, three through the rim at each of its ends, eight
+// screws in each of 12 caps.
+func TestNailsBetweenBeamsByHand(t *testing.T) {
+	p := worked(t, birchSlope(t))
+	assert.Equal(t, 78, lineOf(t, p, "order.hanger").Count)
+	for key, want := range map[string]int{"hanger": 780, "16d-common": 78, "cap-screw": 96} {
+		assert.Equal(t, want, lineOf(t, p, "order.fastener."+key).Pieces, key)
+	}
+}
+
+// What the steps say of fastening reads on in the middle of a sentence.
+func TestFasteningReadsInASentence(t *testing.T) {
+	mill, faults := job.Read(os.DirFS("../testdata/jobs"), "mill-bank-deck.yaml")
+	require.True(t, faults.Empty(), "%v", faults)
+	said := 0
+	for _, j := range []*job.Job{sampleJob(t), birchSlope(t), mill} {
+		p := worked(t, j)
+		for _, f := range p.Figures.All() {
+			if !strings.HasPrefix(f.Key, "fastening.") || f.Value == nil {
+				continue
+			}
+			said++
+			text := f.Text(p.Style)
+			assert.Equal(t, strings.ToLower(text[:1]), text[:1], text)
+			assert.NotRegexp(t, `[.;:()]$|\(|;|nailss`, text)
+			assert.NotEmpty(t, f.Source, f.Key)
+			if j.Units == measure.Metric {
+				assert.NotRegexp(t, `[0-9]d |″|′|no\. [0-9]`, text)
+			}
+		}
+	}
+	assert.GreaterOrEqual(t, said, 12)
+}

@@ -112,9 +112,9 @@ type Order struct {
 	Payload measure.Mass
 	Cloth   Cloth
 
-	schedule             []joint
-	beams, joists, posts []Part
-	style                measure.Style
+	schedule                     []joint
+	beams, joists, posts, boards []Part
+	style                        measure.Style
 }
 
 // Loads returns how many times the vehicle drives, 0 when its payload is unknown.

@@ -30,9 +30,14 @@ func (o *Order) Parts(step string) []Part {
 		parts = append(parts, o.joists...)
 	case "posts":
 		parts = append(parts, o.posts...)
+	case "surface":
+		parts = append(parts, o.boards...)
 	}
 	for _, l := range o.Lines {
 		if l.Group != Timber && l.Group != Fasteners && slices.Contains(stepUses[step], l.Part) {
+			if l.Key == boardsKey {
+				continue // its weight is that of a running foot or metre; the pieces stand above
+			}
 			part := Part{What: l.What, Count: l.Count, Unit: l.Units(), Each: l.Each}
 			if l.Group == Stone {
 				part.Each = 0
@@ -54,6 +59,24 @@ func (o *Order) Parts(step string) []Part {
 		parts = append(parts, Part{What: rows[0].nail.Name(o.style), Count: count + spareOf(count), Unit: fmt.Sprintf("with %d spare", spareOf(count))})
 	}
 	return parts
+}
+
+// boardParts returns the pieces of floor board as one part.
+func boardParts(in Input) []Part {
+	var longest measure.Length
+	count := 0
+	for _, b := range in.Frame.Surface.Boards {
+		for _, p := range b.Pieces {
+			longest = max(longest, p.Long())
+			count++
+		}
+	}
+	if count == 0 {
+		return nil
+	}
+	s, style := in.Job.Platform.Surface, in.Job.Style()
+	return []Part{{What: fmt.Sprintf("floor board %s × %s, the longest", measure.Exact(s.Thickness).Print(style), measure.Exact(s.BoardWidth).Print(style)), Count: count, Unit: "pieces", Long: &longest,
+		Each: s.Density.Of(s.Thickness.Times(s.BoardWidth).Deep(longest))}}
 }
 
 // postParts returns the posts as one part: their lengths are on their own sheet.

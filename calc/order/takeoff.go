@@ -51,7 +51,7 @@ func Take(in Input) *Order {
 	r := in.Job.Yard.Roll
 	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), schedule: schedule(in), Cloth: clothFor(r, in.Frame.Length, in.Frame.Width), style: in.Job.Style()}
 	o.beams, o.joists = timberParts(in)
-	o.posts = postParts(in)
+	o.posts, o.boards = postParts(in), boardParts(in)
 	o.Lines = slices.Concat(stickLines(in), surfaceLines(in), hardwareLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
 	o.total()
 	return o
@@ -72,6 +72,9 @@ func stickLines(in Input) []Line {
 	}
 	return lines
 }
+
+// boardsKey is the line of floor boards, which are sold by their run.
+const boardsKey = "order.boards"
 
 func surfaceLines(in Input) []Line {
 	s, j, style := in.Frame.Surface, in.Job, in.Job.Style()
@@ -98,7 +101,7 @@ func surfaceLines(in Input) []Line {
 		step, unit = measure.Metre, "running metres"
 	}
 	run := total.Scale(1.10).RoundUpTo(step)
-	return []Line{{Key: "order.boards", Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), measure.Exact(p.BoardWidth).Print(style)),
+	return []Line{{Key: boardsKey, Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), measure.Exact(p.BoardWidth).Print(style)),
 		Use: "the floor, pieces up to " + longest.Print(style), Count: int(run / step), Unit: unit, Each: p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step)), Price: price(j, "board"), Part: "surface",
 		Source: "the board plan with one in ten for cuts; usual lists add 10 to 15 per cent", Memory: true, Formula: "run of all boards × 1.10, rounded up", Working: fmt.Sprintf("%s × 1.10", total.Print(style)), From: []string{"board.count"},
 		Weighed: "thickness × width at the density of the surface"}}
