@@ -25,9 +25,9 @@ type PieceLabel struct {
 const (
 	labelColumns = 3
 	labelWide    = (pageWidth - 1) / labelColumns
-	labelHigh    = 15.8
+	labelHigh    = 16.6
 	labelRows    = 12
-	labelName    = 6.5 // size of the name's letters
+	labelName    = 5.5 // size of the name's letters
 )
 
 // Split returns the labels on as many drawings as they need.
@@ -94,8 +94,8 @@ func (l PieceLabel) long(style measure.Style) string {
 func (l PieceLabel) draw(s *kit.Sheet, box kit.Box, style measure.Style) {
 	const margin = 2
 	room := box.Right - box.Left - 2*margin
-	name := kit.Shorten(l.Name, labelName, room, true)
-	s.Write(kit.Text{Words: name, Size: labelName, Bold: true, Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 4.3}})
+	name := kit.Shorten(l.Name, labelName, 0.6*room, true)
+	s.Write(kit.Text{Words: name, Size: labelName, Bold: true, Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 4}})
 	if l.Long == 0 {
 		s.Across(kit.Thin, box.Right-margin-22, box.Right-margin, box.Top+6.6)
 	}
@@ -105,11 +105,11 @@ func (l PieceLabel) draw(s *kit.Sheet, box kit.Box, style measure.Style) {
 		second, long = long, l.From
 	}
 	if left := room - kit.Width(name, labelName, true) - 2; kit.Width(long, kit.Medium, true) <= left {
-		s.Write(kit.Text{Words: long, Size: kit.Medium, Bold: true, Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.3}})
+		s.Write(kit.Text{Words: long, Size: kit.Medium, Bold: true, Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4}})
 	} else {
-		s.Write(kit.Text{Words: kit.Shorten(long, kit.Small, left, false), Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4.3}})
+		s.Write(kit.Text{Words: kit.Shorten(long, kit.Small, left, false), Align: kit.End, At: kit.Point{X: box.Right - margin, Y: box.Top + 4}})
 	}
 	for i, words := range []string{second, l.Place} {
-		s.Write(kit.Text{Words: kit.Shorten(words, kit.Small, room, false), Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 9.1 + 3.8*float64(i)}})
+		s.Write(kit.Text{Words: kit.Shorten(words, kit.Small, room, false), Align: kit.Start, At: kit.Point{X: box.Left + margin, Y: box.Top + 9.9 + kit.Pitch(kit.Small)*float64(i)}})
 	}
 }

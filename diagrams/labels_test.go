@@ -44,3 +44,21 @@ func TestLongWordsStayInTheirLabel(t *testing.T) {
 		assert.LessOrEqual(t, label.Box.Right, 0.5+labelWide, label.Words)
 	}
 }
+
+// Labels hold whatever a job writes, keep clear of one another, and are empty
+// without harm.
+func TestLabelsOfOddPieces(t *testing.T) {
+	odd := manyLabels(35)
+	odd.Labels[3] = PieceLabel{Name: "</text><script>alert(1)</script>", From: "\x00\xff <b>", Place: strings.Repeat("without end ", 20), Long: 4801 * measure.Millimetre, Wide: 1199 * measure.Millimetre}
+	odd.Labels[34] = PieceLabel{Name: "B3", From: "cut it from its reading", Place: "post on pier B3"}
+	for _, style := range []measure.Style{imperial, metric} {
+		for _, l := range []Labels{odd, {}, manyLabels(1), manyLabels(2)} {
+			svg, err := Draw(l, style)
+			require.NoError(t, err)
+			strict(t, string(svg))
+			assert.NotContains(t, string(svg), "<script")
+			assert.Empty(t, faults(l.sheet(style).Record()))
+			assert.Greater(t, len(l.About().Shows), 40)
+		}
+	}
+}
