@@ -31,6 +31,11 @@ const (
 	refused  = 3.29
 )
 
+// leastRedundancy is a share of a mistake below which nothing can be said of a
+// reading: the figure is as good as flat. A frame ten times as long as it is wide
+// still has 1/400 in its short sides.
+const leastRedundancy = 1e-5
+
 // point is a place in plan, in metres.
 type point struct{ x, y float64 }
 
@@ -75,6 +80,7 @@ func Adjust(measured Six, sigma measure.Length) (Adjustment, error) {
 	}
 	var inverse [5][5]float64
 	var rows [6][5]float64
+	converged := false
 	for range 30 {
 		var misfit [6]float64
 		rows, misfit = linearise(p, measured)
@@ -86,9 +92,12 @@ func Adjust(measured Six, sigma measure.Length) (Adjustment, error) {
 		p[1].x += step[0]
 		p[2].x, p[2].y = p[2].x+step[1], p[2].y+step[2]
 		p[3].x, p[3].y = p[3].x+step[3], p[3].y+step[4]
-		if largest(step) < 1e-13 {
+		if converged = largest(step) < 1e-12; converged {
 			break
 		}
+	}
+	if !converged {
+		return Adjustment{}, ErrNoFigure // the readings are so far apart that none comes near them
 	}
 	return assess(p, measured, rows, inverse, sigma)
 }
@@ -156,6 +165,9 @@ func assess(p [4]point, measured Six, rows [6][5]float64, inverse [5][5]float64,
 		a.Adjusted[i] = measure.FromMetres(length)
 		a.Residual[i] = measure.FromMetres(residual)
 		a.Redundancy[i] = 1 - quadratic(inverse, rows[i])
+		if a.Redundancy[i] < leastRedundancy {
+			return Adjustment{}, ErrNoFigure
+		}
 		squares += residual * residual
 		a.Slips[i].Size = measure.FromMetres(-residual / a.Redundancy[i])
 	}

@@ -101,6 +101,35 @@ func TestLengthsThatMakeNoFigureAreRefused(t *testing.T) {
 	}
 }
 
+// Any six lengths are refused, or they give a figure of which everything is a
+// number: redundancies that add up to one, and slips that a tape could make.
+func TestAnySixLengths(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		var m Six
+		for i := range m {
+			m[i] = inches(rapid.Float64Range(0.5, 600).Draw(t, "length"))
+		}
+		a, err := Adjust(m, measure.Sixteenth)
+		if err != nil {
+			assert.ErrorIs(t, err, ErrNoFigure)
+			return
+		}
+		var sum float64
+		for i, r := range a.Redundancy {
+			sum += r
+			assert.Positive(t, r)
+			assert.Less(t, a.Slips[i].Size.Abs(), 1000*1000*measure.Metre)
+		}
+		assert.InDelta(t, 1, sum, 1e-6)
+		assert.GreaterOrEqual(t, a.TestValue, 0.0)
+		for _, hold := range a.Holds(sixteenByTwelve, measure.Sixteenth) {
+			for _, move := range hold.Moves {
+				assert.GreaterOrEqual(t, move.AlongError, measure.Length(0))
+			}
+		}
+	})
+}
+
 func TestFewestStakesNeverLeavesFewerThanTheOthers(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		var m Six
