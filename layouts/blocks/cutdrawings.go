@@ -85,12 +85,28 @@ func panelLabel(p *calc.Plan, panel frame.Panel) diagrams.PieceLabel {
 		Place: fmt.Sprintf("floor: row %d, starts at %s", panel.Row, panel.X.Print(p.Style))}
 }
 
+// joistPlace says between which lines a joist goes, where that matters, and at
+// which mark.
+func joistPlace(p *calc.Plan, j frame.Joist) string {
+	mark, lines := "near face at "+j.Near.Print(p.Style), p.Frame.Lines
+	switch {
+	case p.Frame.BuildUp.Joist > 0:
+		return "joist: " + mark
+	case j.Overhang && j.Bay == 0:
+		return "past line " + lines[0].Name + ": " + mark
+	case j.Overhang:
+		return "past line " + lines[len(lines)-1].Name + ": " + mark
+	default:
+		return fmt.Sprintf("lines %s to %s: %s", lines[j.Bay-1].Name, lines[j.Bay].Name, mark)
+	}
+}
+
 // placesOf says by name where each piece of timber goes.
 func placesOf(p *calc.Plan) map[string]string {
 	places := map[string]string{}
 	say := func(l measure.Length) string { return l.Print(p.Style) }
 	for _, j := range p.Frame.Joists {
-		places[j.Name] = "joist: near face at " + say(j.Near)
+		places[j.Name] = joistPlace(p, j)
 	}
 	for _, b := range p.Frame.Blocking {
 		places[b.Name] = fmt.Sprintf("block: from %s, %s across", say(b.From), say(b.Y))
