@@ -15,6 +15,7 @@ type terms struct {
 	AboveGround, SeatHeight      measure.Length // seat over the ground, least; over the block's underside
 	DigLeast, DigDeepest, Frost  measure.Length // Frost is 0 when it is only reported
 	RoundUp                      measure.Length
+	Mark                         measure.Length  // finest printed mark
 	Given                        *measure.Length // floor height wished for, nil for the lowest
 }
 
@@ -25,7 +26,7 @@ func termsOf(j *job.Job, f *frame.Frame) terms {
 		StoneLeast: j.Stone.Least, StoneMost: j.Stone.Most, Embed: j.Stone.Embed,
 		AboveGround: j.Stone.AboveGround, SeatHeight: j.Block.SeatHeight,
 		DigLeast: j.Dig.Least, DigDeepest: j.Dig.Deepest,
-		RoundUp: j.Platform.Floor.RoundUp,
+		RoundUp: j.Platform.Floor.RoundUp, Mark: j.Mark(),
 	}
 	if j.Site.Frost == "dig" {
 		t.Frost = j.Site.FrostDepth

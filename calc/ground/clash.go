@@ -1,11 +1,6 @@
 package ground
 
-import (
-	"slices"
-
-	"pierbook/calc/job"
-	"pierbook/calc/measure"
-)
+import "pierbook/calc/measure"
 
 // ClashKind says what fights with what.
 type ClashKind string
@@ -78,95 +73,4 @@ func (t terms) clash(f *Floor, ceiling Demand, places []place, inside []Spot) *C
 	}
 	c.Ways = t.ways(c, places, inside)
 	return c
-}
-
-// lever is a length of the job that can free the heights, and which way.
-type lever struct {
-	path, means string
-	grows       bool // by the amount of the clash; else it shrinks by it
-	length      func(*terms) *measure.Length
-}
-
-// levers are tried in this order.
-var levers = []lever{
-	{"frame.posts.longest", "longest post", true, func(t *terms) *measure.Length { return &t.Longest }},
-	{"frame.posts.shortest", "shortest post", false, func(t *terms) *measure.Length { return &t.Shortest }},
-	{"dig.deepest", "deepest dig", true, func(t *terms) *measure.Length { return &t.DigDeepest }},
-	{"dig.least", "least dig", false, func(t *terms) *measure.Length { return &t.DigLeast }},
-	{"stone.most", "most stone", true, func(t *terms) *measure.Length { return &t.StoneMost }},
-	{"stone.least", "least stone", false, func(t *terms) *measure.Length { return &t.StoneLeast }},
-	{"stone.above_ground", "seat above the ground", false, func(t *terms) *measure.Length { return &t.AboveGround }},
-	{"stone.embed", "stone below the ground", false, func(t *terms) *measure.Length { return &t.Embed }},
-	{"frame.clear", "clearance under the beams", false, func(t *terms) *measure.Length { return &t.Clear }},
-}
-
-// ways tries every length of the job that could free the heights, one at a
-// time, and keeps those that do. Each is put to the test on the whole site, so
-// that a way which only uncovers the next limit is not offered. Rounding up can
-// take a freed floor past its ceiling again, so what that may add is tried next.
-func (t terms) ways(c *Clash, places []place, inside []Spot) []Way {
-	ways := t.floorWays(c, places, inside)
-	for _, by := range []measure.Length{c.Amount, c.Amount + t.RoundUp} {
-		if len(ways) > 0 && by != c.Amount {
-			break
-		}
-		for _, l := range levers {
-			changed := t
-			length := l.length(&changed)
-			way := Way{Path: l.path, Means: l.means, From: *length, To: *length - by}
-			if l.grows {
-				way.To = way.From + by
-			}
-			if *length = way.To; way.To >= 0 && changed.meets(places, inside) {
-				ways = append(ways, way)
-			}
-		}
-		ways = append(ways, t.thinnerBed(c, by, places, inside)...)
-	}
-	return ways
-}
-
-// floorWays tries another height for a floor that was given, and no rounding for
-// one that was not.
-func (t terms) floorWays(c *Clash, places []place, inside []Spot) []Way {
-	changed, way := t, Way{Path: "platform.floor.round_up", Means: "rounding of the floor", From: t.RoundUp}
-	changed.RoundUp = 0
-	if t.Given != nil {
-		way = Way{Path: "platform.floor.height", Means: "height of the floor", From: *t.Given, To: *t.Given + c.towards()}
-		changed.Given = &way.To
-	}
-	if !changed.meets(places, inside) {
-		return nil
-	}
-	return []Way{way}
-}
-
-// towards returns how far a given floor would have to move.
-func (c *Clash) towards() measure.Length {
-	switch c.Kind {
-	case TooLow:
-		return c.Amount
-	case TooHigh:
-		return -c.Amount
-	}
-	return 0
-}
-
-// thinnerBed offers a thinner bed at the one pier that keeps the floor up.
-func (t terms) thinnerBed(c *Clash, by measure.Length, places []place, inside []Spot) []Way {
-	i := slices.IndexFunc(places, func(p place) bool { return p.name == c.High.Name })
-	if i < 0 {
-		return nil
-	}
-	from := t.bounds(places[i]).StoneLeast
-	to := from - by
-	if to < 0 {
-		return nil
-	}
-	changed := slices.Clone(places)
-	changed[i].exception = job.Exception{Bed: &to, Deepest: places[i].exception.Deepest}
-	if !t.meets(changed, inside) {
-		return nil
-	}
-	return []Way{{Path: "piers." + c.High.Name + ".bed", Means: "bed under " + c.High.Name, From: from, To: to}}
 }

@@ -30,5 +30,8 @@ func (c *Clash) Sentence(style measure.Style) string {
 	for i, w := range c.Ways {
 		ways[i] = fmt.Sprintf("%s from %s to %s (%s)", w.Means, w.From.Print(style), w.To.Print(style), w.Path)
 	}
+	if len(ways) == 1 {
+		return what + ". This alone frees it: " + ways[0] + "."
+	}
 	return what + ". Any one of these frees it: " + strings.Join(ways, "; ") + "."
 }

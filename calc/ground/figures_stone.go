@@ -83,6 +83,19 @@ func (l *ledger) clash(g *Ground) {
 	l.word("clash.high", "the pier that keeps the floor up", c.High.Name, g.demandKeys(c.High))
 	l.word("clash.low", "the pier that keeps the floor down", c.Low.Name, []string{groundKey(c.Low.Name)})
 	l.add(figure.Figure{Key: "clash.amount", Means: "by how much they miss each other", Value: c.Amount, Rounding: measure.Up,
-		Formula: "lowest floor at the one less highest floor at the other", Working: l.sum(c.High.Floor-c.Low.Floor, plus(c.High.Floor), minus(c.Low.Floor)),
+		Formula: "lowest floor at the one − highest floor at the other, or what the floor tried misses of either", Working: l.clashWorking(c),
 		From: []string{groundKey(c.High.Name), groundKey(c.Low.Name)}})
+}
+
+// clashWorking prints how far the two miss each other, or a floor either of them.
+func (l *ledger) clashWorking(c *Clash) string {
+	switch c.Kind {
+	case TwoPiers:
+		return l.sum(c.Amount, plus(c.High.Floor), minus(c.Low.Floor))
+	case TooLow:
+		return l.sum(c.Amount, plus(c.High.Floor), minus(c.Wanted))
+	case TooHigh, RoundingUp:
+		return l.sum(c.Amount, plus(c.Wanted), minus(c.Low.Floor))
+	}
+	return fmt.Sprintf("%s against %s at %s: %s", c.High.Limit, c.Low.Limit, c.High.Name, l.up(c.Amount))
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"maps"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -167,45 +168,103 @@ func TestLowestFloorByTryingEverySixteenth(t *testing.T) {
 	assert.Positive(t, clashed)
 }
 
-func TestEveryWayOutOfAClashFreesIt(t *testing.T) {
+// changedTo is the job with one way out of a clash taken.
+func changedTo(t require.TestingT, j *job.Job, way ground.Way, to measure.Length) *job.Job {
+	changed := *j
+	switch way.Path {
+	case "frame.posts.longest":
+		changed.Frame.Posts.Longest = to
+	case "frame.posts.shortest":
+		changed.Frame.Posts.Shortest = to
+	case "dig.deepest":
+		changed.Dig.Deepest = to
+	case "dig.least":
+		changed.Dig.Least = to
+	case "stone.most":
+		changed.Stone.Most = to
+	case "stone.least":
+		changed.Stone.Least = to
+	case "stone.above_ground":
+		changed.Stone.AboveGround = to
+	case "stone.embed":
+		changed.Stone.Embed = to
+	case "frame.clear":
+		changed.Frame.Clear = to
+	case "platform.floor.height":
+		changed.Platform.Floor = job.Floor{Height: to}
+	case "platform.floor.round_up":
+		changed.Platform.Floor.RoundUp = to
+	default:
+		pier := strings.TrimSuffix(strings.TrimPrefix(way.Path, "piers."), ".bed")
+		require.Equal(t, "piers."+pier+".bed", way.Path)
+		changed.Piers = map[string]job.Exception{pier: {Bed: &to}}
+	}
+	return &changed
+}
+
+func TestEveryWayOutOfAClashFreesItAndStandsOnceWithTheLeastChange(t *testing.T) {
 	freed := 0
 	rapid.Check(t, func(t *rapid.T) {
 		j, f := randomSite(t)
+		j.Dig.Deepest = j.Dig.Least + measure.Length(rapid.IntRange(0, 200).Draw(t, "deeper"))*measure.Sixteenth
+		j.Platform.Floor.RoundUp = measure.Length(rapid.IntRange(0, 8).Draw(t, "round up")) * measure.Sixteenth
+		if rapid.Bool().Draw(t, "given") {
+			j.Platform.Floor = job.Floor{Height: measure.Length(rapid.IntRange(0, 800).Draw(t, "floor")) * measure.Sixteenth}
+		}
 		g := work(t, j, f)
 		if g.Clash == nil {
 			return
 		}
+		offered := map[string]bool{}
 		for _, way := range g.Clash.Ways {
-			changed := *j
-			switch way.Path {
-			case "frame.posts.longest":
-				changed.Frame.Posts.Longest = way.To
-			case "frame.posts.shortest":
-				changed.Frame.Posts.Shortest = way.To
-			case "dig.deepest":
-				changed.Dig.Deepest = way.To
-			case "dig.least":
-				changed.Dig.Least = way.To
-			case "stone.most":
-				changed.Stone.Most = way.To
-			case "stone.least":
-				changed.Stone.Least = way.To
-			case "stone.above_ground":
-				changed.Stone.AboveGround = way.To
-			case "stone.embed":
-				changed.Stone.Embed = way.To
-			case "frame.clear":
-				changed.Frame.Clear = way.To
-			default:
-				bed := way.To
-				changed.Piers = map[string]job.Exception{g.Clash.High.Name: {Bed: &bed}}
-				require.Equal(t, "piers."+g.Clash.High.Name+".bed", way.Path)
+			require.False(t, offered[way.Path], "%s is offered twice", way.Path)
+			offered[way.Path] = true
+			require.Nil(t, work(t, changedTo(t, j, way, way.To), f).Clash, "%s to %v", way.Path, way.To)
+			if !strings.HasPrefix(way.Path, "platform.floor.") || !j.Platform.Floor.Lowest && way.Path == "platform.floor.height" {
+				less := way.To - measure.Sixteenth
+				if way.To < way.From {
+					less = way.To + measure.Sixteenth
+				}
+				require.NotNil(t, work(t, changedTo(t, j, way, less), f).Clash, "%s to %v would do", way.Path, less)
 			}
-			require.Nil(t, work(t, &changed, f).Clash, "%s to %v", way.Path, way.To)
 			freed++
 		}
 	})
 	assert.Positive(t, freed)
+}
+
+// Without rounding up, the amount of the clash and that with what rounding adds
+// are the same: no way may stand twice for it. Each row is the sample with one
+// limit drawn in, and all the ways that an exchange of limits leaves it.
+func TestWaysOutOfTheSampleDrawnIn(t *testing.T) {
+	for name, row := range map[string]struct {
+		draw func(*job.Job)
+		want []string
+	}{
+		"posts far too short": {func(j *job.Job) { j.Frame.Posts.Longest = in(8) }, []string{"frame.posts.longest"}},
+		"posts too short":     {func(j *job.Job) { j.Frame.Posts.Longest = in(11) }, []string{"frame.posts.longest", "frame.posts.shortest", "stone.above_ground"}},
+		"digging too shallow": {func(j *job.Job) { j.Ground.Probes, j.Piers, j.Dig.Deepest = nil, nil, in(6) },
+			[]string{"dig.deepest", "stone.least", "stone.embed"}}, // 6 of bed and 2 over it in a hole of 6
+		"floor too low": {func(j *job.Job) { j.Platform.Floor = job.Floor{Height: in(14.5)} },
+			[]string{"platform.floor.height", "frame.posts.shortest", "stone.above_ground"}},
+		"floor too high": {func(j *job.Job) { j.Ground.Probes, j.Platform.Floor = nil, job.Floor{Height: in(40)} },
+			[]string{"platform.floor.height", "frame.posts.longest"}},
+		"rock under a thick bed": {func(j *job.Job) { j.Piers, j.Platform.Floor = nil, job.Floor{Height: in(15)} },
+			[]string{"stone.least", "piers.C1.bed"}}, // a lesser embed would want a higher floor too
+	} {
+		j := sampleJob()
+		j.Platform.Floor.RoundUp = 0
+		row.draw(j)
+		c := work(t, j, sampleFrame()).Clash
+		if !assert.NotNil(t, c, name) {
+			continue
+		}
+		var paths []string
+		for _, way := range c.Ways {
+			paths = append(paths, way.Path)
+		}
+		assert.Equal(t, row.want, paths, name)
+	}
 }
 
 func TestHeightsThatCannotBeMetNameTheTwoPiers(t *testing.T) {
@@ -223,7 +282,7 @@ func TestHeightsThatCannotBeMetNameTheTwoPiers(t *testing.T) {
 	assert.Equal(t, "C1", g.Clash.High.Name)
 	assert.Equal(t, "A5", g.Clash.Low.Name)
 	assert.Equal(t, in(3.5), g.Clash.Amount)
-	assert.Contains(t, g.Clash.Ways, ground.Way{Path: "frame.posts.longest", Means: "longest post", From: in(8), To: in(8 + 3.5 + 0.25)})
+	assert.Contains(t, g.Clash.Ways, ground.Way{Path: "frame.posts.longest", Means: "longest post", From: in(8), To: in(14.75 - 11.0625 + 8)})
 }
 
 func TestAGivenFloorBelowTheLowestClashes(t *testing.T) {
