@@ -88,16 +88,16 @@ func panelLabel(p *calc.Plan, panel frame.Panel) diagrams.PieceLabel {
 // joistPlace says between which lines a joist goes, where that matters, and at
 // which mark.
 func joistPlace(p *calc.Plan, j frame.Joist) string {
-	mark, lines := "near face at "+j.Near.Print(p.Style), p.Frame.Lines
+	mark, lines := j.Near.Print(p.Style), p.Frame.Lines
 	switch {
 	case p.Frame.BuildUp.Joist > 0:
-		return "joist: " + mark
+		return "joist: near face at " + mark
 	case j.Overhang && j.Bay == 0:
-		return "past line " + lines[0].Name + ": " + mark
+		return "past line " + lines[0].Name + ", mark " + mark
 	case j.Overhang:
-		return "past line " + lines[len(lines)-1].Name + ": " + mark
+		return "past line " + lines[len(lines)-1].Name + ", mark " + mark
 	default:
-		return fmt.Sprintf("lines %s to %s: %s", lines[j.Bay-1].Name, lines[j.Bay].Name, mark)
+		return fmt.Sprintf("lines %s to %s, mark %s", lines[j.Bay-1].Name, lines[j.Bay].Name, mark)
 	}
 }
 
