@@ -91,7 +91,7 @@ func TestShearWithRelief(t *testing.T) {
 	require.NoError(t, err)
 	s := subject{gauge: g, depth: d}
 	var greatest float64
-	for _, at := range s.shearPlaces(0) {
+	for _, at := range s.shearPlaces(nil, 0) {
 		greatest = math.Max(greatest, abs(at.of(g.whole.shear))*float64(plf(450)))
 	}
 	assert.InEpsilon(t, 1143.5, greatest/float64(lbf), .003)

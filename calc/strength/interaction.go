@@ -29,7 +29,7 @@ func (c *checker) postOffCentre(p *PierLoad) {
 	modulus := area * d.Metres() / 6
 	slender := measure.Ratio(p.Height.Post.Metres() / d.Metres())
 	best := worstAt{ratio: -1}
-	for _, combo := range relevant(c.loads.present, true) {
+	for _, combo := range c.onPier {
 		star := v.Compression * measure.Stress(combo.Duration)
 		cp, critical := ColumnFactor(v.ElasticMin, star, slender)
 		load := float64(p.under(combo))

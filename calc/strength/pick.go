@@ -95,6 +95,7 @@ type search struct {
 	values  map[valuesKey]Adjusted
 	faults  fault.List
 	checked int
+	room    []Check // for the checks of one candidate after another
 
 	considered int // frames within the bounds, with those that a glance ruled out
 }
@@ -132,6 +133,7 @@ func (s *search) enumerate(b bounded) {
 	between := s.in.Job.Frame.Joists.Sit == "between_beams"
 	widest := widestOf(b.beams)
 	weak := map[[3]int]bool{}
+	s.choices = make([]Choice, 0, len(b.joists)*len(b.spacings)*len(b.beams)*len(b.lines)*len(b.piers))
 	b.each(func(joist, spacing int, c Choice) {
 		s.considered++
 		floor := [3]int{joist, spacing, c.Lines}

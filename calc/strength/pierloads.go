@@ -30,7 +30,6 @@ func (c *checker) height(pier string) Height {
 // pierLoads sums the loads of every pier up.
 func (c *checker) pierLoads() []PierLoad {
 	piers := make([]PierLoad, len(c.frame.Piers))
-	combos := relevant(c.loads.present, true)
 	for i, p := range c.frame.Piers {
 		h := c.height(p.Name)
 		_, known := c.in.Heights[p.Name]
@@ -42,7 +41,7 @@ func (c *checker) pierLoads() []PierLoad {
 			Live: measure.Force(r[liveCase].most[n]), LiveLeast: measure.Force(r[liveCase].least[n]),
 			Snow: measure.Force(r[snowCase].most[n]), RoofLive: measure.Force(r[roofCase].most[n]), Wind: c.windDown(p.Line, p.Number)}
 		pl.Lightest = pl.Dead + pl.BuildingLeast
-		for _, combo := range combos {
+		for _, combo := range c.onPier {
 			if total := pl.under(combo); total > pl.Most {
 				pl.Most, pl.Combination = total, combo.Name
 			}

@@ -9,8 +9,11 @@ import (
 
 // pierChecks checks post, block, stone and soil at every pier.
 func (c *checker) pierChecks(piers []PierLoad) {
-	for i := range piers {
+	for _, i := range c.heaviestFirst(piers) {
 		p := &piers[i]
+		if c.hasty && c.failed {
+			return
+		}
 		c.postColumn(p)
 		c.postBearing(p)
 		c.postOffCentre(p)
@@ -23,6 +26,23 @@ func (c *checker) pierChecks(piers []PierLoad) {
 	}
 }
 
+// heaviestFirst returns the order in which piers are looked at: as they stand, or
+// in a search the heaviest alone, then the rest.
+func (c *checker) heaviestFirst(piers []PierLoad) []int {
+	order := make([]int, len(piers))
+	heaviest := 0
+	for i := range piers {
+		order[i] = i
+		if piers[i].Most > piers[heaviest].Most {
+			heaviest = i
+		}
+	}
+	if c.hasty {
+		order[0], order[heaviest] = order[heaviest], order[0]
+	}
+	return order
+}
+
 // postColumn checks a post as a pinned column: fc ≤ F'c = Fc*·CP.
 func (c *checker) postColumn(p *PierLoad) {
 	s, v := c.post.Section, c.post.Values
@@ -30,7 +50,7 @@ func (c *checker) postColumn(p *PierLoad) {
 	slender := measure.Ratio(p.Height.Post.Metres() / d.Metres())
 	best := worstAt{ratio: -1}
 	var cp measure.Ratio
-	for _, combo := range relevant(c.loads.present, true) {
+	for _, combo := range c.onPier {
 		star := v.Compression * measure.Stress(combo.Duration)
 		factor, _ := ColumnFactor(v.ElasticMin, star, slender)
 		if best.try(combo, 0, float64(p.under(combo)), float64(star)*float64(factor)*area) {
@@ -66,7 +86,7 @@ func (c *checker) postBearing(p *PierLoad) {
 	}
 	area := wide.Times(deep)
 	best := worstAt{ratio: -1}
-	for _, combo := range relevant(c.loads.present, true) {
+	for _, combo := range c.onPier {
 		best.try(combo, 0, float64(p.under(combo)), float64(v.Compression)*float64(combo.Duration)*float64(area))
 	}
 	check := Check{ID: "post." + p.Name + ".bearing", What: "end of the post at " + p.Name + " on the block", Demand: measure.Force(best.demand), Capacity: measure.Force(best.capacity), Ratio: measure.Ratio(best.ratio),

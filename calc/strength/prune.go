@@ -2,6 +2,7 @@ package strength
 
 import (
 	"math"
+	"slices"
 
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
@@ -68,11 +69,10 @@ func leastDeflection(spans int) float64 {
 // those of [leastMoment] and [leastDeflection], less what an overhang takes off,
 // the greatest shear is at least w·L/2, and an inner pier takes the load of a span.
 func (s *search) ruledOut(c *Choice) bool {
-	j := s.in.Job
 	floor := s.floors[c.floorKey()]
 	if floor == nil {
 		if !s.joistTooWeak(c) {
-			return false
+			return c.PerLine > 0 && s.lineTooWeak(c, s.leastOnALine(c))
 		}
 		floor = &floorResult{}
 		s.floors[c.floorKey()] = floor
@@ -86,14 +86,27 @@ func (s *search) ruledOut(c *Choice) bool {
 	if c.PerLine == 0 {
 		return false // the spacing rules
 	}
-	v := s.valuesOf(c.Beam, j.Frame.Beams.Timber, c.Beam.Plies >= 3)
+	return slices.ContainsFunc(floor.loads, func(w float64) bool { return s.lineTooWeak(c, w) })
+}
+
+// lineTooWeak says whether a line's beam or one of its piers fails under so much
+// by metre.
+func (s *search) lineTooWeak(c *Choice, w float64) bool {
+	v := s.valuesOf(c.Beam, s.in.Job.Frame.Beams.Timber, c.Beam.Plies >= 3)
 	span, over := s.pierSpan(c)
-	for _, w := range floor.loads {
-		if s.beamTooWeak(c, v, w, span, over) || s.pierTooWeak(c, v, w, span, over) {
-			return true
-		}
+	return s.beamTooWeak(c, v, w, span, over) || s.pierTooWeak(c, v, w, span, over)
+}
+
+// leastOnALine returns what some line gets of the live load at least, by metre:
+// of two lines one gets half of the floor; of more, an inner one with every bay
+// loaded that adds to it gets a bay or more.
+func (s *search) leastOnALine(c *Choice) float64 {
+	j := s.in.Job
+	if c.Lines == 2 {
+		return float64(j.Platform.FloorLoad) * j.Platform.Width.Metres() / 2
 	}
-	return false
+	over := j.Frame.Beams.Inset + c.Beam.Across()/2
+	return float64(j.Platform.FloorLoad) * (j.Platform.Width - 2*over).Metres() / float64(c.Lines-1)
 }
 
 // valuesOf returns the adjusted values of a section, looked up once.
@@ -169,7 +182,10 @@ func (s *search) pierTooWeak(c *Choice, v Adjusted, w, span, over float64) bool 
 	return load > min(s.mostOnPier(), bearing)
 }
 
-// mostOnPier returns the greatest load that block, stone and soil allow.
+// mostOnPier returns the greatest load that block, stone and soil allow, with the
+// block's weight on them and the post off its centre:
+//
+//	P·(1 + 6·e/B) + block ≤ q·B²   while e ≤ B/6
 func (s *search) mostOnPier() float64 {
 	j, rules := s.in.Job, rulesOf(s.in.Rules, s.in.Job)
 	most := math.Inf(1)
@@ -178,7 +194,11 @@ func (s *search) mostOnPier() float64 {
 	}
 	base := j.Block.Base
 	side := min(base+j.Stone.Least, base+2*j.Stone.Margin)
-	return min(most, float64(rules.StoneBearing.On(base.Times(base))), float64(j.Site.Soil.Bearing.On(side.Times(side))))
+	under := func(side measure.Length, allowed measure.Stress) float64 {
+		tilt := 1 + 6*min(rules.Eccentricity.Metres()/side.Metres(), 1.0/6)
+		return float64(allowed.On(side.Times(side))-j.Block.Weight.Weight()) / tilt
+	}
+	return min(most, under(base, rules.StoneBearing), under(side, j.Site.Soil.Bearing))
 }
 
 // joistTooWeak rules a floor out by surface and joists under the live load alone.
@@ -214,6 +234,8 @@ func (s *search) passes(c *Choice) bool {
 	s.store.slab.reset()
 	k := newChecker(in, s.store)
 	k.quiet, k.hasty = true, true
+	k.checks = s.room[:0]
+	defer func() { s.room = k.checks }()
 	if !k.prepare() {
 		s.faults.Join(k.faults)
 		return false
@@ -258,7 +280,7 @@ func (s *search) floorPasses(c *Choice, k *checker) bool {
 		floor.loads = append(floor.loads, k.loads.area[liveCase]*most[i]+floor.dead*whole[i]+k.lasting(i))
 	}
 	s.floors[c.floorKey()] = floor
-	k.checks = nil
+	k.checks = k.checks[:0]
 	return floor.holds
 }
 
@@ -291,7 +313,7 @@ func (s *search) noteBeam(c *Choice, k *checker) {
 			p.cases[deadCase].least.add(p.cases[deadCase].least, 0.01)
 		}
 	}
-	k.checks, k.failed = nil, false
+	k.checks, k.failed = k.checks[:0], false
 	for i := range k.lines {
 		k.checkLine(&k.lines[i])
 	}

@@ -14,14 +14,16 @@ import (
 func shear(c *checker, s *subject) finding {
 	v := s.member.Values
 	w := worstAt{ratio: -1}
+	var places []shearPlace
+	for part := range s.gauge.parts {
+		places = s.shearPlaces(places, part)
+	}
 	for n, combo := range c.combos {
 		e := s.under(c.combos, n)
 		capacity := float64(v.Shear) * float64(combo.Duration) * s.width * s.depth / 1.5
-		for part := range s.gauge.parts {
-			for _, at := range s.shearPlaces(part) {
-				w.try(combo, at.shown, at.of(e.most.shear), capacity)
-				w.try(combo, at.shown, at.of(e.least.shear), capacity)
-			}
+		for i := range places {
+			w.try(combo, places[i].shown, places[i].of(e.most.shear), capacity)
+			w.try(combo, places[i].shown, places[i].of(e.least.shear), capacity)
 		}
 	}
 	if w.ratio < 0 {
@@ -61,7 +63,7 @@ type jump struct {
 
 // of returns the size of the shear at a place: with and without the concentrated
 // loads, whichever is greater.
-func (p shearPlace) of(values []float64) float64 {
+func (p *shearPlace) of(values []float64) float64 {
 	v := values[p.station]
 	if p.onward > 0 {
 		v = v*(1-p.onward) + values[p.station+1]*p.onward
@@ -73,10 +75,10 @@ func (p shearPlace) of(values []float64) float64 {
 	return max(abs(v), abs(with))
 }
 
-// shearPlaces returns the places in a part where its shear is looked at: a depth
+// shearPlaces adds the places in a part where its shear is looked at: a depth
 // away from each support, in a short part as far as it goes, or, when joists hang
 // on the side, at the support.
-func (s *subject) shearPlaces(part int) []shearPlace {
+func (s *subject) shearPlaces(places []shearPlace, part int) []shearPlace {
 	p := s.gauge.parts[part]
 	supports := s.gauge.run.supports
 	left, right := p.from >= supports[0]-1e-12, p.from+p.long <= supports[len(supports)-1]+1e-12
@@ -85,7 +87,6 @@ func (s *subject) shearPlaces(part int) []shearPlace {
 	if left && right {
 		reach = min(s.depth, p.long/2)
 	}
-	var places []shearPlace
 	switch {
 	case left && s.sideLoaded:
 		places = append(places, shearPlace{shown: first, station: first})
@@ -113,6 +114,9 @@ func (s *subject) shearPlace(part int, x, support, turn float64) shearPlace {
 			at.shown, at.station, at.onward = i, i, max(0, (x-a)/(b-a))
 			break
 		}
+	}
+	if len(g.marks) == 0 && !g.overhang(part) {
+		return at
 	}
 	for i := first + 1; i <= last; i++ {
 		away := abs(g.stations[i].x - support)

@@ -18,7 +18,7 @@ func shearOf(t *testing.T, r run, d float64, sideLoaded bool, marks []float64, l
 	s := subject{gauge: g, depth: d, sideLoaded: sideLoaded}
 	worst := 0.0
 	for part := range g.parts {
-		for _, at := range s.shearPlaces(part) {
+		for _, at := range s.shearPlaces(nil, part) {
 			worst = max(worst, at.of(f.shear))
 		}
 	}

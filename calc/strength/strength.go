@@ -49,7 +49,8 @@ type checker struct {
 	hasty  bool // a search: nothing more is looked at once a check fails
 	faults fault.List
 	loads  floorLoads
-	combos []Combination
+	combos []Combination // without wind, which acts on piers alone
+	onPier []Combination // all
 	store  *gauges
 	floor  *crossing
 	lines  []lineResult
@@ -108,7 +109,7 @@ func (c *checker) prepare() bool {
 		return false
 	}
 	c.wind = c.windLoads()
-	c.combos = relevant(c.loads.present, false)
+	c.combos, c.onPier = relevant(c.loads.present, false), relevant(c.loads.present, true)
 	return c.cross()
 }
 
