@@ -79,12 +79,11 @@ func (p *Plan) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 	if !ok || !saving.Some() {
 		return Alternative{}, false
 	}
-	checked, bad := strength.Work(strength.Input{Job: t.job, Frame: laid, Heights: p.tallest(laid)})
-	if !bad.Empty() || checked.Failing() > 0 {
+	worst, passes := strength.Passes(strength.Input{Job: t.job, Frame: laid, Heights: p.tallest(laid)})
+	if !passes {
 		return Alternative{}, false
 	}
-	worst, _ := checked.Worst()
-	a := Alternative{Path: t.path, Write: t.write, Saying: t.saying, Saving: saving, Worst: worst.Ratio}
+	a := Alternative{Path: t.path, Write: t.write, Saying: t.saying, Saving: saving, Worst: worst}
 	if p.Ground.Book != nil {
 		a.Condition = "piers move: read the ground there"
 	}
