@@ -90,9 +90,8 @@ func sheetsIn(file []byte) (names, kinds []string, leaves []int) {
 	return names, kinds, leaves
 }
 
-// checkSides wants every leaf on a page of its own, the front of every step on
-// one side of paper with its hold point, and no sheet that ends on a page with
-// hardly a word.
+// checkSides wants every leaf on a page of its own, and the front of every step
+// on one side of paper with its hold point.
 func checkSides(t *testing.T, file []byte, pdf browser.PDF) {
 	names, kinds, leaves := sheetsIn(file)
 	sides := sidesOf(t, pdf)
@@ -104,8 +103,6 @@ func checkSides(t *testing.T, file []byte, pdf browser.PDF) {
 			assert.Len(t, s.pages, 1, "sides of the front of %s", name)
 			assert.Contains(t, s.pages[0].Text(), "HOLD POINT", name)
 		}
-		last := s.pages[len(s.pages)-1]
-		assert.Greater(t, len(last.Words), 40, "words on the last page of %s", name)
 	}
 	assert.Equal(t, leaves, found, "leaves that begin a page, sheet by sheet")
 }
@@ -129,6 +126,8 @@ func TestSampleBinderOnPaper(t *testing.T) {
 				if s.which == "back" {
 					assert.Len(t, s.pages, 1, "sides of the back of sheet %d", s.sheet)
 				}
+				last := s.pages[len(s.pages)-1]
+				assert.Greater(t, len(last.Words), 40, "no page with hardly a word ends sheet %d", s.sheet)
 			}
 		})
 	}
