@@ -85,10 +85,15 @@ func (s *subject) overPost(e envelope, support int, post measure.Length) (r floa
 		overlap := min(at+post.Metres()/2, run.end) - max(at-post.Metres()/2, run.start)
 		return e.most.reactions[support], measure.FromMetres(overlap), BearingFactor(post, toEnd)
 	}
+	return s.greaterEnd(e, support), post / 2, 1
+}
+
+// greaterEnd returns the greater of the two ends that meet over a support.
+func (s *subject) greaterEnd(e envelope, support int) float64 {
 	left, right := s.gauge.beside(support)
 	_, last := s.gauge.endsOf(left)
 	first, _ := s.gauge.endsOf(right)
-	return max(-e.least.shear[last], e.most.shear[first]), post / 2, 1
+	return max(-e.least.shear[last], e.most.shear[first])
 }
 
 // beamOverhang checks that a beam stands out past its last pier by no more than

@@ -137,7 +137,7 @@ func joistBearing(c *checker, s *subject) finding {
 	for n, combo := range c.combos {
 		e := s.under(c.combos, n)
 		for i, lb := range bearings {
-			w.try(combo, i, e.most.reactions[i], float64(v.BearingAcross)*s.width*lb.Metres())
+			w.try(combo, i, s.endOn(e, i), float64(v.BearingAcross)*s.width*lb.Metres())
 		}
 	}
 	least := 3 * measure.Inch / 2
@@ -164,6 +164,15 @@ func joistBearing(c *checker, s *subject) finding {
 		}
 		return lines
 	}}
+}
+
+// endOn returns what one joist puts on a line: where joists end at it, the greater
+// of the two that meet there.
+func (s *subject) endOn(e envelope, line int) float64 {
+	if !s.gauge.run.hinges[line] || line == 0 || line == len(s.gauge.run.supports)-1 {
+		return e.most.reactions[line]
+	}
+	return s.greaterEnd(e, line)
 }
 
 // joistBearingLength returns how much of a joist lies on a line's beam.

@@ -228,6 +228,7 @@ func anew(in Input, base Cost) []Remedy {
 	w.Beams.Section = job.Section{Pick: true, Timber: w.Beams.Timber}
 	w.Rims = job.Section{Pick: true, Timber: w.Rims.Timber}
 	w.Joists.Spacing, w.Beams.Lines, w.Piers.PerLine, w.Piers.Spacing = 0, 0, 0, 0
+	given := in
 	in.Job = &free
 	s := newSearch(in)
 	found := s.cheapest(1)
@@ -235,5 +236,10 @@ func anew(in Input, base Cost) []Remedy {
 		return nil
 	}
 	c := found[0]
-	return []Remedy{{Change: c.Name(free.Style()), Words: "every size chosen anew, posts at the longest allowed", Cost: c.Cost.Less(base, free.Style()), Mends: true, Worst: c.Worst}}
+	r, ok := try(given, change{key: "anew", words: "every size chosen anew", job: c.with(&free)}, base)
+	if !ok || !r.Mends { // at the heights as they are
+		return nil
+	}
+	r.Change, r.Cost = c.Name(free.Style()), c.Cost.Less(base, free.Style())
+	return []Remedy{r}
 }

@@ -19,12 +19,16 @@ type PierLoad struct {
 }
 
 // height returns the heights at a pier, or what stands in for them: the longest
-// post allowed and the least stone and dig.
+// post allowed and the least dig and stone, or a pier's own bed.
 func (c *checker) height(pier string) Height {
 	if h, ok := c.in.Heights[pier]; ok {
 		return h
 	}
-	return Height{Post: c.job.Frame.Posts.Longest, Stone: c.job.Stone.Least, Dig: c.job.Dig.Least}
+	h := Height{Post: c.job.Frame.Posts.Longest, Stone: c.job.Stone.Least, Dig: c.job.Dig.Least}
+	if bed := c.job.Piers[pier].Bed; bed != nil {
+		h.Stone = *bed
+	}
+	return h
 }
 
 // pierLoads sums the loads of every pier up.

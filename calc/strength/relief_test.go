@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
@@ -99,4 +100,55 @@ func TestChangesTogetherMend(t *testing.T) {
 	}
 	assert.NotZero(t, all)
 	assert.NotZero(t, part)
+}
+
+// TestEachHungJoistBearsByItself checks joists between three lines: at the middle
+// one two ends meet, each with a hanger of its own and half a bay. Statics.
+func TestEachHungJoistBearsByItself(t *testing.T) {
+	j := deck()
+	j.Frame.Joists.Sit = "between_beams"
+	j.Site.GroundSnow = 0
+	s := work(t, j)
+	check, ok := s.Find("joist.bearing")
+	require.True(t, ok)
+	bay := (12*ft - in*7/2).Metres() / 2 // centre to centre of the lines
+	area := psf(40) + own(s)
+	assert.InEpsilon(t, float64(area)*bay/2*(16*in).Metres(), float64(check.Demand.(measure.Force)), 0.002)
+}
+
+// own returns the weight of surface and joists by area.
+func own(s *Strength) measure.Stress {
+	sum := measure.Stress(0)
+	for _, l := range s.Loads {
+		if l.ID == "surface" || l.ID == "joists" {
+			sum += l.Amount.(measure.Stress)
+		}
+	}
+	return sum
+}
+
+// TestHeightIsNotMendedByOtherSizes checks that nothing is offered as mending a
+// pier that stands too high.
+func TestHeightIsNotMendedByOtherSizes(t *testing.T) {
+	j := priced(shed())
+	j.Platform.FloorLoad = psf(100)
+	f := frameOf(t, j)
+	s, faults := Work(Input{Job: j, Frame: f, Heights: heights(f, 34*in)})
+	require.NoError(t, faults.Err())
+	for _, r := range s.Remedies {
+		assert.False(t, r.Mends, r.Change)
+	}
+}
+
+// TestThinBedIsReckonedWith checks that before the ground is known a pier with a
+// bed of its own is checked on that bed.
+func TestThinBedIsReckonedWith(t *testing.T) {
+	j := shed()
+	thin := 2 * in
+	j.Piers = map[string]job.Exception{"B2": {Bed: &thin}}
+	s, faults := Work(Input{Job: j, Frame: frameOf(t, j)})
+	require.NoError(t, faults.Err())
+	on, _ := s.Find("pier.B2.soil")
+	beside, _ := s.Find("pier.B4.soil")
+	assert.InEpsilon(t, 18.0*18/14/14, float64(on.Ratio/beside.Ratio), 0.1, "spread through 2 in and through 6 in")
 }

@@ -72,7 +72,8 @@ func checkTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
-func ratioText(r measure.Ratio) string { return fmt.Sprintf("%.2f", float64(r)) }
+// ratioText prints a ratio with as many digits as tell it from one.
+func ratioText(r measure.Ratio) string { return r.Print(measure.Style{}) }
 
 // repeated splits the id of a check that is made at many places, such as
 // pier.B3.soil, into its family, place and kind.

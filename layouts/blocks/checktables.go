@@ -1,7 +1,6 @@
 package blocks
 
 import (
-	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -20,7 +19,7 @@ func remedyTable(p *calc.Plan) layouts.Table {
 		if r.Mends {
 			mends = "all"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(r.Words), text(r.Change), text(r.Cost), text(fmt.Sprintf("%.2f", float64(r.Worst))), text(mends)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(r.Words), text(r.Change), text(r.Cost), text(ratioText(r.Worst)), text(mends)})
 	}
 	return t
 }
@@ -31,7 +30,7 @@ func conventionTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("Check"), number("Span"), number("Allowed"), number("Ratio"), words("Convention")}, Size: layouts.Fine}
 	for _, check := range p.Strength.Conventions {
-		t.Rows = append(t.Rows, []layouts.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), text(fmt.Sprintf("%.2f", float64(check.Ratio))), remembered(check.Clause, check.Memory)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), text(ratioText(check.Ratio)), remembered(check.Clause, check.Memory)})
 	}
 	return t
 }
@@ -54,9 +53,9 @@ func pickTable(p *calc.Plan) layouts.Table {
 		return text(k.Timber.Print(p.Style) + " of timber")
 	}
 	best := p.Picked.Chosen
-	t.Rows = append(t.Rows, []layouts.Cell{head(best.Name(p.Style)), count(best.Cost.Piers), cost(-1), text(fmt.Sprintf("%.2f", float64(best.Worst))), text("chosen")})
+	t.Rows = append(t.Rows, []layouts.Cell{head(best.Name(p.Style)), count(best.Cost.Piers), cost(-1), text(ratioText(best.Worst)), text("chosen")})
 	for i, r := range p.Picked.RunnersUp {
-		t.Rows = append(t.Rows, []layouts.Cell{head(r.Name(p.Style)), count(r.Cost.Piers), cost(i), text(fmt.Sprintf("%.2f", float64(r.Worst))), text(p.Picked.Decides[i])})
+		t.Rows = append(t.Rows, []layouts.Cell{head(r.Name(p.Style)), count(r.Cost.Piers), cost(i), text(ratioText(r.Worst)), text(p.Picked.Decides[i])})
 	}
 	t.Note = p.Picked.Proof
 	return t
