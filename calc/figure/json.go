@@ -109,6 +109,9 @@ func (w *writer) value(f Figure, style measure.Style) (unit, text string) {
 	case measure.Exact:
 		w.buffer.WriteString(exactMillimetres(measure.Length(v)))
 		unit = "mm"
+	case measure.Small:
+		w.buffer.WriteString(exactMillimetres(measure.Length(v)))
+		unit = "mm"
 	case measure.Reading:
 		w.buffer.WriteString(exactMillimetres(measure.Length(v)))
 		unit = "mm"

@@ -32,12 +32,12 @@ func (l *ledger) stands(f *frame.Frame) {
 	best := stands[0]
 	tool := l.job.Ground.Instrument
 	l.word("stand.where", "best place for the instrument", best.Where, []string{"ground.instrument.error"})
-	l.add(figure.Figure{Key: "stand.error", Means: "error the instrument may make at the farthest pier, " + best.Worst.Pier, Value: best.Worst.Error, Rounding: measure.Up,
+	l.add(figure.Figure{Key: "stand.error", Means: "error the instrument may make at the farthest pier, " + best.Worst.Pier, Value: measure.Small(best.Worst.Error),
 		Formula: "error = distance × error of the class ÷ the distance it is given for",
-		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(best.Worst.Distance), l.print(tool.Error), l.print(tool.Over), l.up(best.Worst.Error)),
+		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(best.Worst.Distance), l.print(tool.Error), l.print(tool.Over), l.print(measure.Small(best.Worst.Error))),
 		From:    []string{"ground.instrument.error"}})
-	l.add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: best.Spread, Rounding: measure.Up,
-		Formula: "error at the farthest pier − error at the nearest", Working: l.up(best.Spread), From: []string{"stand.error"}})
+	l.add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: measure.Small(best.Spread),
+		Formula: "error at the farthest pier − error at the nearest", Working: l.print(measure.Small(best.Spread)), From: []string{"stand.error"}})
 }
 
 // The distances of the two checks of an instrument: as far as manuals ask for
@@ -72,14 +72,24 @@ func (l *ledger) checks() {
 func (l *ledger) next(g *Ground) {
 	next := g.ReadNext()
 	if len(next) == 0 {
-		l.blank("next.pier", "pier to read next", "next.moves", "how far reading it may move the floor")
+		l.blank("next.pier", "pier to read next", "next.moves", "how far reading it may move the floor", "next.digs", "how far reading it may move the depth of its hole")
 		return
 	}
-	key := groundKey(next[0].Pier) + "_error"
-	l.word("next.pier", "pier to read next", next[0].Pier, []string{key})
-	l.add(figure.Figure{Key: "next.moves", Means: "how far reading " + next[0].Pier + " may move the floor", Value: next[0].Moves, Rounding: measure.Up,
-		Formula: "E |max(M, d + s Z) − max(M, d)|, d what the pier asks of the floor, s its error, M what the rest asks",
-		Working: fmt.Sprintf("s = %s: %s", l.print(next[0].Error), l.up(next[0].Moves)), From: []string{key, "floor.lowest"}})
+	first := next[0]
+	key := groundKey(first.Pier) + "_error"
+	l.word("next.pier", "pier to read next", first.Pier, []string{key})
+	expected := func(key, means, formula, whole string, value, asked, rest measure.Length, from ...string) {
+		l.add(figure.Figure{Key: key, Means: means, Value: measure.Small(value), Formula: "E |max(M, d + s Z) − max(M, d)|, Z standard normal, s the error of " + first.Pier + ", " + formula,
+			Working: fmt.Sprintf("d = %s, M = %s %s, s = %s: %s", l.print(asked), l.print(rest), whole, l.up(first.Error), l.print(measure.Small(value))), From: from})
+	}
+	expected("next.moves", "how far reading "+first.Pier+" may move the floor", "d the floor it asks for, M what the rest asks for", "at "+first.Rest.Name,
+		first.Moves, first.Asks, first.Rest.Floor, key, "floor.lowest")
+	if g.Floor == nil {
+		l.blank("next.digs", "how far reading "+first.Pier+" may move the depth of its hole")
+		return
+	}
+	expected("next.digs", "how far reading "+first.Pier+" may move the depth of its hole", "d the dig that lets the shortest post fit, M the least dig by the other limits", "by the other limits",
+		first.Digs, first.dig, first.leastDig, key, "pier."+first.Pier+".dig")
 }
 
 func (l *ledger) safety(g *Ground) {

@@ -1,6 +1,8 @@
 package ground_test
 
 import (
+	"math"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -104,6 +106,75 @@ func TestReadingTheGoverningPierIsWorthMost(t *testing.T) {
 		assert.LessOrEqual(t, next[i].Moves, next[i-1].Moves)
 	}
 	assert.Empty(t, work(t, allRead(), sampleFrame()).ReadNext())
+}
+
+// The expected moves against the job worked again and again with the pier read,
+// at heights spread as its error is: on ground so flat that the pier asks for
+// nearly as high a floor as the one that governs.
+func TestExpectedMovesByReadingThePierOverAndOver(t *testing.T) {
+	f := sampleFrame()
+	at := func(c2 *measure.Length) *job.Job {
+		j := allRead()
+		setUp := sights("bench_mark", 60.0)
+		for _, p := range f.Piers {
+			height := -p.X.Scale(0.0005) + p.Y.Scale(0.0005)
+			switch {
+			case p.Name != "C2":
+			case c2 == nil:
+				continue
+			default:
+				height = *c2
+			}
+			setUp = append(setUp, job.Sight{Point: p.Name, Reading: in(60) - height})
+		}
+		j.Ground.SetUps = [][]job.Sight{setUp}
+		return j
+	}
+	g := work(t, at(nil), f)
+	next := g.ReadNext()
+	require.Len(t, next, 1)
+	level := pier(t, g, "C2").Level
+	require.Less(t, next[0].Rest.Floor-next[0].Asks, level.Error, "near enough to matter")
+
+	moves, whole := 0.0, 0.0
+	for z := -4.0; z <= 4; z += 0.05 {
+		read := level.Height + level.Error.Scale(z)
+		weight := math.Exp(-z * z / 2)
+		moves += weight * (work(t, at(&read), f).Floor.Lowest - g.Floor.Lowest).Abs().Inches()
+		whole += weight
+	}
+	assert.Greater(t, next[0].Moves.Inches(), 0.001)
+	assert.InDelta(t, moves/whole, next[0].Moves.Inches(), 0.0005)
+}
+
+// C2 of the sample asks for a floor many errors under what C1 asks for, so that
+// no reading there can move the floor; but its hole is dug for the shortest post,
+// so that a reading moves its hole. Held against the job worked with C2 read.
+func TestWhereNoReadingMovesTheFloorTheHoleIsSaid(t *testing.T) {
+	held := func() *job.Job {
+		j := sampleJob()
+		// The floor stays, and the seat may go as deep as it must.
+		j.Platform.Floor, j.Stone.AboveGround = job.Floor{Height: work(t, j, sampleFrame()).Floor.Height}, in(-20)
+		return j
+	}
+	g := work(t, held(), sampleFrame())
+	next := g.ReadNext()
+	i := slices.IndexFunc(next, func(n ground.NextReading) bool { return n.Pier == "C2" })
+	require.GreaterOrEqual(t, i, 0)
+	digs, whole := 0.0, 0.0
+	for z := -4.0; z <= 4; z += 0.05 {
+		read := held()
+		level := pier(t, g, "C2").Level
+		last := read.Ground.SetUps[0]
+		read.Ground.SetUps[0] = append(slices.Clone(last[:1:1]), append([]job.Sight{{Point: "C2", Reading: last[0].Reading - level.Height - level.Error.Scale(z)}}, last[1:]...)...)
+		again := work(t, read, sampleFrame())
+		require.Nil(t, again.Clash)
+		weight := math.Exp(-z * z / 2)
+		digs += weight * (pier(t, again, "C2").Hole.Dig - pier(t, g, "C2").Hole.Dig).Abs().Inches()
+		whole += weight
+	}
+	assert.InDelta(t, digs/whole, next[i].Digs.Inches(), 0.02)
+	assert.Greater(t, next[i].Digs, in(0.1))
 }
 
 // allRead is the sample with every pier read, on a plane.
