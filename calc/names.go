@@ -47,5 +47,5 @@ func NotAmong(j *job.Job, path, name, what string, known []string) fault.Fault {
 	if near := fault.Nearest(name, known); near != "" {
 		remedy = "did you mean " + near + "?"
 	}
-	return fault.Fault{At: j.At(path), Path: path, Wrong: fmt.Sprintf("%q is not %s", name, what), Remedy: remedy}
+	return fault.Fault{At: j.NameAt(path), Path: path, Wrong: fmt.Sprintf("%q is not %s", name, what), Remedy: remedy}
 }

@@ -55,10 +55,11 @@ func (e *explainer) figure(f Figure, depth int) {
 	}
 }
 
-// origin says where the value itself stands or how it was worked out.
+// origin says where the value itself stands or how it was worked out. What is
+// assumed stands on no line, whatever line lies nearest to where it could.
 func (e *explainer) origin(f Figure, depth int) {
 	switch {
-	case f.At.Known():
+	case f.At.Known() && (f.Origin == Given || f.Origin == Shop || f.Origin == Measured):
 		e.line(depth, "%s at %s: %s", f.Origin, f.At, strings.TrimSpace(f.At.Text))
 	case f.Origin == Computed && f.Formula != "":
 		e.line(depth, "computed: %s", f.Formula)

@@ -3,6 +3,7 @@ package frame
 import (
 	"fmt"
 	"strconv"
+	"strings"
 
 	"pierbook/calc/measure"
 )
@@ -49,7 +50,7 @@ func (l *ledger) joists() {
 	positions := f.positions()
 	l.given("joist.section", "frame.joists.size", "section of a joist", l.section(f.Sections.Joist))
 	l.given("joist.spacing", "frame.joists.spacing", "spacing of the joists by centre", wish.Spacing)
-	l.given("joist.sit", "frame.joists.sit", "where the joists sit", measure.Word(wish.Sit))
+	l.given("joist.sit", "frame.joists.sit", "where the joists sit", measure.Word(strings.ReplaceAll(wish.Sit, "_", " ")))
 	l.computed("joist.positions", "joists side by side along the length", measure.Count(positions),
 		"one at each end, and one at every spacing from the frame end that leaves half an inch clear before the last", "", "frame.length", "joist.spacing", "joist.section")
 	l.computed("joist.bays", "bays that joists reach across", measure.Count(count/positions), "one on the beams; one fewer than the lines between them", "", "joist.sit", "frame.lines")

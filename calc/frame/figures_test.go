@@ -40,7 +40,7 @@ func TestFiguresOfTheShed(t *testing.T) {
 		"pier.A1.x": `1 3/4″`, "pier.A2.x": `4′ 0 7/8″`, "pier.C5.y": `11′ 10 1/4″`, "line.B.y": `6′ 0″`,
 		"build_up": `11 13/16″`, "build_up.cap": `1/16″`,
 		"joist.count": "13", "joist.length": `11′ 9″`, "joist.first_mark": `15 1/4″`, "joist.3.mark": `2′ 7 1/4″`, "joist.13.mark": `15′ 10 1/2″`,
-		"joist.sit": "on_beams", "joist.section": "2x6", "rim.length": `16′ 0″`, "rim.count": "2",
+		"joist.sit": "on beams", "joist.section": "2x6", "rim.length": `16′ 0″`, "rim.count": "2",
 		"beam.length": `16′ 0″`, "beam.plies": "1", "beam.pieces": "3", "post.section": "4x4", "post.shortest": `3″`,
 		"surface.rows": "4", "surface.sheets": "7", "surface.last_row": `1 1/8″`, "panel.face_width": `3′ 11 1/2″`,
 	} {
@@ -68,7 +68,7 @@ func TestFiguresNameWhereTheyComeFrom(t *testing.T) {
 		for _, f := range r.All() {
 			assert.NotEmpty(t, f.Means, f.Key)
 			if f.Origin == figure.Given {
-				assert.Len(t, f.From, 1, f.Key)
+				assert.NotEmpty(t, f.From, f.Key) // two where width and depth stand in place of a size
 				continue
 			}
 			assert.NotEmpty(t, f.Formula, f.Key)

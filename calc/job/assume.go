@@ -97,7 +97,7 @@ func (r *reader) at(path string) fault.Place {
 func (r *reader) publish() {
 	j := r.job
 	j.index = make(map[string]int)
-	j.places = r.tables
+	j.places, j.names = r.tables, r.names
 	for _, key := range Keys() {
 		for _, e := range r.entries[key.Path] {
 			j.index[e.Path] = len(j.entries)

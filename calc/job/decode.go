@@ -23,7 +23,7 @@ func Read(fsys fs.FS, name string) (*Job, fault.List) {
 		return nil, faults
 	}
 	root.withoutNone()
-	r := &reader{faults: &faults, job: &Job{}, given: make(map[string]fault.Place), bad: make(map[string]bool), entries: make(map[string][]Entry), tables: map[string]fault.Place{"": {File: name}}}
+	r := &reader{faults: &faults, job: &Job{}, given: make(map[string]fault.Place), bad: make(map[string]bool), entries: make(map[string][]Entry), tables: map[string]fault.Place{"": {File: name}}, names: make(map[string]fault.Place)}
 	r.table("", nil, root, tree(), 0)
 	r.defaults()
 	r.finish()
@@ -45,6 +45,7 @@ type reader struct {
 	given   map[string]fault.Place // keys that a file holds, also those with a wrong value
 	bad     map[string]bool        // those with a wrong value
 	tables  map[string]fault.Place // tables that a file holds, by the place of their key
+	names   map[string]fault.Place // keys that a file is free to name
 	entries map[string][]Entry     // by the path in the table of keys, stars included
 }
 
@@ -97,6 +98,7 @@ func (r *reader) table(path string, names []string, n *node, b *branch, bare mea
 				continue
 			}
 			next, childNames, child = b.star, append(slices.Clone(names), name), join(path, name)
+			r.names[child] = p.at
 		}
 		if next == nil {
 			r.wrong(path, p.at, fmt.Sprintf("%q is not a key here", p.key), b.suggestion(p.key))

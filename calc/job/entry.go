@@ -48,6 +48,16 @@ func (j *Job) At(path string) fault.Place {
 	}
 }
 
+// NameAt returns where the name at the end of a path stands, which the file is
+// free to choose: the id of a question, a step, a pier. For any other path it is
+// [Job.At].
+func (j *Job) NameAt(path string) fault.Place {
+	if at, ok := j.names[path]; ok {
+		return at
+	}
+	return j.At(path)
+}
+
 func lastDot(path string) int {
 	for i := len(path) - 1; i >= 0; i-- {
 		if path[i] == '.' {

@@ -51,6 +51,7 @@ type Job struct {
 	entries []Entry                // every key with its value and origin, in the order of the table of keys
 	index   map[string]int         // path to entry
 	places  map[string]fault.Place // tables that the files hold, by path; "" is the file
+	names   map[string]fault.Place // keys that the files are free to name, by path
 }
 
 // Style returns how the job's quantities are printed.

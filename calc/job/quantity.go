@@ -10,7 +10,7 @@ import (
 // may ask for by the path of the key. Lists and tables have none.
 func (v value) quantity(k *Key) measure.Quantity {
 	if v.word != "" {
-		return measure.Word(strings.ReplaceAll(v.word, "_", " "))
+		return measure.Word(spoken(v.word))
 	}
 	switch k.Kind.Name {
 	case Text.Name, Word.Name, Date.Name, Size.Name, Accuracy.Name:
@@ -48,4 +48,12 @@ func (v value) quantity(k *Key) measure.Quantity {
 		return measure.Money(v.number)
 	}
 	return nil
+}
+
+// spoken returns a word of a list as it is printed.
+func spoken(word string) string {
+	if word == "builders_level" {
+		return "builder's level"
+	}
+	return strings.ReplaceAll(word, "_", " ")
 }

@@ -93,7 +93,7 @@ func parse(src *source, text string, origin figure.Origin, faults *fault.List) *
 	err := decoder.Decode(&document)
 	switch {
 	case errors.Is(err, io.EOF) || err == nil && emptyDocument(&document):
-		faults.Add(fault.Fault{At: src.start(), Wrong: "the file is empty", Remedy: "write a job; pierbook blank makes one to fill in"})
+		faults.Add(fault.Fault{At: src.start(), Wrong: "the file is empty", Remedy: "write a job: a dozen lines are enough, and pierbook help job lists the keys"})
 		return nil
 	case err != nil:
 		faults.Join(syntaxFaults(src, err.Error()))

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"io"
 	"slices"
+
+	"pierbook/calc/job"
 )
 
 const aboutText = `pierbook turns a job file into a printable field manual (a binder) for building
@@ -52,7 +54,7 @@ func printUsage(w io.Writer) {
 	for _, c := range commands() {
 		fmt.Fprintf(w, "  pierbook %-7s %s\n", c.name, c.summary)
 	}
-	fmt.Fprint(w, "\n  pierbook help COMMAND   tells more about a command\n  pierbook help job       lists the keys of the job file\n", exitText)
+	fmt.Fprint(w, "\n  pierbook help COMMAND   tells more about a command\n  pierbook help job       lists the keys of the job file\n  pierbook help schema    prints a JSON Schema of it, for editors\n", exitText)
 }
 
 func printCommandHelp(w io.Writer, name string) {
@@ -68,6 +70,8 @@ func runHelp(args []string, stdout, stderr io.Writer) int {
 		return wrongUsage
 	case args[0] == "job":
 		printJobHelp(stdout)
+	case args[0] == "schema":
+		fmt.Fprintf(stdout, "%s", job.Schema())
 	case slices.ContainsFunc(commands(), func(c command) bool { return c.name == args[0] }):
 		printCommandHelp(stdout, args[0])
 	default:
