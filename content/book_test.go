@@ -245,7 +245,7 @@ func anyBlocks(t testing.TB) Blocks {
 	for _, file := range files {
 		text, err := os.ReadFile(file)
 		require.NoError(t, err)
-		for _, match := range regexp.MustCompile("(?m)^```(drawing|table|parts|form) +(.*)$").FindAllSubmatch(text, -1) {
+		for _, match := range regexp.MustCompile("(?m)^```(drawing|table|parts|form) +(.*?)(?: [0-9]+)?$").FindAllSubmatch(text, -1) {
 			maker := blocks[string(match[1])]
 			maker.Names = append(maker.Names, string(match[2]))
 			maker.Make = func(Call) template.HTML { return "<p>made</p>" }
