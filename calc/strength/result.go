@@ -42,5 +42,12 @@ func (c *checker) notes() {
 	if _, ok := soilClass(c.job.Site.Soil.Class); !ok {
 		c.unchecked = append(c.unchecked, "The kind of soil is not in the presumptive table; its bearing is taken as given.")
 	}
+	if c.between() {
+		c.unchecked = append(c.unchecked, "Hangers: by their maker's table, for the reaction in the check of the joists' bearing.")
+	}
+	if c.wind != nil {
+		c.unchecked = append(c.unchecked, "Wind on joists and beams: it is taken at the piers and at the joints of joists and beams, shared evenly.")
+	}
+	c.unchecked = append(c.unchecked, "Posts that lean: without bracing they are held upright by cap and seat, as the makers of these state.")
 	c.unchecked = append(c.unchecked, "Earthquake, flood, the building on the platform, and the capacity of connectors and anchors.")
 }

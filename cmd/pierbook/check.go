@@ -58,6 +58,11 @@ func checkOne(d disk, pages *library, typed string, later bool, stdout, stderr i
 	for _, line := range lines {
 		fmt.Fprintf(stdout, "FAILS %s\n", line)
 	}
+	for _, r := range plan.Strength.Remedies {
+		if r.Mends {
+			fmt.Fprintf(stdout, "mends all checks: %s (%s): %s\n", r.Change, r.Words, r.Cost)
+		}
+	}
 	return len(lines) == 0
 }
 
@@ -95,7 +100,7 @@ func failing(p *calc.Plan) []string {
 	}
 	for _, c := range p.Strength.Checks {
 		if c.Fails() {
-			lines = append(lines, fmt.Sprintf("%s: %s / %s = %.2f (%s)", c.What, c.Demand.Print(p.Style), c.Capacity.Print(p.Style), float64(c.Ratio), c.Clause))
+			lines = append(lines, fmt.Sprintf("%s: %s / %s = %s (%s)", c.What, c.Demand.Print(p.Style), c.Capacity.Print(p.Style), c.Ratio.Print(p.Style), c.Clause))
 		}
 	}
 	return lines
