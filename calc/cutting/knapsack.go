@@ -19,6 +19,8 @@ type knapsack struct {
 	best  int64
 	steps int
 	table table
+	rough table // over rooms in whole grains, for a bound where the exact table would be too large
+	grain int64 // 0 when the rough table is not in use
 }
 
 // item is a kind with its value, in the order of value for length.
@@ -91,6 +93,9 @@ func (k *knapsack) descend(i int, room, value int64) {
 		if room < k.least[i] || value+share(room, it.value, it.take) <= k.best {
 			return
 		}
+		if k.grain > 0 && value+k.rough.rows[i][room/k.grain] <= k.best {
+			return
+		}
 		n := min(it.most, room/it.take)
 		for ; n > 0; n-- {
 			k.count[i] = int32(n)
@@ -98,6 +103,26 @@ func (k *knapsack) descend(i int, room, value int64) {
 		}
 		k.count[i] = 0
 	}
+}
+
+// roughRooms is the number of grains in the room of the rough table.
+const roughRooms = 8_192
+
+// searchAll looks for the best stick without a limit to the steps, bounded by a
+// table in which every piece and every room is rounded down to whole grains:
+// pieces that fit exactly also fit there.
+func (k *knapsack) searchAll(room, above int64, most func(kind int) int) {
+	k.grain = room/roughRooms + 1
+	kinds := make([]kind, len(k.items))
+	value := make([]int64, len(k.items))
+	for i, it := range k.items {
+		kinds[i], value[i] = kind{take: it.take / k.grain}, it.value
+	}
+	k.rough.fill(kinds, value, room/k.grain, func(i int) int {
+		return min(most(int(k.items[i].kind)), int(room/k.items[i].take))
+	})
+	k.search(room, above, most, math.MaxInt)
+	k.grain = 0
 }
 
 // parts returns the stick found as parts in rising order of kinds.

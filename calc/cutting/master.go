@@ -230,7 +230,7 @@ func (m *master) searchStick(room, above int64, j int, most func(int) int, last 
 	steps := 200 + int(room)*len(m.task.kinds)/16
 	table := m.sack.table.fits(len(m.task.kinds), m.task.widest())
 	if !table {
-		steps = 20_000
+		steps = 2_000
 	} else if m.failed > 3 {
 		return false
 	}
@@ -238,7 +238,8 @@ func (m *master) searchStick(room, above int64, j int, most func(int) int, last 
 		return true
 	}
 	if !table {
-		return m.sack.search(room, above, most, math.MaxInt)
+		m.sack.searchAll(room, above, most)
+		return true
 	}
 	m.failed++
 	return false

@@ -9,16 +9,17 @@ import (
 // turn.
 type turn struct {
 	nodes int // of the relaxation, and of the packing as many
-	steps int // of the packing, for each combination
+	each  int // of the relaxation of one combination
+	list  int // patterns that the relaxation of one combination may have
+	steps int // of the packing of one
 }
 
 // firstTurn is how many relaxations come before everything else.
 const firstTurn = 200
 
-var turns = []turn{{150, 5_000}, {600, 50_000}, {2_400, 400_000}, {9_600, 2_000_000}}
-
-// relaxNodes is how many relaxations each combination has at last.
-const relaxNodes = 5_000
+var turns = []turn{
+	{150, 40, 3_000, 5_000}, {600, 100, 10_000, 50_000}, {2_400, 400, 40_000, 400_000}, {9_600, 5_000, longList, 2_000_000},
+}
 
 // stepsOfNode is how many steps of the packing count as one node.
 const stepsOfNode = 1_000
@@ -27,20 +28,28 @@ const stepsOfNode = 1_000
 // one of them has closed the search. run begins anew each time, with the best
 // plan known by then.
 func (s *search) alternate(run func() bool) bool {
-	all, ok := s.combinations()
-	if !ok {
-		return run()
-	}
-	c := &combining{search: s, open: all, packer: s.newPacker()}
+	c := &combining{search: s}
 	for _, t := range turns {
-		if c.pack(t) || s.quota(t.nodes, run) {
+		if c.ready() && (c.pack(t) || c.relax(t)) || s.quota(t.nodes, run) {
 			return true
 		}
 		if s.nodes >= s.limit {
 			return false
 		}
 	}
-	return c.relax() || run()
+	return run()
+}
+
+// ready lists the combinations once they are few enough.
+func (c *combining) ready() bool {
+	if c.packer != nil {
+		return true
+	}
+	all, ok := c.combinations()
+	if ok {
+		c.open, c.packer = all, c.newPacker()
+	}
+	return ok
 }
 
 // quota runs with no more than so many nodes.
@@ -78,9 +87,14 @@ func (c *combining) pack(t turn) bool {
 
 // relax tries to close what is left open by the relaxation, each combination by
 // itself with the patterns that do not waste more than it has to spare.
-func (c *combining) relax() bool {
+func (c *combining) relax(t turn) bool {
+	last := c.nodes + t.nodes
 	return c.each(func(k *combination) (bool, bool) {
-		list, ok := c.list(c.lengths(), k.waste, longList)
+		if c.nodes > last {
+			return false, false
+		}
+		list, ok := c.list(c.lengths(), k.waste, t.list)
+		c.nodes += t.list / 500 // a long list costs as much as several nodes
 		if !ok || len(c.shelves) == 1 {
 			return false, false
 		}
@@ -89,7 +103,7 @@ func (c *combining) relax() bool {
 			return false, true
 		}
 		best := c.best
-		closed := c.quota(relaxNodes, newListed(c.search, m, list, math.MinInt64/4).run)
+		closed := c.quota(t.each, newListed(c.search, m, list, math.MinInt64/4).run)
 		return c.best != best, closed
 	})
 }
