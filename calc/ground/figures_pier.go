@@ -15,6 +15,7 @@ func (l *ledger) pier(g *Ground, i int) {
 	if p.Hole == nil {
 		l.blank(key("dig"), "depth of the hole at "+p.Name,
 			key("dig_least"), "least depth that still serves at "+p.Name, key("dig_most"), "most depth before you stop at "+p.Name,
+			key("move_on"), "how far "+p.Name+" may move along its line, to higher numbers", key("move_back"), "how far "+p.Name+" may move along its line, to lower numbers",
 			key("stone"), "compacted stone at "+p.Name, key("stone_loose"), "stone as tipped at "+p.Name, key("layers"), "layers of stone at "+p.Name,
 			key("seat"), "height of the seat at "+p.Name, key("post"), "length of the post at "+p.Name)
 		return
@@ -28,6 +29,7 @@ func (l *ledger) pier(g *Ground, i int) {
 	l.add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: h.Most, Rounding: measure.Down,
 		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.down(h.Most), l.mostBy(h)),
 		From: []string{groundKey(p.Name), "dig.deepest", "stone.most"}})
+	l.moves(g, i)
 	l.add(figure.Figure{Key: key("stone"), Means: "compacted stone at " + p.Name, Value: h.Stone,
 		Formula: "stone = the greater of least stone and dig − deepest cover", Working: l.stoneWorking(h),
 		From: []string{key("dig"), "stone.least", "block.seat_height", "stone.above_ground"}})
@@ -36,6 +38,31 @@ func (l *ledger) pier(g *Ground, i int) {
 	l.add(figure.Figure{Key: key("layers"), Means: "layers of stone at " + p.Name, Value: measure.Count(row.Layers), Formula: "stone as tipped ÷ thickest layer, up to a whole number",
 		Working: fmt.Sprintf("%s in layers of %s, %s at most", l.print(row.Loose), l.print(row.Layer), l.print(g.Stone.LayerAtMost)), From: []string{key("stone_loose"), "stone.layer_at_most"}})
 	l.seatAndPost(g, i)
+}
+
+// moves adds how far the pier may stand off its place along its line.
+func (l *ledger) moves(g *Ground, i int) {
+	p, m := g.Piers[i], g.mayShift(i, windowStep(l.job.Units))
+	why := fmt.Sprintf("at most %s ÷ %d", l.print(m.Bay), bayTolerance)
+	if m.Joint {
+		why = "a beam joint lies over it"
+	}
+	for _, way := range []struct {
+		key, to string
+		by      measure.Length
+	}{{"move_on", "higher", m.On}, {"move_back", "lower", m.Back}} {
+		l.add(figure.Figure{Key: "pier." + p.Name + "." + way.key, Means: "how far " + p.Name + " may move along its line, to " + way.to + " numbers", Value: way.by, Rounding: measure.Down,
+			Formula: "as far as the surface meets the limits with an ordinary hole, and a quarter of the shorter bay beside it",
+			Working: fmt.Sprintf("%s: %s", why, l.down(way.by)), Source: "common practice, no source", From: append([]string{"floor.height", "stone.least"}, l.nodes...)})
+	}
+}
+
+// windowStep is the step of the tables of what to do beforehand.
+func windowStep(units measure.System) measure.Length {
+	if units == measure.Metric {
+		return 25 * measure.Millimetre
+	}
+	return measure.Inch
 }
 
 // seatAndPost adds where the post of a pier stands and how long it is: by the

@@ -181,6 +181,27 @@ func trimsOf(way ground.WayOut, names ...string) []string {
 	return found
 }
 
+// A post that prints as its limit is cut to it and fits, though it lies a few
+// micrometres under; half a printed mark under it does not.
+func TestAPostThatPrintsAsItsLimitFits(t *testing.T) {
+	for under, want := range map[measure.Length]ground.PostState{
+		3 * measure.Micrometre: ground.ToCut, measure.Sixteenth/2 - 1: ground.ToCut,
+		measure.Sixteenth / 2: ground.Unfit, measure.Sixteenth: ground.Unfit,
+	} {
+		j := seatsRead(t, nil)
+		g := work(t, j, sampleFrame())
+		// A higher seat is a lesser reading: take off it what the post has over 3 in.
+		over := g.Posts[11].Wanted - in(3)
+		j.Measured.Seats["C2"] -= over + under
+		post := work(t, j, sampleFrame()).Posts[11]
+		require.Equal(t, in(3)-under, post.Wanted)
+		assert.Equal(t, want, post.State, "%d nm under the shortest", int64(under))
+		long := seatsRead(t, nil)
+		long.Measured.Seats["C2"] += in(24) - g.Posts[11].Wanted + under
+		assert.Equal(t, want, work(t, long, sampleFrame()).Posts[11].State, "%d nm over the longest", int64(under))
+	}
+}
+
 func TestAShortSeatIsMendedAtItsPierAndBindsTheRest(t *testing.T) {
 	j := seatsRead(t, map[string]float64{"C2": 1})
 	g := work(t, j, sampleFrame())

@@ -295,40 +295,6 @@ func TestFreedomOnAPlane(t *testing.T) {
 	assert.InDelta(t, -(94.25-70.25)*0.01, saves["exchange length and width"], 1e-6)
 }
 
-func TestBeforehandIsWhatTheJobSaysOnceItHappens(t *testing.T) {
-	g := work(t, sampleJob(), sampleFrame())
-	solved := map[string]ground.Beforehand{}
-	for _, b := range g.Beforehand(measure.Inch, 3) {
-		solved[b.Pier] = b
-		assert.Equal(t, pier(t, g, b.Pier).Hole.Least, b.Shallowest)
-	}
-	// C2 is dug to 9 1/16 so that the shortest post fits: rock an inch above that
-	// wants an inch less of bed, or an inch more of floor.
-	b := solved["C2"]
-	require.Len(t, b.Rows, 3)
-	for i, row := range b.Rows {
-		short := measure.Length(i+1) * measure.Inch
-		require.NotNil(t, row.Bed)
-		assert.Equal(t, in(6)-short, *row.Bed)
-		assert.False(t, row.UnderRule)
-
-		hit := sampleJob()
-		hit.Ground.Probes["C2"] = job.Probe{Depth: row.Depth, Found: "rock"}
-		hit.Platform.Floor = job.Floor{Height: g.Floor.Height}
-		assert.NotNil(t, work(t, hit, sampleFrame()).Clash, "rock there does not fit the plan")
-		hit.Piers["C2"] = job.Exception{Bed: row.Bed}
-		assert.Nil(t, work(t, hit, sampleFrame()).Clash, "with the thinner bed it does")
-		if row.LiftFloor != nil {
-			delete(hit.Piers, "C2")
-			hit.Platform.Floor.Height += *row.LiftFloor
-			assert.Nil(t, work(t, hit, sampleFrame()).Clash, "and with the higher floor")
-			hit.Platform.Floor.Height--
-			assert.NotNil(t, work(t, hit, sampleFrame()).Clash, "but not with less")
-		}
-	}
-	assert.NotNil(t, b.Rows[0].LiftFloor)
-}
-
 func TestOddsOfTheStone(t *testing.T) {
 	j := sampleJob()
 	g := work(t, j, sampleFrame())

@@ -61,7 +61,7 @@ func (g *Ground) posts(j *job.Job) []Post {
 		if cut, done := j.Measured.PostsCut[p.Name]; done {
 			post.Cut = &cut
 			post.State, post.Shim = compared(cut, post.Wanted)
-		} else if post.State == ToCut && (post.Wanted < g.terms.Shortest || post.Wanted > g.terms.Longest) {
+		} else if post.State == ToCut && !g.terms.fits(post.Wanted) {
 			post.State = Unfit
 		}
 		list[i] = post
@@ -71,6 +71,12 @@ func (g *Ground) posts(j *job.Job) []Post {
 		list[i].Ways = g.waysOut(list, i)
 	}
 	return list
+}
+
+// fits says whether a post lies within its limits, or by less than half a printed
+// mark beyond them: what prints as the limit, and is cut to it, fits.
+func (t terms) fits(post measure.Length) bool {
+	return post > t.Shortest-t.Mark/2 && post < t.Longest+t.Mark/2
 }
 
 // compared says what a cut post is good for at its own pier.
