@@ -91,9 +91,13 @@ func (b *Book) bind(figures *figure.Registry, style measure.Style, blocks Blocks
 	var bound []*page
 	for _, p := range b.pages {
 		job.numbers[p.name] = 0
-		if wanted(p) && job.holds(p.condition) {
+		switch {
+		case !wanted(p):
+		case job.holds(p.condition):
 			bound = append(bound, p)
 			job.numbers[p.name] = len(bound)
+		default:
+			job.leftOutPage(p)
 		}
 	}
 	if len(bound) > 0 && bound[len(bound)-1].kind == kindClient { // the client's own page leads

@@ -34,6 +34,7 @@ const (
 // blockKind says how a block is written and what it becomes.
 type blockKind struct {
 	argument    string // what the word after the block's name is; empty for none
+	option      string // the one word that may stand there when no other must
 	body        body
 	separator   byte // between the parts of a line
 	least, most int  // parts in each line
@@ -64,7 +65,7 @@ func init() { // not a plain value, since the recording functions need the table
 		"caution":    {argument: "caution", record: (*recorder).oneCaution},
 		"cautions":   {argument: "stage", record: (*recorder).cautionsOfStage},
 		"question":   {argument: "question", record: (*recorder).oneQuestion},
-		"questions":  {record: (*recorder).allQuestions},
+		"questions":  {option: "rest", record: (*recorder).allQuestions},
 		"contents":   {record: func(r *recorder, _ block) { r.add(contents{}) }},
 		"page-break": {onTop: true, record: func(r *recorder, _ block) { r.add(leafBreak{}) }},
 		"back":       {onTop: true, record: func(r *recorder, _ block) { r.add(leafBreak{back: true}) }},
@@ -94,7 +95,9 @@ func (r *recorder) block(f fence) {
 		r.wrong(f.info, "the sheet block stands in the middle of the page", "put it at the very start of the page, once")
 	case !known:
 		r.wrong(first, fmt.Sprintf("%q is not a block", name), didYouMean(name, keys(blockKinds), "write one of "+blockNames()))
-	case kind.argument == "" && !argument.empty():
+	case kind.option != "" && !argument.empty() && argument.text() != kind.option:
+		r.wrong(argument, fmt.Sprintf("the block %q takes no %q", name, argument.text()), fmt.Sprintf("write %s, or nothing for all", kind.option))
+	case kind.argument == "" && kind.option == "" && !argument.empty():
 		r.wrong(argument, fmt.Sprintf("the block %q takes nothing after its name", name), "take it away")
 	case kind.argument != "" && argument.empty():
 		r.wrong(f.info, fmt.Sprintf("the block %q names no %s", name, kind.argument), "write its name after the block's")

@@ -166,7 +166,9 @@ func (p sheetLink) number(n int) string {
 func (p when) fill(f *filler) {
 	if f.binder.holds(p.condition) {
 		f.fillAll(p.body)
+		return
 	}
+	f.binder.leftOut(p.body)
 }
 
 func (p group) fill(f *filler) {

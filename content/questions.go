@@ -45,12 +45,33 @@ func (r *recorder) oneQuestion(b block) {
 			didYouMean(b.argument.text(), r.book.QuestionIDs(), "write the id of a question in questions.txt"))
 		return
 	}
+	r.page.asks = append(r.page.asks, r.book.questions[i].id)
 	r.question(r.book.questions[i])
 }
 
-func (r *recorder) allQuestions(block) {
+// allQuestions records all questions, or those that no block of the book names,
+// which are known once all pages are read.
+func (r *recorder) allQuestions(b block) {
 	for _, q := range r.book.questions {
+		if b.argument.empty() {
+			r.question(q)
+			continue
+		}
+		r.begin()
 		r.question(q)
+		r.add(unlessAsked{id: q.id, body: r.end()})
+	}
+}
+
+// unlessAsked is a question that is left out when a block of the book names it.
+type unlessAsked struct {
+	id   string
+	body []piece
+}
+
+func (p unlessAsked) fill(f *filler) {
+	if !f.binder.book.asked[p.id] {
+		f.fillAll(p.body)
 	}
 }
 

@@ -21,6 +21,7 @@ type Book struct {
 	pages     []*page // in binding order, the client's own last
 	cautions  []caution
 	questions []question
+	asked     map[string]bool // ids of the questions that a block of a page names
 }
 
 // pageName is the shape of a page's name: it becomes an id and an address.
@@ -48,6 +49,12 @@ func Read(layers ...Layer) (*Book, fault.List) {
 		book.pages = append(book.pages, p)
 	}
 	book.readPages(&faults)
+	book.asked = map[string]bool{}
+	for _, p := range book.pages {
+		for _, id := range p.asks {
+			book.asked[id] = true
+		}
+	}
 	book.checkLinks(&faults)
 	return book, faults
 }

@@ -45,6 +45,7 @@ type page struct {
 	body      []piece
 	ids       map[string]bool // that links may lead to
 	links     []link
+	asks      []string // ids of the questions that its blocks name
 }
 
 // reference is a sheet that another needs or feeds, or else words.
