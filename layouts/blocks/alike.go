@@ -8,30 +8,28 @@ import (
 	"pierbook/layouts"
 )
 
-// pierGroup is what a table says of one pier.
-type pierGroup struct {
-	pier, says string           // "A1" and "nothing changes from 8″ down"
-	rows       [][]layouts.Cell // without the pier's name
+// pierRowed is the row that a table has for one pier, without the pier's name.
+type pierRowed struct {
+	pier  string
+	cells []layouts.Cell
 }
 
-// alike makes one group of all piers of which a table says the same.
-func alike(list []pierGroup) []layouts.Group {
-	var groups []layouts.Group
+// alike makes one row of all piers of which a table says the same.
+func alike(list []pierRowed) [][]layouts.Cell {
+	var rows [][]layouts.Cell
 	for len(list) > 0 {
 		first := list[0]
-		same := func(g pierGroup) bool {
-			return g.says == first.says && slices.EqualFunc(g.rows, first.rows, slices.Equal)
-		}
+		same := func(r pierRowed) bool { return slices.Equal(r.cells, first.cells) }
 		var piers []string
-		for _, g := range list {
-			if same(g) {
-				piers = append(piers, g.pier)
+		for _, r := range list {
+			if same(r) {
+				piers = append(piers, r.pier)
 			}
 		}
-		groups = append(groups, layouts.Group{Name: inRuns(piers) + ": " + first.says, Rows: first.rows})
+		rows = append(rows, append([]layouts.Cell{head(inRuns(piers))}, first.cells...))
 		list = slices.DeleteFunc(slices.Clone(list), same)
 	}
-	return groups
+	return rows
 }
 
 // inRuns names piers in order, three and more of one line that follow one

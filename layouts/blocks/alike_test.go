@@ -9,9 +9,9 @@ import (
 )
 
 func TestPiersOfWhichATableSaysTheSameStandTogether(t *testing.T) {
-	seven, two := [][]layouts.Cell{layouts.Text("7″", "keep the floor")}, [][]layouts.Cell{layouts.Text("2″", "lift the floor")}
-	got := alike([]pierGroup{{"A1", "from 8″", seven}, {"A2", "from 8″", seven}, {"A3", "from 8″", two}, {"A4", "from 8″", seven}, {"B1", "from 9″", seven}})
-	assert.Equal(t, []layouts.Group{{Name: "A1, A2, A4: from 8″", Rows: seven}, {Name: "A3: from 8″", Rows: two}, {Name: "B1: from 9″", Rows: seven}}, got)
+	seven, two := layouts.Text("8″", "bed 5″"), layouts.Text("8″", "floor +2″")
+	got := alike([]pierRowed{{"A1", seven}, {"A2", seven}, {"A3", two}, {"A4", seven}, {"B1", layouts.Text("9″", "bed 5″")}})
+	assert.Equal(t, []string{"A1, A2, A4 | 8″ | bed 5″", "A3 | 8″ | floor +2″", "B1 | 9″ | bed 5″"}, rows(layouts.Table{Rows: got}))
 }
 
 func TestPiersThatFollowOneAnotherAreNamedByFirstAndLast(t *testing.T) {

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"pierbook/calc"
-	"pierbook/calc/ground"
 	"pierbook/calc/measure"
 	"pierbook/calc/setout"
 	"pierbook/layouts"
@@ -60,16 +59,6 @@ func pointName(name string) string {
 		return "bench mark"
 	}
 	return name
-}
-
-// readingTable lists where each height comes from.
-func readingTable(p *calc.Plan) layouts.Table {
-	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("x"), number("y"), number("Ground"), words("Reading now"), words("Height")}}
-	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
-		return []layouts.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y), groundCell(c, pier), blank("reading at " + pier.Name), blank("height of " + pier.Name)}
-	})
-	return t
 }
 
 // diagonalTable is the worksheet of the four sides and two diagonals: wanted,

@@ -60,10 +60,14 @@ func chanceTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
-// freedomTable says what laying the platform otherwise would save.
+// freedomTable says what laying the platform otherwise would save, as long as
+// nothing stands that it would move.
 func freedomTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("If the place allows it"), number("Lowest floor"), number("Lower by")}}
+	if p.Ground.Seats != nil || len(p.Job.Measured.PostsCut) > 0 || p.Ground.AsBuilt != nil {
+		return t
+	}
 	for i, move := range p.Ground.Freedom(p.Frame, p.Style) {
 		if i == 6 || move.Saves <= 0 {
 			break

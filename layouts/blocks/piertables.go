@@ -115,7 +115,7 @@ func stoneTable(p *calc.Plan) layouts.Table {
 func postTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{
-		Head: []layouts.Column{words("Pier"), number("Expected post"), big("Printed number"), words("+ seat reading"), words("− bench mark"), words("= post"), words("Again")},
+		Head: []layouts.Column{words("Pier"), number("Expected post"), big("Printed number"), rodWords(p, "+ seat reading"), rodWords(p, "− bench mark"), rodWords(p, "= post"), words("Again")},
 		Size: layouts.Working,
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
 			expected, printed := blank("expected post"), blank("printed number")
@@ -126,9 +126,7 @@ func postTable(p *calc.Plan) layouts.Table {
 			return readPost(p, c, pier, row)
 		}),
 	}
-	if p.Job.Ground.Instrument.Reads == "tenths" {
-		t.Note = tenthsToInches(c)
-	}
+	t.Note = sumOnTape(p)
 	return t
 }
 
@@ -167,10 +165,25 @@ func lineOf(p *calc.Plan, pier ground.Pier) ground.LinePosts {
 // added to its readings.
 func postNumber(p *calc.Plan, pier ground.Pier) layouts.Cell {
 	line := lineOf(p, pier)
-	if p.Job.Ground.Instrument.Reads == "tenths" {
-		return text(signed(fmt.Sprintf("%.3f\u00a0ft", line.Printed.Inches()/12)))
+	if rodInUnits(p) {
+		return text(line.Number.Print(p.Style))
 	}
-	return text(line.Number.Print(p.Style))
+	return text(onRod(p, line.Printed))
+}
+
+// sumOnTape says how the sum of a row becomes a mark on the tape where the rod
+// reads in other units than the binder prints.
+func sumOnTape(p *calc.Plan) string {
+	switch reads := p.Job.Ground.Instrument.Reads; {
+	case reads == "tenths":
+		return tenthsToInches(of(p))
+	case rodInUnits(p):
+		return ""
+	case reads == "millimetres":
+		return "The sum is in millimetres, as the rod reads. Mark it with a tape in millimetres, or divide it by 25.4 for inches."
+	default:
+		return "The sum is in feet and inches, as the rod reads. Mark it with a tape in inches, or take 25.4 mm for each inch."
+	}
 }
 
 func signed(number string) string { return strings.Replace(number, "-", "−", 1) }

@@ -144,3 +144,56 @@ func TestWorksheetsFillWithWhatWasMeasured(t *testing.T) {
 	assert.Equal(t, "A1-B2 | 10′ 0″ | 10′ 0 3/8″ | 3/8″ | … | …", sides[5])
 	assert.True(t, strings.HasSuffix(sides[8], " | … | … | … | …"), "nobody measures the piers for the job: %s", sides[8])
 }
+
+// A rod in other units than the binder's wants its numbers in its own: 3 9/16 in
+// is 90.5 mm, and a sum of inches and millimetres is none.
+func TestPostRowsForARodInOtherUnits(t *testing.T) {
+	millimetres := postTable(second(t, "ground: {", "ground: {instrument: {reads: millimetres}, "))
+	assert.Contains(t, rows(millimetres)[1], "A1 | 3″ | 90 mm | ")
+	assert.Contains(t, millimetres.Note, "millimetres")
+	feet := postTable(second(t, "platform: {", "units: metric\nplatform: {", "ground: {", "ground: {instrument: {reads: feet_inches}, "))
+	assert.Contains(t, rows(feet)[1], "A1 | 76 mm | 3 9/16″ | ")
+	assert.Contains(t, feet.Note, "25.4 mm")
+	assert.Equal(t, "ft, in", feet.Head[3].Unit)
+}
+
+// The seat of A1 is planned at 1/2″ over the bench mark, so its reading is as
+// much less. Line A has post tops at 3 9/16″: posts of 3″ to 24″ want readings
+// from 9/16″ under to 20 7/16″ over the bench mark's.
+func TestSeatReadingsAreExpectedFromTheBenchMark(t *testing.T) {
+	got := rows(seatReadingTable(second(t)))
+	assert.Equal(t, "A1 | −1/2″ | −9/16″ | +20 7/16″ | 4′ 0 1/2″ | …", got[1])
+	assert.Equal(t, "B2 | +3″ | −1/2″ | +20 1/2″ | 4′ 3 3/4″ | …", got[5])
+}
+
+// The floor is 15 1/2″ over the bench mark; where it was read, care starts from
+// the reading there.
+func TestFloorReadingsAreExpectedFromTheBenchMark(t *testing.T) {
+	assert.Equal(t, "A1 | −15 1/2″ | 1/8″ | 1/2″ | … | …", rows(floorReadingTable(second(t)))[1])
+	built := second(t, "measured:", "measured:\n  finished: {bench_mark: 4', A1: 2' 8 1/2\", A2: 2' 8 5/8\", B1: 2' 8 1/2\", B2: 2' 8 1/2\"}")
+	assert.Empty(t, rows(floorReadingTable(built)))
+	assert.Equal(t, "A2 | −15 3/8″ | … | … | … | 1/4″", rows(careReadingTable(built))[2])
+}
+
+// Line A: seat at 1/2″ takes a hole of 8″ as it is; B1 and B2 as well. An inch
+// short the bed is an inch thinner than the least of 6″, or the floor higher.
+func TestWindowsHaveARowForPiersAlike(t *testing.T) {
+	p := second(t, secondIssue[strings.Index(secondIssue, "measured:"):], "")
+	table := windowTable(p)
+	require.Len(t, table.Head, 6)
+	for _, row := range rows(table) {
+		assert.Len(t, strings.Split(row, " | "), 6, row)
+	}
+	assert.Contains(t, rows(table)[0], " | floor +1″ or on rock 5″ | ")
+	assert.NotEmpty(t, rows(freedomTable(p)), "nothing stands yet")
+	assert.Empty(t, rows(freedomTable(second(t))), "blocks are set")
+}
+
+func TestAgreeingIsNotSquare(t *testing.T) {
+	const words = "not that it is square"
+	assert.Contains(t, sixTable(second(t)).Note, words)
+	doubtful := second(t, `A1-B2: 10' 3/8"`, `A1-B2: 10' 11/16"`, "frame: {A1-A2", "frame: {A1-A2")
+	require.NotNil(t, doubtful.SetOut.Strings)
+	require.True(t, doubtful.SetOut.Strings.MayMove())
+	assert.NotContains(t, sixTable(doubtful).Note, words)
+}

@@ -48,6 +48,9 @@ func sixWords(p *calc.Plan, check *setout.Check) string {
 	if check.MayMove() {
 		said += fmt.Sprintf(" The diagonals differ by %s: %s.", print(check.Difference.Abs()), check.Squareness())
 	}
+	if check.Adjustment.Verdict == setout.Agree {
+		said += " That the six agree means that none is mistaken, not that it is square."
+	}
 	switch suspects := check.Suspects(); {
 	case len(suspects) > 0:
 		said += " Measure again first: " + strings.Join(suspects, ", ") + "."
