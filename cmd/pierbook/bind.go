@@ -3,6 +3,7 @@ package main
 import (
 	"bytes"
 	"fmt"
+	"html/template"
 	"io/fs"
 	"maps"
 	"slices"
@@ -68,6 +69,24 @@ func (l *library) bookFor(p *calc.Plan) (*content.Book, fault.List) {
 		}
 	}
 	return book, faults
+}
+
+// wrongPages reports what is wrong with the pages of a plan's job and what a
+// shop's own ask for that the job does not have. Nothing is drawn for it.
+func wrongPages(p *calc.Plan, pages *library) fault.List {
+	book, faults := pages.bookFor(p)
+	if !faults.Empty() || p.Job.Pages == "" {
+		return faults
+	}
+	made, _ := blocks.Of(p)
+	for name, maker := range made {
+		maker.Make = func(content.Call) template.HTML { return "" }
+		made[name] = maker
+	}
+	_, faults = book.Bind(p.Figures, p.Style, made)
+	_, bad := book.BindClient(p.Figures, p.Style, made)
+	faults.Join(bad)
+	return faults
 }
 
 // work reads a job file and works it through.

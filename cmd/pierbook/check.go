@@ -44,7 +44,7 @@ func checkOne(d disk, pages *library, typed string, later bool, stdout, stderr i
 	}
 	plan, faults := work(d.files(), name)
 	if faults.Empty() {
-		_, faults = pages.bookFor(plan)
+		faults = wrongPages(plan, pages)
 	}
 	if !faults.Empty() {
 		d.relabelled(faults).Print(stderr)
