@@ -127,8 +127,8 @@ func (s *solver) fewestSticks() {
 	s.proofs = append(s.proofs, p)
 }
 
-// fewestFor returns the fewest sticks that can cost what was found at all, all
-// of the dearest length.
+// fewestFor returns the fewest sticks that can cost as much as any plan must,
+// all of the dearest length.
 func (s *solver) fewestFor() int64 {
 	dearest := int64(0)
 	for _, shelf := range s.shelves {
@@ -136,10 +136,10 @@ func (s *solver) fewestFor() int64 {
 			dearest = max(dearest, shelf.price)
 		}
 	}
-	if dearest == 0 || !s.proofs[0].Proven {
+	if dearest == 0 {
 		return 0
 	}
-	return ceilDivide(s.cost, dearest)
+	return ceilDivide(s.proofs[0].Bound/s.coin, dearest)
 }
 
 // longestOffcut is the third aim: one more piece is put in, as long as it will
@@ -150,7 +150,7 @@ func (s *solver) longestOffcut() {
 	lengths := s.offcuts()
 	low := sort.Search(len(lengths), func(i int) bool { return lengths[i] > s.longest })
 	nodes, ruled := 0, len(lengths) // from here on no length is possible
-	for high := len(lengths); low < high; {
+	for high := len(lengths); low < high && nodes < s.nodes; {
 		at := (low + high) / 2
 		a := s.keeping(lengths[at], nodes)
 		nodes += a.nodes

@@ -17,6 +17,8 @@
 // with exact pricing (Gilmore and Gomory 1961, 1963); the duals rounded to whole
 // numbers prove a bound; the gap between that and the best plan at hand limits
 // the patterns that can still matter, which are listed and searched to the end.
+// In turns with that, the combinations of sticks that have room for the pieces
+// and could be better are packed one by one.
 // Sources are named beside each part; those from memory say so.
 //
 // Nothing here judges whether a piece is strong enough, or whether a stick is

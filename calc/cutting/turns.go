@@ -17,6 +17,7 @@ type turn struct {
 // firstTurn is how many relaxations come before everything else.
 const firstTurn = 200
 
+// turns widen as the search goes on, so that an easy way out is found first.
 var turns = []turn{
 	{150, 40, 3_000, 5_000}, {600, 100, 10_000, 50_000}, {2_400, 400, 40_000, 400_000}, {9_600, 5_000, longList, 2_000_000},
 }
