@@ -63,10 +63,10 @@ func timberKeys(prefix string, of func(*Job) *Timber, member string) []Key {
 		stress("elastic", "modulus of elasticity for deflection", func(d *DesignValues) *measure.Stress { return &d.Elastic }),
 		stress("elastic_min", "modulus of elasticity for stability", func(d *DesignValues) *measure.Stress { return &d.ElasticMin }),
 		{Path: prefix + ".values.source", Kind: Text, Required: true, Missing: "write where the values stand: document, edition, table", Means: "source of the design values", put: func(j *Job, v value) { values(j).Source = v.text }},
-		{Path: prefix + ".incised", Kind: YesNo, From: func(j *Job) Default { return incisedOf(of(j).Species) }, FromSays: "the species", Means: "whether the treatment was pressed in through cuts" + member,
+		{Path: prefix + ".incised", Kind: YesNo, From: func(j *Job) Default { return incisedOf(of(j).Species) }, FromSays: "the species", Means: "whether the timber" + member + " was cut into all over (incised) to take the treatment",
 			put: func(j *Job, v value) { of(j).Incised = v.yes }},
 		{Path: prefix + ".wet", Kind: YesNo, From: fallback(same("yes", "outdoor frames near the ground count as wet: IRC R507 tables; NDS, above 19 per cent moisture"), func(j *Job) string { return yesNo(j.Timber.Wet) }),
-			FromSays: "outdoor use", Means: "whether it is wet in service" + member, put: func(j *Job, v value) { of(j).Wet = v.yes }},
+			FromSays: "outdoor use", Means: "whether the timber" + member + " is wet in service", put: func(j *Job, v value) { of(j).Wet = v.yes }},
 		{Path: prefix + ".density", Kind: Density, From: func(j *Job) Default { return densityOf(of(j).Species) }, FromSays: "the species", Means: "density" + member,
 			put: func(j *Job, v value) { of(j).Density = measure.Density(v.number) }},
 	}

@@ -42,9 +42,20 @@ Says where a figure comes from: the line of the job file, the default and its
 source, or the sum with its numbers, down to the readings. The keys are in
 figures.json of every binder: floor.height, pier.A1.post, joist.count, …
 `,
-	"job": `The job file is YAML: a map of keys, listed here with what they mean. Keys
-marked * are required; all others have a default, which the assumptions sheet
-of the binder shows with its source.
+	"job": `The job file is YAML: a map of keys, listed here with what they mean. A dot
+goes one map deeper (platform.length is the key length in the map platform);
+a star stands for a name of yours, such as a pier's (piers.C1.bed), or for each
+item of a list.
+
+Keys marked * are required. Inside a part that a job may leave out (a door, a
+wall, a probe, design values of timber) they are required only where that part
+is written, and a required key with a default from another key may be left out
+where that other is given: platform.use sets platform.floor_load. A job also
+needs timber.species with timber.grade, or timber.values. All other keys have
+a default, or stay blank; the assumptions sheet shows each default and its source.
+
+shop: FILE lays a shop's file of the same keys under the job, map under map;
+yard: FILE names a file with the keys of yard; none takes away what the shop set.
 
 `,
 }
