@@ -1,7 +1,6 @@
 package order
 
 import (
-	"slices"
 	"strings"
 
 	"pierbook/calc/measure"
@@ -119,18 +118,6 @@ type Order struct {
 
 // Loads returns how many times the vehicle drives, 0 when its payload is unknown.
 func (o *Order) Loads() int { return len(o.Trips) }
-
-// Goods returns the weight and the priced cost of all lines outside the groups named.
-func (o *Order) Goods(without ...Group) (weight measure.Mass, cost measure.Money) {
-	for _, l := range o.Lines {
-		if !slices.Contains(without, l.Group) {
-			weight += l.Mass()
-			price, _ := l.Cost()
-			cost += price
-		}
-	}
-	return weight, cost
-}
 
 // Tool is something to own or to hire.
 type Tool struct {
