@@ -144,6 +144,33 @@ func TestBacksightAndForesightExchangedAreFound(t *testing.T) {
 	assert.Contains(t, faults.Sorted()[0].Remedy, "backsight and foresight exchanged")
 }
 
+// The two readings on a turning point change places as easily: 44 in was read
+// from set-up 2 and 63 in from set-up 1, so that the book misses by twice 19 in.
+func TestReadingsOnATurningPointExchangedAreFound(t *testing.T) {
+	j := sampleJob()
+	require.Equal(t, "TP1", j.Ground.SetUps[0][5].Point)
+	j.Ground.SetUps[0][5].Reading, j.Ground.SetUps[1][0].Reading = j.Ground.SetUps[1][0].Reading, j.Ground.SetUps[0][5].Reading
+	_, faults := ground.Work(j, sampleFrame())
+	require.Len(t, faults.Sorted(), 1)
+	remedy := strings.ReplaceAll(faults.Sorted()[0].Remedy, "\u00a0", " ")
+	assert.Contains(t, remedy, "TP1 in set-up 2, 3′ 8″ for 5′ 3″ (backsight and foresight exchanged)")
+}
+
+// What a slip should have been is looked up on the rod, so it prints as the rod
+// reads: 4.25 ft misread by a tenth.
+func TestSlipsPrintAsTheRodReads(t *testing.T) {
+	j := sampleJob()
+	j.Ground.Instrument.Reads = "tenths"
+	foot := func(hundredths int64) measure.Length { return measure.Length(hundredths) * measure.Foot / 100 }
+	j.Ground.SetUps = [][]job.Sight{
+		{{Point: "bench_mark", Reading: foot(417)}, {Point: "A1", Reading: foot(442)}, {Point: "A5", Reading: foot(492)}, {Point: "TP1", Reading: foot(450)}},
+		{{Point: "TP1", Reading: foot(435)}, {Point: "C1", Reading: foot(408)}, {Point: "bench_mark", Reading: foot(392)}},
+	}
+	_, faults := ground.Work(j, sampleFrame())
+	require.Len(t, faults.Sorted(), 1)
+	assert.Contains(t, strings.ReplaceAll(faults.Sorted()[0].Remedy, "\u00a0", " "), "TP1 in set-up 2, 4.25 ft for 4.35 ft (a tenth of a foot)")
+}
+
 func TestSlipsOnAMetricRod(t *testing.T) {
 	j := sampleJob()
 	j.Units = measure.Metric

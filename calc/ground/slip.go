@@ -34,11 +34,12 @@ func (r *reduction) slips(run Run) []Slip {
 			found = append(found, r.tries(run, s, shot.Sights[0], -1, at == closing)...)
 		}
 		found = append(found, r.tries(run, s, s.Backsight, +1, false)...)
-		found = append(found, r.exchanged(run, s, shot)...)
+		found = append(found, r.exchanged(run, s, shot.Reading)...)
 		at = r.back[at.SetUp]
 		if at.Shot < 0 {
 			break
 		}
+		found = append(found, r.exchanged(run, s, r.book.SetUps[at.SetUp].Shots[at.Shot].Reading)...)
 	}
 	slices.SortStableFunc(found, func(a, b Slip) int {
 		if d := a.Leaves.Abs() - b.Leaves.Abs(); d != 0 {
@@ -62,14 +63,15 @@ func (r *reduction) tries(run Run, s SetUp, sight job.Sight, sign measure.Length
 	return found
 }
 
-// exchanged tries the backsight and the foresight of one set-up written in each
-// other's place.
-func (r *reduction) exchanged(run Run, s SetUp, shot Shot) []Slip {
-	leaves := run.Misclosure + 2*(shot.Reading-s.Backsight.Reading)
-	if leaves.Abs() > run.Allowed || shot.Reading == s.Backsight.Reading {
+// exchanged tries the backsight of a set-up and a foresight written in each
+// other's place: the one of the same set-up, or the one on the same turning point
+// from the set-up before.
+func (r *reduction) exchanged(run Run, s SetUp, foresight measure.Length) []Slip {
+	leaves := run.Misclosure + 2*(foresight-s.Backsight.Reading)
+	if leaves.Abs() > run.Allowed || foresight == s.Backsight.Reading {
 		return nil
 	}
-	return []Slip{{SetUp: s.Number, Sight: s.Backsight, Kind: "backsight and foresight exchanged", Should: shot.Reading, Leaves: leaves}}
+	return []Slip{{SetUp: s.Number, Sight: s.Backsight, Kind: "backsight and foresight exchanged", Should: foresight, Leaves: leaves}}
 }
 
 type candidate struct {
@@ -141,7 +143,7 @@ func slipRemedy(slips []Slip, style measure.Style) string {
 	var parts []string
 	for _, s := range slips[:min(6, len(slips))] {
 		parts = append(parts, fmt.Sprintf("%s in set-up %d, %s for %s (%s)",
-			pointName(s.Sight.Point), s.SetUp, s.Should.Print(style), s.Sight.Reading.Print(style), s.Kind))
+			pointName(s.Sight.Point), s.SetUp, measure.Reading(s.Should).Print(style), measure.Reading(s.Sight.Reading).Print(style), s.Kind))
 	}
 	return "one of these readings would close it: " + strings.Join(parts, "; ") + "; else " + again
 }
