@@ -120,7 +120,7 @@ func postTable(p *calc.Plan) layouts.Table {
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
 			expected, printed := blank("expected post"), blank("printed number")
 			if pier.Hole != nil {
-				expected, printed = c.length(plannedPost(pier)), postNumber(p, pier)
+				expected, printed = c.length(plannedHole(pier).Post), postNumber(p, pier)
 			}
 			row := []layouts.Cell{head(pier.Name), expected, printed, blank("reading on the seat of " + pier.Name), blank("today's bench mark"), blank("post " + pier.Name), blank("worked again")}
 			return readPost(p, c, pier, row)
@@ -144,14 +144,6 @@ func readPost(p *calc.Plan, c cells, pier ground.Pier, row []layouts.Cell) []lay
 		row[6] = text(postWords(p, post))
 	}
 	return row
-}
-
-// plannedPost is the post before anything was measured on the pier.
-func plannedPost(pier ground.Pier) measure.Length {
-	if pier.Planned != nil {
-		return pier.Planned.Post
-	}
-	return pier.Hole.Post
 }
 
 // lineOf returns what the posts of a pier's own line have in common: with beams

@@ -23,7 +23,7 @@ func secondTable(p *calc.Plan) layouts.Table {
 	}
 	for i, post := range p.Ground.Posts {
 		pier := p.Ground.Piers[i]
-		read, planned := text(""), text("")
+		read, planned, length := text(""), text(""), text("")
 		if seats := p.Ground.Seats; seats != nil {
 			if k := slices.IndexFunc(seats.Read, func(s ground.SeatRead) bool { return s.Name == post.Name }); k >= 0 {
 				read = c.length(seats.Read[k].Height)
@@ -32,11 +32,14 @@ func secondTable(p *calc.Plan) layouts.Table {
 		if pier.Planned != nil {
 			planned = c.length(pier.Planned.Seat)
 		}
+		if hole := plannedHole(pier); hole != nil {
+			length = c.length(hole.Post)
+		}
 		cut := c.length(post.Wanted)
 		if post.State == ground.Estimate {
 			cut = blank("seat not read")
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(post.Name), planned, read, c.length(plannedPost(pier)), cut, text(postWords(p, post))})
+		t.Rows = append(t.Rows, []layouts.Cell{head(post.Name), planned, read, length, cut, text(postWords(p, post))})
 	}
 	return t
 }
