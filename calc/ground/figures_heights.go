@@ -1,7 +1,9 @@
 package ground
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
@@ -52,7 +54,13 @@ func (l *ledger) noFloor(g *Ground) {
 		"floor.above_lowest_ground", "floor over the lowest ground under it")
 	l.add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
 		Formula: "build-up", Working: l.print(g.terms.BuildUp), From: []string{"build_up"}})
-	l.blank("post_tops.height", "tops of all posts")
+	if g.Posts == nil {
+		l.blank("post_tops.height", "tops of all posts")
+		return
+	}
+	tops := *g.terms.Given - g.terms.BuildUp
+	l.add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: tops, Formula: "post tops = floor − build-up",
+		Working: l.sum(tops, plus(*g.terms.Given), minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
 }
 
 func (l *ledger) word(key, means, value string, from []string) {
@@ -110,33 +118,35 @@ func (g *Ground) lowestGround() measure.Length {
 
 // posts adds what all posts have in common.
 func (l *ledger) posts(g *Ground) {
-	if g.Floor == nil {
+	if g.Posts == nil {
 		l.blank("post.longest_cut", "longest post to cut", "post.shortest_cut", "shortest post to cut", "post.total", "length of all posts", "hole.deepest", "deepest hole")
 		return
 	}
-	longest, shortest, deepest := g.Piers[0], g.Piers[0], g.Piers[0]
+	longest, shortest := g.Posts[0], g.Posts[0]
 	var total measure.Length
 	var keys []string
-	for _, p := range g.Piers {
-		total += p.Hole.Post
+	for _, p := range g.Posts {
+		total += p.Wanted
 		keys = append(keys, "pier."+p.Name+".post")
-		if p.Hole.Post > longest.Hole.Post {
+		if p.Wanted > longest.Wanted {
 			longest = p
 		}
-		if p.Hole.Post < shortest.Hole.Post {
+		if p.Wanted < shortest.Wanted {
 			shortest = p
 		}
-		if p.Hole.Dig > deepest.Hole.Dig {
-			deepest = p
-		}
 	}
-	extreme := func(key, means string, p Pier, value measure.Length, of string) {
-		l.add(figure.Figure{Key: key, Means: means + ", " + p.Name, Value: value, Formula: "taken from all piers",
-			Working: fmt.Sprintf("%s at %s", l.print(value), p.Name), From: []string{"pier." + p.Name + "." + of}})
+	extreme := func(key, means, pier string, value measure.Length, of string) {
+		l.add(figure.Figure{Key: key, Means: means + ", " + pier, Value: value, Formula: "taken from all piers",
+			Working: fmt.Sprintf("%s at %s", l.print(value), pier), From: []string{"pier." + pier + "." + of}})
 	}
-	extreme("post.longest_cut", "longest post to cut", longest, longest.Hole.Post, "post")
-	extreme("post.shortest_cut", "shortest post to cut", shortest, shortest.Hole.Post, "post")
+	extreme("post.longest_cut", "longest post to cut", longest.Name, longest.Wanted, "post")
+	extreme("post.shortest_cut", "shortest post to cut", shortest.Name, shortest.Wanted, "post")
 	l.add(figure.Figure{Key: "post.total", Means: "length of all posts", Value: total, Rounding: measure.Up, Formula: "Σ posts",
-		Working: fmt.Sprintf("%s, %s in all", counted(len(g.Piers), "post"), l.print(total)), From: keys})
-	extreme("hole.deepest", "deepest hole", deepest, deepest.Hole.Dig, "dig")
+		Working: fmt.Sprintf("%s, %s in all", counted(len(g.Posts), "post"), l.print(total)), From: keys})
+	if g.Floor == nil {
+		l.blank("hole.deepest", "deepest hole")
+		return
+	}
+	deepest := slices.MaxFunc(g.Piers, func(a, b Pier) int { return cmp.Compare(a.Hole.Dig, b.Hole.Dig) })
+	extreme("hole.deepest", "deepest hole", deepest.Name, deepest.Hole.Dig, "dig")
 }

@@ -24,7 +24,7 @@ func (l *ledger) line(g *Ground, name string) {
 			continue
 		}
 		l.add(figure.Figure{Key: top, Means: "tops of the posts on line " + name, Value: p.Top, Formula: "floor − build-up of the line, with measured depths",
-			Working: l.sum(p.Top, plus(g.Floor.Height), minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
+			Working: l.sum(p.Top, plus(p.Top+p.BuildUp), minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
 		l.add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Number,
 			Formula: "post = this number + reading in the seat − the day's bench-mark reading",
 			Working: l.sum(p.Number, plus(p.Top), minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})

@@ -13,11 +13,11 @@ func (l *ledger) pier(g *Ground, i int) {
 	l.level(g, p)
 	key := func(what string) string { return "pier." + p.Name + "." + what }
 	if p.Hole == nil {
+		l.seatAlone(g, i)
 		l.blank(key("dig"), "depth of the hole at "+p.Name,
 			key("dig_least"), "least depth that still serves at "+p.Name, key("dig_most"), "most depth before you stop at "+p.Name,
 			key("move_on"), "how far "+p.Name+" may move along its line, to higher numbers", key("move_back"), "how far "+p.Name+" may move along its line, to lower numbers",
-			key("stone"), "compacted stone at "+p.Name, key("stone_loose"), "stone as tipped at "+p.Name, key("layers"), "layers of stone at "+p.Name,
-			key("seat"), "height of the seat at "+p.Name, key("post"), "length of the post at "+p.Name)
+			key("stone"), "compacted stone at "+p.Name, key("stone_loose"), "stone as tipped at "+p.Name, key("layers"), "layers of stone at "+p.Name)
 		return
 	}
 	h, row := *p.Hole, g.Stone.Piers[i]
@@ -63,6 +63,21 @@ func windowStep(units measure.System) measure.Length {
 		return 25 * measure.Millimetre
 	}
 	return measure.Inch
+}
+
+// seatAlone adds the seat and the post of a pier whose hole is not known: by the
+// seat as read, when all of them are.
+func (l *ledger) seatAlone(g *Ground, i int) {
+	name := g.Piers[i].Name
+	key := func(what string) string { return "pier." + name + "." + what }
+	if g.Posts == nil {
+		l.blank(key("seat"), "height of the seat at "+name, key("post"), "length of the post at "+name)
+		return
+	}
+	seat, line := *g.Seats.height(name), g.Lines[g.frame.Piers[i].Line]
+	l.add(figure.Figure{Key: key("seat"), Means: "height of the seat at " + name, Value: seat, Formula: "seat as read", Working: l.print(seat), From: []string{key("seat_read")}})
+	l.add(figure.Figure{Key: key("post"), Means: "length of the post at " + name, Value: g.Posts[i].Wanted, Formula: "post = floor − build-up − seat",
+		Working: l.sum(g.Posts[i].Wanted, plus(*g.terms.Given), minus(line.BuildUp), minus(seat)), From: []string{"floor.height", "line." + line.Name + ".post_tops", key("seat")}})
 }
 
 // seatAndPost adds where the post of a pier stands and how long it is: by the

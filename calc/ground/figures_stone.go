@@ -54,7 +54,7 @@ func (l *ledger) spoil(g *Ground) {
 	s := g.Spoil
 	if s == nil {
 		l.blank("spoil.loose", "loose soil to place elsewhere", "spoil.heap", "side of the heap of soil",
-			"spoil.level", "height to which the soil fills the low side under the frame")
+			"spoil.level", "height over the bench mark's datum to which the soil fills the low side under the frame")
 		return
 	}
 	var keys []string
@@ -66,7 +66,7 @@ func (l *ledger) spoil(g *Ground) {
 		From:    append([]string{"hole.side", "site.soil.swell"}, keys...)})
 	l.add(figure.Figure{Key: "spoil.heap", Means: "side of the heap of soil", Value: s.Heap, Rounding: measure.Up,
 		Formula: "∛(9 × volume), a square heap rising 1 in 1.5", Working: l.up(s.Heap), From: []string{"spoil.loose"}})
-	l.add(figure.Figure{Key: "spoil.level", Means: "height to which the soil fills the low side under the frame", Value: s.Level,
+	l.add(figure.Figure{Key: "spoil.level", Means: "height over the bench mark's datum to which the soil fills the low side under the frame", Value: s.Level,
 		Formula: "the level under which the room over the ground takes the soil, trodden down to what it was", Working: fmt.Sprintf("%s up to %s", l.print(s.Bank), l.print(s.Level)),
 		From: append([]string{"spoil.loose"}, l.nodes...)})
 }

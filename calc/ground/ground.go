@@ -34,7 +34,7 @@ type Ground struct {
 	Spoil    *Spoil
 	Seats    *Seats         // nil until a seat is read
 	Lines    []LinePosts    // post tops by beam line, nil without a floor
-	Posts    []Post         // in the order of the piers, nil without a floor
+	Posts    []Post         // in the order of the piers, nil without a floor or all seats under a given one
 	AsBuilt  *FinishedFloor // nil until the finished floor is read
 
 	terms  terms
@@ -88,8 +88,9 @@ func (g *Ground) Pier(name string) (Pier, bool) {
 // neither a pier nor a spot, for a set-up that starts from a place without a
 // height, for a book that misses the bench mark by more than its limit, and for
 // fewer than three readings that do not lie in a line. A job without readings
-// is no fault: it is planned. Seats or a finished floor without them are, since
-// nothing could be made of them.
+// is no fault: it is planned. Seats without them are, unless every seat is read
+// and the height of the floor is given: the posts are then known, and Posts,
+// Lines and Seats hold them, without a Floor or a Hole.
 func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 	faults := unknownNames(j, f)
 	g := &Ground{Progress: progress(j), terms: termsOf(j, f), index: map[string]int{}, frame: f}
@@ -98,7 +99,7 @@ func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 		g.Piers = append(g.Piers, Pier{Name: p.Name, X: p.X, Y: p.Y})
 	}
 	if !anySights(j) {
-		faults.Join(withoutSurvey(j))
+		faults.Join(g.withoutSurvey(j, f))
 		return g, faults
 	}
 	if !faults.Empty() {
@@ -144,7 +145,7 @@ func (g *Ground) heights(j *job.Job, f *frame.Frame) fault.List {
 		g.Piers[i].Hole = &hole
 	}
 	g.setSeats(j, f)
-	g.Lines = g.lines(j, f)
+	g.Lines = g.lines(j, f, floor.Height)
 	g.Posts = g.posts(j)
 	g.Stone = stoneOf(j, g.Piers)
 	g.Spoil = spoilOf(j, g.Piers)

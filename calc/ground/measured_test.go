@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"pierbook/calc/figure"
 	"pierbook/calc/ground"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
@@ -179,6 +180,62 @@ func trimsOf(way ground.WayOut, names ...string) []string {
 		}
 	}
 	return found
+}
+
+// With every seat read under a given floor the posts need no survey of the
+// ground: they are those of the same job with one.
+func TestPostsFromSeatsAlone(t *testing.T) {
+	surveyed := seatsRead(t, map[string]float64{"A1": 0.25, "B3": -0.5})
+	j := seatsRead(t, map[string]float64{"A1": 0.25, "B3": -0.5})
+	j.Ground.SetUps, j.Ground.Spots, j.Ground.Probes, j.Piers = nil, nil, nil, nil
+	j.Measured.Timber.Beams = map[string]measure.Length{"B": in(5.625)}
+	surveyed.Measured.Timber.Beams = j.Measured.Timber.Beams
+	want, got := work(t, surveyed, sampleFrame()), work(t, j, sampleFrame())
+	assert.Equal(t, ground.SeatsRead, got.Progress)
+	assert.Nil(t, got.Floor, "what hangs on the ground stays unknown")
+	assert.Equal(t, want.Lines, got.Lines)
+	require.Len(t, got.Posts, len(want.Posts))
+	for i := range want.Posts {
+		assert.Equal(t, want.Posts[i].Wanted, got.Posts[i].Wanted, want.Posts[i].Name)
+		assert.Equal(t, want.Posts[i].State, got.Posts[i].State, want.Posts[i].Name)
+	}
+	assert.Len(t, got.ToCut(), len(got.Posts))
+
+	var r, whole figure.Registry
+	r.Add(got.Figures(j)...)
+	whole.Add(want.Figures(surveyed)...)
+	for _, key := range []string{"pier.A1.post", "pier.B3.seat", "pier.B3.post", "floor.height", "post_tops.height", "post.longest_cut", "post.shortest_cut", "post.total", "line.B.post_tops"} {
+		assert.NotEmpty(t, r.Text(key, j.Style()), key)
+		assert.Equal(t, whole.Text(key, j.Style()), r.Text(key, j.Style()), key)
+	}
+	for _, key := range []string{"pier.A1.dig", "pier.A1.ground", "hole.deepest", "stone.order"} {
+		f, known := r.Get(key)
+		assert.True(t, known, key)
+		assert.Nil(t, f.Value, key)
+	}
+
+	// A post cut too short has no way out over a lower floor: nobody knows the clearance.
+	j.Measured.PostsCut = map[string]measure.Length{"A1": in(1)}
+	for _, way := range work(t, j, sampleFrame()).Posts[0].Ways {
+		if way.Kind == "lower floor" {
+			assert.NotEmpty(t, way.Blocked)
+		}
+	}
+}
+
+// One seat short, or a floor still to be chosen, and the readings would be lost.
+func TestSeatsAloneMustBeAllUnderAGivenFloor(t *testing.T) {
+	for name, spoil := range map[string]func(*job.Job){
+		"a seat short":       func(j *job.Job) { delete(j.Measured.Seats, "B3") },
+		"floor to be chosen": func(j *job.Job) { j.Platform.Floor = job.Floor{Lowest: true} },
+	} {
+		j := seatsRead(t, nil)
+		j.Ground.SetUps, j.Ground.Spots, j.Ground.Probes, j.Piers = nil, nil, nil, nil
+		spoil(j)
+		_, faults := ground.Work(j, sampleFrame())
+		require.Equal(t, 1, faults.Len(), name)
+		assert.Contains(t, faults.Sorted()[0].Remedy, "read the seat of every pier and give platform.floor.height", name)
+	}
 }
 
 // A post that prints as its limit is cut to it and fits, though it lies a few

@@ -54,9 +54,12 @@ type WayOut struct {
 func (g *Ground) posts(j *job.Job) []Post {
 	list := make([]Post, len(g.Piers))
 	for i, p := range g.Piers {
-		post := Post{Name: p.Name, Wanted: p.Hole.Post, State: Estimate}
-		if g.Seats.height(p.Name) != nil {
-			post.State = ToCut
+		post := Post{Name: p.Name, State: Estimate}
+		seat := g.Seats.height(p.Name)
+		if seat != nil {
+			post.State, post.Wanted = ToCut, g.Lines[g.frame.Piers[i].Line].Top-*seat
+		} else {
+			post.Wanted = p.Hole.Post
 		}
 		if cut, done := j.Measured.PostsCut[p.Name]; done {
 			post.Cut = &cut

@@ -55,22 +55,6 @@ func readSeats(j *job.Job, f *frame.Frame) (*Seats, fault.List) {
 	return s, faults
 }
 
-// withoutSurvey reports readings of seats or of the finished floor in a job that
-// has none of the ground.
-func withoutSurvey(j *job.Job) fault.List {
-	var faults fault.List
-	for _, day := range []struct {
-		path string
-		read bool
-	}{{"measured.seats", len(j.Measured.Seats) > 0}, {"measured.finished", len(j.Measured.Finished) > 0}} {
-		if day.read {
-			faults.Add(fault.Fault{At: j.At(day.path), Path: day.path, Wrong: "read, but the file holds no reading of the ground before the work",
-				Remedy: "put the level survey under ground.sights: every other height hangs on it"})
-		}
-	}
-	return faults
-}
-
 // dayOf returns the readings on the bench mark among the readings of one day.
 func dayOf(j *job.Job, readings map[string]measure.Length, path string) (bench measure.Length, close *measure.Length, faults fault.List) {
 	if len(readings) == 0 {

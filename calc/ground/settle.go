@@ -58,11 +58,11 @@ type LinePosts struct {
 // On paper it stands to the mark that the saw is set to. Halves go up whatever
 // its sign, as those of the posts do, so that the sum on paper is the post of
 // the next issue to the last mark.
-func (g *Ground) lines(j *job.Job, f *frame.Frame) []LinePosts {
+func (g *Ground) lines(j *job.Job, f *frame.Frame, floor measure.Length) []LinePosts {
 	var list []LinePosts
 	for i, line := range f.Lines {
 		buildUp := lineBuildUp(j, f, i)
-		top := g.Floor.Height - buildUp
+		top := floor - buildUp
 		printed := top - j.Ground.BenchMark.Height
 		list = append(list, LinePosts{Name: line.Name, BuildUp: buildUp, Top: top, Printed: printed, Number: (printed + j.Mark()/2).RoundDownTo(j.Mark())})
 	}

@@ -41,6 +41,10 @@ func (g *Ground) lowerFloor(list []Post, step measure.Length) WayOut {
 			way.TooShort = append(way.TooShort, p.Name)
 		}
 	}
+	if g.Floor == nil {
+		way.Blocked = "the ground was not read, so that nothing says how near to it the beams may come"
+		return way
+	}
 	if len(way.TooShort) > 0 {
 		way.Blocked = "posts would come out under the shortest"
 	}
