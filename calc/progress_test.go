@@ -226,7 +226,13 @@ func TestPlacesThatAreNotThereAreFaults(t *testing.T) {
 func TestReadingsWithoutASurveyAreNotLostInSilence(t *testing.T) {
 	j, said := readText(strings.Replace(fourPiers, "FLOOR", `15 1/2"`, 1) + measuredFour + "  finished: {bench_mark: 4', A1: 2' 8\"}\n")
 	require.Empty(t, said)
-	_, faults := calc.Work(j)
+	p, faults := calc.Work(j)
+	require.NoError(t, faults.Err(), "every seat is read: the posts need no survey")
+	assert.False(t, postCut(p).Estimate)
+	assert.Len(t, p.Ground.ToCut(), 4)
+
+	delete(j.Measured.Seats, "A1") // now they do
+	_, faults = calc.Work(j)
 	var paths []string
 	for _, f := range faults.Sorted() {
 		paths = append(paths, f.Path)
