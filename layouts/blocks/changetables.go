@@ -28,7 +28,7 @@ var workedTo = []string{
 
 // workedToAtPier are the same for each pier, with the words of the table.
 var workedToAtPier = []struct{ key, words string }{
-	{"x", "x"}, {"y", "y"}, {"dig", "dig"}, {"stone", "stone"}, {"seat", "seat"}, {"post", "post"}, {"post_state", "do"},
+	{"x", "x"}, {"y", "y"}, {"dig", "dig"}, {"stone", "stone"}, {"seat", "seat"}, {"post", "post"}, {"post_state", "what to do:"},
 }
 
 // piersListed is how many piers are listed one by one; with more of them the
