@@ -26,8 +26,8 @@ func (p *Plan) postLengths() []measure.Length {
 	lengths := make([]measure.Length, len(p.Frame.Piers))
 	for i, pier := range p.Frame.Piers {
 		lengths[i] = p.Job.Frame.Posts.Longest
-		if planned, ok := p.Ground.Pier(pier.Name); ok && planned.Hole != nil {
-			lengths[i] = planned.Hole.Post.RoundTo(p.Job.Mark())
+		if post, known := p.Ground.PostOf(pier.Name); known {
+			lengths[i] = post.RoundTo(p.Job.Mark())
 		}
 	}
 	return lengths

@@ -81,14 +81,20 @@ func Work(j *job.Job) (*Plan, fault.List) {
 // saving first. They are worked out when first asked for.
 func (p *Plan) Alternatives() []Alternative { return p.tried() }
 
-// heights returns how tall each pier stands, or nil before that is known.
+// heights returns how tall each pier stands, or nil before that is known. Where
+// seats were read without a survey, dig and stone are taken at their least.
 func (p *Plan) heights() map[string]strength.Height {
 	heights := map[string]strength.Height{}
 	for _, pier := range p.Ground.Piers {
-		if pier.Hole == nil {
+		post, known := p.Ground.PostOf(pier.Name)
+		if !known {
 			return nil
 		}
-		heights[pier.Name] = strength.Height{Post: pier.Hole.Post, Dig: pier.Hole.Dig, Stone: pier.Hole.Stone}
+		h := strength.Height{Post: post, Dig: p.Job.Dig.Least, Stone: p.Job.Stone.Least}
+		if pier.Hole != nil {
+			h.Dig, h.Stone = pier.Hole.Dig, pier.Hole.Stone
+		}
+		heights[pier.Name] = h
 	}
 	return heights
 }

@@ -4,6 +4,7 @@ import (
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
+	"pierbook/calc/measure"
 )
 
 // withoutSurvey makes of a job without readings of the ground what can be made
@@ -55,4 +56,18 @@ func lost(j *job.Job) fault.List {
 		}
 	}
 	return faults
+}
+
+// PostOf returns the length of the post at a pier and whether it is known: from
+// the hole of the plan, or from the seat alone where there was no survey.
+func (g *Ground) PostOf(pier string) (measure.Length, bool) {
+	if p, ok := g.Pier(pier); ok && p.Hole != nil {
+		return p.Hole.Post, true
+	}
+	for _, post := range g.Posts {
+		if post.Name == pier {
+			return post.Wanted, true
+		}
+	}
+	return 0, false
 }

@@ -45,7 +45,7 @@ func nextTable(p *calc.Plan) layouts.Table {
 		if i == 4 {
 			break
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(n.Pier), c.length(n.Error), c.length(n.Moves), blank("reading at " + n.Pier)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(n.Pier), c.length(n.Error), c.quantity(measure.Small(n.Moves)), blank("reading at " + n.Pier)})
 	}
 	return t
 }
@@ -85,7 +85,7 @@ func standTable(p *calc.Plan) layouts.Table {
 		if i == 3 {
 			break
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(s.Where), c.length(s.X), c.length(s.Y), text(s.Worst.Pier), c.length(s.Worst.Error), c.length(s.Spread)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(s.Where), c.length(s.X), c.length(s.Y), text(s.Worst.Pier), c.quantity(measure.Small(s.Worst.Error)), c.quantity(measure.Small(s.Spread))})
 	}
 	return t
 }

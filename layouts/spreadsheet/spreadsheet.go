@@ -55,6 +55,8 @@ func Piers(p *calc.Plan) ([]byte, error) {
 		heights := []string{"", "", "", "", ""}
 		if h := pier.Hole; h != nil {
 			heights = []string{millimetres(h.Dig), millimetres(h.Stone), millimetres(h.Seat), millimetres(h.Post), words(h.Post.Print(p.Style))}
+		} else if post, known := p.Ground.PostOf(pier.Name); known {
+			heights[3], heights[4] = millimetres(post), words(post.Print(p.Style))
 		}
 		cells := append([]string{words(pier.Name), millimetres(pier.X), millimetres(pier.Y), ground, from}, heights...)
 		s.row(append(cells, number(float64(p.Strength.First[i].Load)))...)
