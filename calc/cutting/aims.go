@@ -169,8 +169,12 @@ func (s *solver) longestOffcut() {
 	if ruled > low {
 		bound = lengths[ruled-1]
 	}
+	reached := ByClosedSearch
+	if nodes == 0 {
+		reached = ByCount // all that is left of the sticks lies in one piece
+	}
 	s.proofs = append(s.proofs, Proof{
-		Aim: LongestOffcut, Value: s.longest * s.unit, Bound: bound * s.unit, Proven: bound == s.longest, Nodes: nodes, Reached: ByClosedSearch,
+		Aim: LongestOffcut, Value: s.longest * s.unit, Bound: bound * s.unit, Proven: bound == s.longest, Nodes: nodes, Reached: reached,
 	})
 }
 
@@ -250,14 +254,14 @@ func (s *solver) offcuts() []int64 {
 			widest = max(widest, shelf.room)
 		}
 	}
-	sums := s.sums(widest)
+	sums, most := s.sums(widest), s.mostLeft()
 	var lengths []int64
 	for _, shelf := range s.shelves {
 		if !shelf.bought {
 			continue
 		}
 		for _, sum := range sums {
-			if left := shelf.room - sum - s.kerf; sum > 0 && left > 0 {
+			if left := shelf.room - sum - s.kerf; sum > 0 && left > 0 && left <= most {
 				lengths = append(lengths, left)
 			}
 		}

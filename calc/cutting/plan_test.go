@@ -40,8 +40,8 @@ func ExamplePlan() {
 	}
 	fmt.Println(r.Bought, r.Cost, r.Proofs[0].Verdict())
 	// Output:
-	// stick 1 of 96 in: C3 20 at 20 B1 9 at 29.125 B2 9 at 38.25 B3 9 at 47.375, 48.5 left
-	// stick 2 of 31 in: A1 14.5 at 14.5 A3 14.5 at 29.125, 1.75 left
+	// stick 1 of 31 in: C3 20 at 20 B1 9 at 29.125, 1.75 left
+	// stick 2 of 96 in: A1 14.5 at 14.5 A3 14.5 at 29.125 B2 9 at 38.25 B3 9 at 47.375, 48.5 left
 	// 1 1450 proven best
 }
 
