@@ -145,11 +145,19 @@ func (c *Cut) solve(j *job.Job) {
 	c.Result = &result
 }
 
+// manyLengths is from how many different lengths on a plan is taken as it is
+// first found, with its bound and gap printed: to prove one for the posts of some
+// two hundred piers takes from seconds to a minute.
+const manyLengths = 100
+
 // problem is the cutting of this section from what the yard sells and what is
 // on hand.
 func (c *Cut) problem(j *job.Job) cutting.Problem {
 	c.prices = map[measure.Length]*measure.Money{}
 	problem := cutting.Problem{Pieces: c.Pieces, Kerf: j.Yard.Kerf, Trim: j.Yard.EndTrim}
+	if len(c.Pieces) > manyLengths {
+		problem.Nodes, problem.Aims = 1, cutting.LeastCost
+	}
 	for _, s := range j.Yard.Stock[c.Section.Size] {
 		stock := cutting.Stock{Length: s.Length}
 		c.prices[s.Length] = s.Price
