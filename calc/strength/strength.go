@@ -128,7 +128,7 @@ func (c *checker) timber() {
 		service := Service{Wet: timber.Wet, Incised: timber.Incised, Repetitive: repetitive}
 		return Member{Name: name, Section: s, Service: service, Values: Adjust(ref, s, service)}
 	}
-	close := c.job.Frame.Joists.Spacing <= 24*measure.Inch && len(f.Joists) >= 3
+	close := c.widestBay() <= 24*measure.Inch && len(f.Joists) >= 3
 	c.joist = member("joist", "frame.joists", f.Sections.Joist, close)
 	c.beam = member("beam", "frame.beams", f.Sections.Beam, f.Sections.Beam.Plies >= 3)
 	c.post = member("post", "frame.posts", f.Sections.Post, false)

@@ -18,7 +18,7 @@ func (c *checker) surfaceChecks() {
 }
 
 func (c *checker) panels() {
-	s, spacing := c.job.Platform.Surface, c.job.Frame.Joists.Spacing
+	s, spacing := c.job.Platform.Surface, c.widestBay()
 	if s.SpanRating <= 0 {
 		c.unchecked = append(c.unchecked, "Panels: no span rating was given; read it off the grade stamp.")
 		return
@@ -40,6 +40,12 @@ func (c *checker) panels() {
 	}})
 }
 
+// widestBay is how far apart joists really stand: the last bay may be wider than
+// the spacing asked for.
+func (c *checker) widestBay() measure.Length {
+	return max(c.frame.WidestBay, c.job.Frame.Joists.Spacing)
+}
+
 func (c *checker) snowOnFloor() measure.Stress { return measure.Stress(c.loads.area[snowCase]) }
 
 // panelLoad returns the live load of a span rating at the least table spacing
@@ -56,7 +62,7 @@ func panelLoad(rating int, spacing measure.Length) (measure.Stress, bool) {
 // boards checks boards by thickness: a floor in a building by IRC Table R503.1,
 // an open deck by R507.7.
 func (c *checker) boards() {
-	s, spacing := c.job.Platform.Surface, c.job.Frame.Joists.Spacing
+	s, spacing := c.job.Platform.Surface, c.widestBay()
 	use := "deck"
 	if c.job.Building != nil {
 		use = "floor"
