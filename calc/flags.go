@@ -40,8 +40,6 @@ func (p *Plan) flags() []figure.Figure {
 		yes("has.guard", "the floor stands more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop > ground.GuardDrop, "drop above 30 in", "drop.most"),
 		yes("has.low_floor", "the floor stands nowhere more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop <= ground.GuardDrop, "drop known and not above 30 in", "drop.most"),
 		{Key: "asked.utilities.number", Means: "ticket number of the utilities", Value: wordOrNone(ticket.Number), Origin: figure.Given, At: j.At("asked.utilities.number")},
-		yes("checks.first_only", "only the first load check was made", false, "never: all checks are made"),
-		yes("strength.first_only", "only the first load check was made", false, "never: all checks are made"),
 		yes("has.strings", "the strings were measured", p.SetOut.Strings != nil, "the job file has measured strings"),
 		yes("has.frame_measured", "the beams were measured for square", p.SetOut.Sides != nil, "the job file has a measured frame"),
 		yes("has.hours", "hours were written down", len(j.Measured.Hours) > 0, "the job file has hours worked"),

@@ -105,7 +105,7 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 	c.namePiers(s, rows)
 	c.drawLevels(s, scale, drawn, high, style)
 	if c.known() {
-		scaleNote(s, scale.Name()+", heights stretched "+strconv.FormatFloat(scale.Stretch, 'f', -1, 64)+" times")
+		scaleNote(s, scale.Name()+stretchWords(scale.Stretch))
 	} else {
 		scaleNote(s, "how the parts stand; heights are not known yet")
 	}
@@ -145,6 +145,14 @@ func (c Section) namePiers(s *kit.Sheet, rows valueRows) {
 		s.Write(kit.Text{Words: c.Piers[i].Name, At: kit.Point{X: rows.at[i], Y: rows.top - 1.2 - widest/2},
 			Size: kit.Medium, Bold: true, Turned: widest+0.8 > rows.pitch()})
 	}
+}
+
+// stretchWords says how much larger heights are drawn than lengths.
+func stretchWords(stretch float64) string {
+	if stretch == 1 {
+		return ", heights and lengths alike"
+	}
+	return ", heights stretched " + strconv.FormatFloat(stretch, 'f', -1, 64) + " times"
 }
 
 // scale returns the scale, stretched as far as the room allows, and the height

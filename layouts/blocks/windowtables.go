@@ -20,7 +20,7 @@ func windowTable(p *calc.Plan) layouts.Table {
 	if p.Job.Units == measure.Metric {
 		step = 25 * measure.Millimetre
 	}
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Deep enough at")}, Size: layouts.Working}
+	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Deep enough at")}}
 	for n := 1; n <= stepsShort; n++ {
 		t.Head = append(t.Head, words((measure.Length(n)*step).Print(p.Style)+" short"))
 	}
