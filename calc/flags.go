@@ -86,6 +86,8 @@ func (p *Plan) groundFlags() []figure.Figure {
 	}
 	return []figure.Figure{
 		yes("has.readings", "heights were read", p.Ground.Book != nil, "the job file has sights"),
+		yes("has.open_book", "the level book does not come back to the bench mark", p.Ground.Book != nil && !p.Ground.Book.Closed(), "a run of set-ups ends elsewhere", "ground.setups"),
+		yes("has.routes", "points were read from more than one set-up", p.Ground.Book != nil && p.Ground.Book.Network != nil, "sights beyond those needed", "ground.spare_sights"),
 		yes("has.estimated", "the ground at a pier is estimated", estimated, "some pier was not read", "ground.estimated"),
 		yes("has.rock", "the bar found rock", rock, "a probe found rock"),
 		yes("has.water", "the bar found water", water, "a probe found water"),

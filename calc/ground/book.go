@@ -14,6 +14,9 @@ type Book struct {
 	Runs   []Run         // one for each time the work starts again from the bench mark
 	Points []PointHeight // every point read but the bench mark, in the order first read
 	Checks Arithmetic
+	// Network is the adjustment of a book in which points were read from more
+	// than one set-up; nil for one that goes from point to point.
+	Network *Network
 
 	index map[string]int // point to its place in Points
 }
@@ -30,6 +33,15 @@ type SetUp struct {
 	Shots      []Shot
 }
 
+// count returns the sights of the set-up, the backsight too.
+func (s SetUp) count() int {
+	n := 1
+	for _, shot := range s.Shots {
+		n += len(shot.Sights)
+	}
+	return n
+}
+
 // Shot is a point read from one set-up, its re-sights taken together.
 type Shot struct {
 	Point      string
@@ -37,7 +49,7 @@ type Shot struct {
 	Numbers    []int          // of those sights in the set-up, from 1; the backsight is 1
 	Reading    measure.Length // their mean
 	Height     measure.Length // instrument − reading, before any share of the misclosure
-	Correction measure.Length // share of the misclosure, −misclosure × set-ups so far ÷ all set-ups
+	Correction measure.Length // share of the misclosure, −misclosure × set-ups so far ÷ all set-ups, or what the network corrects its set-up by
 	Foresight  bool           // the next set-up starts from it, or the run ends on it
 }
 
@@ -52,26 +64,20 @@ type Run struct {
 	Closing    ShotAt         // the shot that closes it, when Closed
 	Misclosure measure.Length // found − known height of the bench mark at the closing sight
 	Allowed    measure.Length // job's allowance for one set-up × √Count
-	Reshots    []Reshot       // the bench mark read on the way
 }
 
 // Within says whether the misclosure is inside its limit.
 func (r Run) Within() bool { return r.Misclosure.Abs() <= r.Allowed }
 
-// Reshot is the bench mark read again before the end of a run.
-type Reshot struct {
-	At         ShotAt
-	Difference measure.Length // found − known
-	Allowed    measure.Length // allowance for one set-up × √set-ups so far
-}
-
 // PointHeight is the height of a point from all sights on it.
 type PointHeight struct {
 	Name   string
-	Height measure.Length // mean over all sights, each with its share of the misclosure
+	Height measure.Length // mean over all sights, each with its correction
 	Sights int
 	Spread measure.Length // highest less lowest, 0 when read once
 	From   []ShotAt       // the shots it was worked out from
+	Behind []int          // set-ups whose backsights on it count as well, in a network
+	Error  measure.Length // standard error in a network, else 0
 }
 
 // ShotAt says where a shot stands in the book.

@@ -20,13 +20,15 @@ func (l *ledger) readings(g *Ground) {
 	if g.Book == nil {
 		l.blank("ground.setups", "set-ups of the instrument",
 			"ground.misclosure", "misclosure on the bench mark, found less known",
-			"ground.misclosure_allowed", "misclosure allowed")
+			"ground.misclosure_allowed", "misclosure allowed",
+			"ground.spare_sights", spareSights, "ground.reading_error", readingError)
 		return
 	}
 	for _, s := range g.Book.SetUps {
 		l.setUp(g.Book, s)
 	}
 	l.closing(g.Book)
+	l.network(g.Book)
 }
 
 // given adds a figure that stands in the job, or is its default.
@@ -90,4 +92,34 @@ func (l *ledger) closing(b *Book) {
 		Working: fmt.Sprintf("%s × √%d = %s", l.print(l.job.Ground.CloseTo), run.Count, l.down(run.Allowed)),
 		Source:  "levelling practice: 5 mm × √set-ups in university course slides; twice √2 times the error of one reading, derived",
 		From:    []string{"ground.close_to", "ground.setups"}})
+}
+
+const (
+	spareSights  = "sights beyond those that the heights need"
+	readingError = "standard error of one reading, as the sights beyond those needed show it"
+)
+
+// network adds what the adjustment by least squares says of the readings.
+func (l *ledger) network(b *Book) {
+	net := b.Network
+	if net == nil {
+		l.blank("ground.spare_sights", spareSights, "ground.reading_error", readingError)
+		return
+	}
+	var from []string
+	sights := 0
+	for _, s := range b.SetUps {
+		for n := range s.count() {
+			from = append(from, sightKey(s.Number, n+1))
+			sights++
+		}
+	}
+	points := sights - len(b.SetUps) - net.Redundancy
+	l.add(figure.Figure{Key: "ground.spare_sights", Means: spareSights, Value: measure.Count(net.Redundancy),
+		Formula: "sights − set-ups − points sought",
+		Working: fmt.Sprintf("%d − %d − %d = %d", sights, len(b.SetUps), points, net.Redundancy), From: append(from, "ground.setups")})
+	l.add(figure.Figure{Key: "ground.reading_error", Means: readingError, Value: net.Residual, Rounding: measure.Up,
+		Formula: "√(sum of squared residuals of all sights ÷ spare sights), the sum least",
+		Working: fmt.Sprintf("√(%.2f mm² ÷ %d) = %s", net.Squares*1e6, net.Redundancy, l.up(net.Residual)),
+		From:    []string{"ground.spare_sights"}})
 }

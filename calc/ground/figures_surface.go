@@ -2,6 +2,7 @@ package ground
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
@@ -67,21 +68,31 @@ func (g *Ground) extremes() (high, low Pier, read int) {
 func (l *ledger) pointHeight(b *Book, key, means string, p PointHeight) {
 	f := figure.Figure{Key: key, Means: means, Value: p.Height,
 		Formula: "height = instrument − reading − misclosure × set-ups so far ÷ all set-ups"}
+	if b.Network != nil {
+		f.Formula = "height = instrument − reading + correction of the set-up by least squares"
+	}
 	if p.Sights > 1 {
 		f.Formula += fmt.Sprintf(", mean of %s that differ by %s", counted(p.Sights, "sight"), l.print(p.Spread))
 	}
-	for i, at := range p.From {
+	var sums []string
+	for _, at := range p.From {
 		s, shot := b.SetUps[at.SetUp], b.Shot(at)
-		if i > 0 {
-			f.Working += "; "
-		}
-		f.Working += l.sum(shot.Reduced(), plus(s.Instrument), minus(measure.Reading(shot.Reading)), plus(shot.Correction))
+		sums = append(sums, l.sum(shot.Reduced(), plus(s.Instrument), minus(measure.Reading(shot.Reading)), plus(shot.Correction)))
 		f.From = append(f.From, instrumentKey(s.Number))
 		for _, number := range shot.Numbers {
 			f.From = append(f.From, sightKey(s.Number, number))
 		}
 	}
-	if b.Closed() {
+	for _, setUp := range p.Behind {
+		s, correction := b.SetUps[setUp], b.Network.Corrections[setUp]
+		sums = append(sums, l.sum(s.FromHeight+correction, plus(s.Instrument), minus(measure.Reading(s.Backsight.Reading)), plus(correction)))
+		f.From = append(f.From, instrumentKey(s.Number), sightKey(s.Number, 1))
+	}
+	f.Working = strings.Join(sums, "; ")
+	switch {
+	case b.Network != nil:
+		f.From = append(f.From, "ground.spare_sights")
+	case b.Closed():
 		f.From = append(f.From, "ground.misclosure")
 	}
 	l.add(f)

@@ -80,12 +80,18 @@ func bookOf(notes levelNotes) *job.Job {
 }
 
 // anchored adds a pier grid and readings beside the notes, so that the ground
-// has a surface: three piers read from a set-up of their own on the bench mark.
+// has a surface: three piers read from a set-up of their own on the bench mark,
+// unless the notes read them themselves.
 func anchored(j *job.Job) (*job.Job, *frame.Frame) {
 	f := sampleFrame()
+	j.Platform.Floor.Lowest = true
+	for _, s := range j.Ground.SetUps[0] {
+		if _, pier := f.Pier(s.Point); pier {
+			return j, f
+		}
+	}
 	j.Ground.SetUps = append(j.Ground.SetUps, []job.Sight{{Point: ground.BenchMark, Reading: measure.Metre},
 		{Point: "A1", Reading: measure.Metre}, {Point: "A5", Reading: measure.Metre}, {Point: "C1", Reading: measure.Metre}})
-	j.Platform.Floor.Lowest = true
 	return j, f
 }
 
@@ -97,7 +103,7 @@ func TestPublishedLevelBooks(t *testing.T) {
 			g := work(t, j, f)
 			book := g.Book
 			require.True(t, book.Checks.Agree(), e.Source)
-			require.Len(t, book.SetUps, want.SetUps+1)
+			require.GreaterOrEqual(t, len(book.SetUps), want.SetUps)
 			var backsights, foresights measure.Length
 			for i := range want.SetUps {
 				assert.InDelta(t, want.Instruments[i], book.SetUps[i].Instrument.Metres(), e.Tolerance, "instrument of set-up %d", i+1)

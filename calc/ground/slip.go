@@ -1,6 +1,7 @@
 package ground
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -9,69 +10,79 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Slip is a usual mistake in one reading that would bring a run back inside its
-// limit.
+// Slip is a usual mistake in one reading that would bring the book back inside
+// its limits.
 type Slip struct {
-	SetUp   int       // number of the set-up, as in the job file
-	Sight   job.Sight // the reading as booked
-	Kind    string    // "a foot", "an inch", "a tenth", "digits exchanged", "backsight and foresight exchanged", …
-	Should  measure.Length
-	Leaves  measure.Length // misclosure once it is mended
-	Closing bool           // the reading is the closing sight on the bench mark itself
+	SetUp  int       // number of the set-up, as in the job file
+	Sight  job.Sight // the reading as booked
+	Kind   string    // "a foot", "an inch", "a tenth", "digits exchanged", "backsight and foresight exchanged", …
+	Should measure.Length
+	Leaves measure.Length // what the worst of the loops then misses by
 }
 
-// slips returns every usual slip in a single reading on the way from the bench
-// mark to the closing sight that would close the run, the best first. Only
-// backsights and foresights carry the height on; a slip in an intermediate
-// sight does not show in a misclosure.
-func (r *reduction) slips(run Run) []Slip {
+// slips returns every usual slip in a single reading that would close all of
+// the loops given, the best first. A slip in an intermediate sight that was
+// taken once shows in none of them.
+func (r *reduction) slips(loops []loop) []Slip {
 	var found []Slip
-	closing := run.Closing
-	for at := closing; ; {
-		s := r.book.SetUps[at.SetUp]
-		shot := s.Shots[at.Shot]
-		if len(shot.Sights) == 1 {
-			found = append(found, r.tries(run, s, shot.Sights[0], -1, at == closing)...)
+	tried := map[sightAt]bool{}
+	try := func(l leg, kind string, should measure.Length, change map[sightAt]measure.Length) {
+		if leaves, closes := mended(loops, change); closes {
+			found = append(found, Slip{SetUp: l.at.setUp, Sight: l.sight, Kind: kind, Should: should, Leaves: leaves})
 		}
-		found = append(found, r.tries(run, s, s.Backsight, +1, false)...)
-		found = append(found, r.exchanged(run, s, shot.Reading)...)
-		at = r.back[at.SetUp]
-		if at.Shot < 0 {
-			break
-		}
-		found = append(found, r.exchanged(run, s, r.book.SetUps[at.SetUp].Shots[at.Shot].Reading)...)
 	}
-	slices.SortStableFunc(found, func(a, b Slip) int {
-		if d := a.Leaves.Abs() - b.Leaves.Abs(); d != 0 {
-			return int(max(-1, min(1, d)))
+	for _, loop := range loops {
+		for i, l := range loop.legs {
+			if loop.within() || tried[l.at] {
+				continue
+			}
+			tried[l.at] = true
+			for _, c := range candidates(l.sight.Reading, r.job.Ground.Instrument.Reads) {
+				try(l, c.kind, c.should, map[sightAt]measure.Length{l.at: c.should - l.sight.Reading})
+			}
+			for _, n := range beside(loop.legs, i) {
+				by := n.sight.Reading - l.sight.Reading
+				try(l, "backsight and foresight exchanged", n.sight.Reading, map[sightAt]measure.Length{l.at: by, n.at: -by})
+			}
 		}
-		return a.SetUp - b.SetUp
-	})
+	}
+	slices.SortStableFunc(found, func(a, b Slip) int { return cmp.Or(cmp.Compare(a.Leaves, b.Leaves), cmp.Compare(a.SetUp, b.SetUp)) })
 	return found
 }
 
-// tries puts the usual slips of one reading to the test. A backsight raises what
-// is found by what is added to it (sign +1), a foresight lowers it (−1).
-func (r *reduction) tries(run Run, s SetUp, sight job.Sight, sign measure.Length, closing bool) []Slip {
-	var found []Slip
-	for _, c := range candidates(sight.Reading, r.job.Ground.Instrument.Reads) {
-		leaves := run.Misclosure + sign*(c.should-sight.Reading)
-		if leaves.Abs() <= run.Allowed {
-			found = append(found, Slip{SetUp: s.Number, Sight: sight, Kind: c.kind, Should: c.should, Leaves: leaves, Closing: closing})
-		}
-	}
-	return found
-}
-
-// exchanged tries the backsight of a set-up and a foresight written in each
-// other's place: the one of the same set-up, or the one on the same turning point
-// from the set-up before.
-func (r *reduction) exchanged(run Run, s SetUp, foresight measure.Length) []Slip {
-	leaves := run.Misclosure + 2*(foresight-s.Backsight.Reading)
-	if leaves.Abs() > run.Allowed || foresight == s.Backsight.Reading {
+// beside returns the foresights whose place in the book a backsight may have
+// taken: that of its own set-up, and the one on the same turning point from the
+// set-up before.
+func beside(legs []leg, i int) []leg {
+	if legs[i].at.number != 1 {
 		return nil
 	}
-	return []Slip{{SetUp: s.Number, Sight: s.Backsight, Kind: "backsight and foresight exchanged", Should: foresight, Leaves: leaves}}
+	var list []leg
+	for _, k := range []int{i - 1, i + 1} {
+		if k >= 0 && k < len(legs) && legs[k].at.number != 1 && legs[k].of == 1 && legs[k].sight.Reading != legs[i].sight.Reading {
+			list = append(list, legs[k])
+		}
+	}
+	return list
+}
+
+// mended returns what the worst loop misses by once readings are changed, and
+// whether all of them then close.
+func mended(loops []loop, change map[sightAt]measure.Length) (measure.Length, bool) {
+	var worst measure.Length
+	for _, loop := range loops {
+		misses := loop.misses
+		for _, l := range loop.legs {
+			if by := change[l.at]; by != 0 {
+				misses += (l.sign * by).Part(1, l.of)
+			}
+		}
+		if misses.Abs() > loop.allowed {
+			return 0, false
+		}
+		worst = max(worst, misses.Abs())
+	}
+	return worst, true
 }
 
 type candidate struct {

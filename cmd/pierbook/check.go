@@ -84,6 +84,9 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 		fmt.Fprintf(table, "  %s\t%s\t%s\n", key, f.Text(p.Style), f.Means)
 	}
 	table.Flush()
+	if p.Ground.Book != nil && !p.Ground.Book.Closed() {
+		fmt.Fprintln(stdout, "  advice: The level book does not close; read the bench mark again at the end of it.")
+	}
 	for _, a := range p.Frame.Advice {
 		fmt.Fprintf(stdout, "  advice: %s\n", a.Saying)
 	}

@@ -36,6 +36,10 @@ func (c cells) down(l measure.Length) layouts.Cell {
 	return text(l.Print(s))
 }
 
+// rod prints a length of the level book as the rod reads, so that its sums can
+// be followed on paper.
+func (c cells) rod(l measure.Length) layouts.Cell { return c.quantity(measure.Reading(l)) }
+
 func (c cells) quantity(q measure.Quantity) layouts.Cell {
 	if q == nil {
 		return text("")

@@ -23,17 +23,50 @@ func levelTable(p *calc.Plan) layouts.Table {
 		t.Groups = []layouts.Group{{Name: "Set-up 1", Rows: blankLevels(p)}}
 		return t
 	}
+	if net := book.Network; net != nil {
+		t.Head[5] = number("Correction")
+		t.Note = fmt.Sprintf("Instrument = height of the point + backsight; height = instrument − reading; one correction for each set-up, by least squares over all sights, %d of them more than needed. They show a standard error of %s in one reading.",
+			net.Redundancy, measure.Small(net.Residual).Print(p.Style))
+	}
 	for _, s := range book.SetUps {
 		g := layouts.Group{Name: fmt.Sprintf("Set-up %d", s.Number)}
-		g.Rows = append(g.Rows, []layouts.Cell{head(pointName(s.From)), c.quantity(measure.Reading(s.Backsight.Reading)), text(""), c.length(s.Instrument), c.length(s.FromHeight), text(""), text("")})
+		g.Rows = append(g.Rows, []layouts.Cell{head(pointName(s.From)), c.rod(s.Backsight.Reading), text(""), c.rod(s.Instrument), c.rod(s.FromHeight), text(""), text("")})
 		for _, shot := range s.Shots {
 			share := text("")
 			if shot.Correction != 0 {
-				share = c.length(shot.Correction)
+				share = c.rod(shot.Correction)
 			}
-			g.Rows = append(g.Rows, []layouts.Cell{head(pointName(shot.Point)), text(""), c.quantity(measure.Reading(shot.Reading)), text(""), c.length(shot.Height), share, c.length(shot.Height + shot.Correction)})
+			g.Rows = append(g.Rows, []layouts.Cell{head(pointName(shot.Point)), text(""), c.rod(shot.Reading), text(""), c.rod(shot.Height), share, c.rod(shot.Height + shot.Correction)})
 		}
 		t.Groups = append(t.Groups, g)
+	}
+	return t
+}
+
+// routeTable shows the points that were read from more than one set-up: what
+// each makes of them, the mean that is used, and how well it is known.
+func routeTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	t := layouts.Table{Head: []layouts.Column{words("Point"), words("From set-up"), number("Corrected height"), number("Used"), number("Standard error")}}
+	book := p.Ground.Book
+	if book == nil || book.Network == nil {
+		return t
+	}
+	for _, point := range book.Points {
+		if len(point.From) < 2 {
+			continue
+		}
+		row := []layouts.Cell{head(point.Name), text(""), text(""), c.rod(point.Height), c.quantity(measure.Small(point.Error))}
+		for _, at := range point.From {
+			row[1], row[2] = text(fmt.Sprint(book.SetUps[at.SetUp].Number)), c.rod(book.Shot(at).Reduced())
+			t.Rows = append(t.Rows, row)
+			row = []layouts.Cell{text(""), text(""), text(""), text(""), text("")}
+		}
+		for _, setUp := range point.Behind {
+			row[1], row[2] = text(fmt.Sprintf("%d, backsight", book.SetUps[setUp].Number)), c.rod(book.SetUps[setUp].FromHeight+book.Network.Corrections[setUp])
+			t.Rows = append(t.Rows, row)
+			row = []layouts.Cell{text(""), text(""), text(""), text(""), text("")}
+		}
 	}
 	return t
 }

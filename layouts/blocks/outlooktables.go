@@ -2,6 +2,7 @@ package blocks
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc"
 	"pierbook/calc/ground"
@@ -168,14 +169,19 @@ func arithmeticTable(p *calc.Plan) layouts.Table {
 		if row.left != row.right {
 			agree = "NO"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.length(row.left), c.length(row.right), text(agree)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.rod(row.left), c.rod(row.right), text(agree)})
 	}
+	var notes []string
 	for _, run := range book.Runs {
+		note := "The book does not close: read the bench mark again at the end."
 		if run.Closed {
-			t.Note = fmt.Sprintf("Misclosure %s over %d set-ups; allowed %s.", run.Misclosure.Print(p.Style), run.Count, run.Allowed.Print(p.Style))
-		} else {
-			t.Note = "The book does not close: read the bench mark again at the end."
+			note = fmt.Sprintf("Misclosure %s over %d set-ups; allowed %s.", run.Misclosure.Print(p.Style), run.Count, run.Allowed.Print(p.Style))
 		}
+		if first := book.SetUps[run.SetUps[0]].Number; len(book.Runs) > 1 {
+			note = fmt.Sprintf("From set-up %d: %s", first, note)
+		}
+		notes = append(notes, note)
 	}
+	t.Note = strings.Join(notes, " ")
 	return t
 }

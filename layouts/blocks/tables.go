@@ -36,6 +36,7 @@ var tables = func() map[string]maker {
 		"path":           pathTable,
 		"assumptions":    assumptionTable,
 		"levels":         levelTable,
+		"routes":         routeTable,
 		"seat-readings":  seatReadingTable,
 		"floor-readings": floorReadingTable,
 		"care-readings":  careReadingTable,
