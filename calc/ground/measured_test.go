@@ -1,6 +1,7 @@
 package ground_test
 
 import (
+	"maps"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -168,6 +169,49 @@ func TestCutPostsAreNeverIssuedAgain(t *testing.T) {
 	assert.ElementsMatch(t, []string{"A1", "A5"}, trimsOf(lower, "A1", "A5"))
 	assert.Contains(t, lower.TooShort, "C2", "its post is at the shortest already")
 	assert.NotEmpty(t, lower.Blocked)
+}
+
+// What is cut goes where it saves a new post: the long post and the short one
+// change places, a short post serves at a pier whose own is shorter still, and a
+// long post stays where trimming it saves as much.
+func TestCutPostsGoWhereTheySaveMost(t *testing.T) {
+	want := map[string]measure.Length{}
+	for _, p := range work(t, sampleJob(), sampleFrame()).Piers {
+		want[p.Name] = p.Hole.Post
+	}
+	// Every post is cut as wanted but for those given; a length of 0 is not cut.
+	posts := func(others map[string]measure.Length) map[string]ground.Post {
+		j := seatsRead(t, nil)
+		j.Measured.PostsCut = maps.Clone(want)
+		maps.Copy(j.Measured.PostsCut, others)
+		maps.DeleteFunc(j.Measured.PostsCut, func(_ string, length measure.Length) bool { return length == 0 })
+		state := map[string]ground.Post{}
+		for _, p := range work(t, j, sampleFrame()).Posts {
+			state[p.Name] = p
+		}
+		return state
+	}
+	require.Greater(t, want["A5"], want["A1"]+measure.Inch, "the ground falls along line A")
+
+	swapped := posts(map[string]measure.Length{"A1": want["A5"], "A5": want["A1"]})
+	assert.Equal(t, ground.Exchange, swapped["A1"].State)
+	assert.Equal(t, "A5", swapped["A1"].From)
+	assert.Equal(t, ground.Exchange, swapped["A5"].State)
+	assert.Equal(t, "A1", swapped["A5"].From)
+	assert.Zero(t, swapped["A5"].Off)
+
+	long := posts(map[string]measure.Length{"A1": want["A1"] + in(0.5)})
+	assert.Equal(t, ground.Trim, long["A1"].State, "trimmed where it is")
+
+	chain := posts(map[string]measure.Length{"A5": want["A5"] - in(0.5), "A1": want["A1"] - in(1)})
+	assert.Equal(t, ground.CutAnew, chain["A5"].State)
+	assert.Equal(t, ground.Exchange, chain["A1"].State)
+	assert.Equal(t, "A5", chain["A1"].From)
+	assert.Equal(t, want["A5"]-in(0.5)-want["A1"], chain["A1"].Off)
+
+	missing := posts(map[string]measure.Length{"A1": 0, "C5": want["C5"] + in(0.5), "A5": want["A5"] - in(0.5)})
+	assert.Equal(t, ground.Trim, missing["C5"].State, "its post serves where it is")
+	assert.Equal(t, "A5", missing["A1"].From)
 }
 
 func trimsOf(way ground.WayOut, names ...string) []string {

@@ -1,9 +1,6 @@
 package ground
 
 import (
-	"cmp"
-	"slices"
-
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
@@ -22,7 +19,7 @@ const (
 	Serves   PostState = "serves"   // cut, and within a sixteenth of what is wanted
 	Shim     PostState = "shim"     // cut, and short by no more than a shim makes up
 	Trim     PostState = "trim"     // cut, and long: cut it again to length
-	Exchange PostState = "exchange" // cut short; the post of another pier serves here
+	Exchange PostState = "exchange" // the post cut for another pier serves here
 	CutAnew  PostState = "cut anew" // cut short, and no other post serves
 	Unfit    PostState = "unfit"    // the seat asks for a post outside its limits
 )
@@ -35,6 +32,7 @@ type Post struct {
 	State  PostState
 	Shim   measure.Length // what a shim has to make up
 	From   string         // pier whose cut post serves here, empty for its own
+	Off    measure.Length // to be taken off that post
 	Ways   []WayOut       // of a post that is short or unfit, in the order to think of them
 }
 
@@ -96,36 +94,47 @@ func compared(cut, wanted measure.Length) (PostState, measure.Length) {
 	return CutAnew, 0
 }
 
-// reuse sends each post that was cut short to the pier that still has none, where
-// the seat is read, and where least has to be taken off it.
-func (g *Ground) reuse(list []Post) {
-	var short []int
-	for i, p := range list {
-		if p.State == CutAnew {
-			short = append(short, i)
-		}
-	}
-	slices.SortStableFunc(short, func(a, b int) int { return cmp.Compare(*list[b].Cut, *list[a].Cut) })
-	for _, from := range short {
-		if to := fits(list, *list[from].Cut); to >= 0 {
-			list[to].State, list[to].From = Exchange, list[from].Name
-		}
-	}
-}
+// What a cut post is worth where it goes: fewest new posts come first, then
+// fewest posts moved, then the least length of new posts. Lengths are in
+// nanometres, and the posts of a job are together under a kilometre.
+const (
+	worthOfAPost    = 1_000_000_000_000_000
+	worthOfItsPlace = 1_000_000_000_000
+)
 
-// fits returns the pier that wants a post of at most the given length, the
-// nearest to it, or −1.
-func fits(list []Post, length measure.Length) int {
-	best := -1
+// reuse sends the cut posts that do not serve where they are to the piers that
+// want one: those cut short, and those cut long where that saves a new post. The
+// pier's seat must be read. See the worths above for which goes where.
+func (g *Ground) reuse(list []Post) {
+	var posts, piers []int
 	for i, p := range list {
-		if p.State != ToCut || p.Wanted > length+measure.Sixteenth {
-			continue
+		if p.State == CutAnew || p.State == Trim {
+			posts = append(posts, i)
 		}
-		if best < 0 || p.Wanted > list[best].Wanted {
-			best = i
+		if p.State == CutAnew || p.State == Trim || p.State == ToCut {
+			piers = append(piers, i)
 		}
 	}
-	return best
+	worth := make([][]int64, len(posts))
+	for r, from := range posts {
+		worth[r] = make([]int64, len(piers))
+		for c, to := range piers {
+			if list[to].Wanted > *list[from].Cut+measure.Sixteenth {
+				continue
+			}
+			worth[r][c] = worthOfAPost + int64(list[to].Wanted)
+			if from == to {
+				worth[r][c] += worthOfItsPlace
+			}
+		}
+	}
+	for r, c := range pairing(worth) {
+		from := posts[r]
+		if c >= 0 && piers[c] != from {
+			to := &list[piers[c]]
+			to.State, to.From, to.Off = Exchange, list[from].Name, max(0, *list[from].Cut-to.Wanted)
+		}
+	}
 }
 
 // ToCut returns what is still to be cut: nothing for posts that serve or are

@@ -23,7 +23,7 @@ func (g *Ground) waysOut(list []Post, i int) []WayOut {
 func (g *Ground) elsewhere(list []Post, i int) WayOut {
 	for _, p := range list {
 		if p.From == list[i].Name {
-			return WayOut{Kind: "another pier", Pier: p.Name, By: max(0, *list[i].Cut-p.Wanted), Length: list[i].Wanted}
+			return WayOut{Kind: "another pier", Pier: p.Name, By: p.Off, Length: list[i].Wanted}
 		}
 	}
 	return WayOut{Kind: "another pier", Blocked: "no pier whose seat is read still wants a post as short as this"}

@@ -77,7 +77,7 @@ func rows(t layouts.Table) []string {
 func TestPostRowsStartFromTheNumberOfTheirLine(t *testing.T) {
 	assert.Equal(t, []string{
 		"Line A",
-		"A1 | 3″ | 3 9/16″ | 4′ 0 1/2″ | 4′ 0 1/2″ | 3 9/16″ | take the post cut for B2",
+		"A1 | 3″ | 3 9/16″ | 4′ 0 1/2″ | 4′ 0 1/2″ | 3 9/16″ | take the post cut for B2, 2 15/16″ cut off",
 		"A2 | 3″ | 3 9/16″ | 4′ 0 1/4″ | 4′ 0 1/2″ | 3 5/16″ | …",
 		"Line B",
 		"B1 | 4 1/2″ | 3 1/2″ | 4′ 1 1/2″ | 4′ 0 1/2″ | 4 1/2″ | cut already, serves",
@@ -107,7 +107,7 @@ func TestPostRowsForARodInTenths(t *testing.T) {
 
 func TestPlannedReadAndUsedSideBySide(t *testing.T) {
 	assert.Equal(t, []string{
-		"A1 | 1/2″ | 0″ | 3″ | 3 9/16″ | take the post cut for B2",
+		"A1 | 1/2″ | 0″ | 3″ | 3 9/16″ | take the post cut for B2, 2 15/16″ cut off",
 		"A2 | 1/2″ | 1/4″ | 3″ | 3 5/16″ | cut",
 		"B1 | −1″ | −1″ | 4 1/2″ | 4 1/2″ | cut already, serves",
 		"B2 | −3″ | −3 1/4″ | 6 1/2″ | 6 3/4″ | cut a new one",

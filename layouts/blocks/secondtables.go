@@ -58,12 +58,24 @@ func postWords(p *calc.Plan, post ground.Post) string {
 	case ground.Trim:
 		return "cut already, trim to " + post.Wanted.Print(p.Style)
 	case ground.Exchange:
-		return "take the post cut for " + post.From
+		return exchangeWords(p, post)
 	case ground.CutAnew:
 		return "cut a new one"
 	default:
 		return "does not fit its limits: see the ways out"
 	}
+}
+
+// exchangeWords says where the post comes from and what is to be done to it.
+func exchangeWords(p *calc.Plan, post ground.Post) string {
+	words := "take the post cut for " + post.From
+	if post.Off > measure.Sixteenth {
+		words += ", " + post.Off.Print(p.Style) + " cut off"
+	}
+	if post.Cut != nil && !slices.ContainsFunc(p.Ground.Posts, func(other ground.Post) bool { return other.From == post.Name }) {
+		words += "; its own is left over"
+	}
+	return words
 }
 
 // wayTable lists the ways out for posts that are short or do not fit.
