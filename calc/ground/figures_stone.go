@@ -53,22 +53,27 @@ func (l *ledger) trips(s *Stone) {
 func (l *ledger) spoil(g *Ground) {
 	s := g.Spoil
 	if s == nil {
-		l.blank("spoil.loose", "loose soil to place elsewhere", "spoil.heap", "side of the heap of soil",
-			"spoil.level", "height over the bench mark's datum to which the soil fills the low side under the frame")
+		l.blank("spoil.bank", "soil left over, as it lay in the ground", "spoil.loose", "loose soil to place elsewhere", "spoil.packed", "the same soil trodden down", "spoil.heap", "side of the heap of soil",
+			"spoil.level", "height over the bench mark's datum to which the soil fills the low side under the frame", "spoil.deep", "depth of that soil at the lowest place")
 		return
 	}
 	var keys []string
 	for _, p := range g.Piers {
 		keys = append(keys, "pier."+p.Name+".dig")
 	}
-	l.add(figure.Figure{Key: "spoil.loose", Means: "loose soil to place elsewhere", Value: s.Loose, Formula: "(Σ side² × dig − what goes back) × swell",
-		Working: fmt.Sprintf("(%s − %s) × %s = %s", l.print(s.Holes), l.print(s.Back), l.print(l.job.Site.Soil.Swell), l.print(s.Loose)),
-		From:    append([]string{"hole.side", "site.soil.swell"}, keys...)})
+	l.add(figure.Figure{Key: "spoil.bank", Means: "soil left over, as it lay in the ground", Value: s.Bank, Formula: "Σ side² × dig − what goes back",
+		Working: l.sum(s.Bank, plus(s.Holes), minus(s.Back)), From: append([]string{"hole.side", "site.soil.packed"}, keys...)})
+	l.add(figure.Figure{Key: "spoil.loose", Means: "loose soil to place elsewhere", Value: s.Loose, Formula: "bank × swell",
+		Working: fmt.Sprintf("%s × %s = %s", l.print(s.Bank), l.print(l.job.Site.Soil.Swell), l.print(s.Loose)), From: []string{"spoil.bank", "site.soil.swell"}})
+	l.add(figure.Figure{Key: "spoil.packed", Means: "the same soil trodden down", Value: s.Packed, Formula: "bank × packed",
+		Working: fmt.Sprintf("%s × %s = %s", l.print(s.Bank), l.print(l.job.Site.Soil.Packed), l.print(s.Packed)), From: []string{"spoil.bank", "site.soil.packed"}})
 	l.add(figure.Figure{Key: "spoil.heap", Means: "side of the heap of soil", Value: s.Heap, Rounding: measure.Up,
 		Formula: "∛(9 × volume), a square heap rising 1 in 1.5", Working: l.up(s.Heap), From: []string{"spoil.loose"}})
 	l.add(figure.Figure{Key: "spoil.level", Means: "height over the bench mark's datum to which the soil fills the low side under the frame", Value: s.Level,
-		Formula: "the level under which the room over the ground takes the soil, trodden down to what it was", Working: fmt.Sprintf("%s up to %s", l.print(s.Bank), l.print(s.Level)),
-		From: append([]string{"spoil.loose"}, l.nodes...)})
+		Formula: "the level under which the room over the ground takes the soil, trodden down", Working: fmt.Sprintf("%s up to %s", l.print(s.Packed), l.print(s.Level)),
+		From: append([]string{"spoil.packed"}, l.nodes...)})
+	l.add(figure.Figure{Key: "spoil.deep", Means: "depth of that soil at the lowest place", Value: s.Deep, Formula: "level − lowest ground",
+		Working: l.sum(s.Deep, plus(s.Level), minus(s.Level-s.Deep)), From: []string{"spoil.level"}})
 }
 
 // clash adds what stands in the way of any floor; all its keys are blank when

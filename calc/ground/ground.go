@@ -149,7 +149,7 @@ func (g *Ground) heights(j *job.Job, f *frame.Frame) fault.List {
 	g.Posts = g.posts(j)
 	g.Stone = stoneOf(j, g.Piers)
 	g.Spoil = spoilOf(j, g.Piers)
-	g.Spoil.Level = g.spoilLevel(f, g.Spoil.Bank)
+	g.Spoil.spread(g.gridUnder(f))
 	g.AsBuilt, faults = readFinished(j, f, floor.Height)
 	return faults
 }

@@ -327,7 +327,7 @@ func TestSoilLevelsTheLowSide(t *testing.T) {
 	g := work(t, j, f)
 	low := -f.Length.Scale(0.05)
 	depth := (g.Spoil.Level - low).Metres()
-	assert.InDelta(t, float64(g.Spoil.Bank), f.Width.Metres()*depth*depth/(2*0.05), 1e-4)
+	assert.InDelta(t, float64(g.Spoil.Packed), f.Width.Metres()*depth*depth/(2*0.05), 1e-4)
 	// The heap is a pyramid with slopes of 1 in 1.5: a third of its base by its height.
 	side := g.Spoil.Heap.Metres()
 	assert.InDelta(t, float64(g.Spoil.Loose), side*side*(side/3)/3, 1e-6)

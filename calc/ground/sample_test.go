@@ -73,7 +73,7 @@ func termsJob() *job.Job {
 		Loose: 1.30, Waste: 0.08, SoldBy: measure.CubicYard / 2, LayerAtMost: in(3),
 		Density: 3700 * 0.45359237 / 0.764554857984, LooseDensity: 2850 * 0.45359237 / 0.764554857984}
 	j.Dig = job.Dig{Least: in(4), Deepest: in(20)}
-	j.Site.Soil.Swell = 1.25
+	j.Site.Soil.Swell, j.Site.Soil.Packed = 1.25, 0.9
 	j.Site.Frost = "report"
 	j.Ground.CloseTo = in(3.0 / 16)
 	j.Ground.BenchMark = job.BenchMark{Where: "nail in the root of the old pear"}

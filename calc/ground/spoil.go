@@ -8,49 +8,60 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Spoil is the soil out of the holes.
+// Spoil is the soil out of the holes, in the three volumes of earthwork: in the
+// bank as it lay, loose as dug, and packed as it is trodden down again.
 type Spoil struct {
-	Holes measure.Volume // in the bank, as dug
-	Back  measure.Volume // in the bank, what goes back beside the blocks
-	Bank  measure.Volume // Holes − Back
-	Loose measure.Volume // Bank × swell: what has to go somewhere
-	Level measure.Length // height to which the bank volume, trodden down, fills the low side under the frame
-	Heap  measure.Length // side of a square heap with slopes of 1 in 1.5, and as high as that makes it
+	Holes  measure.Volume // in the bank
+	Back   measure.Volume // in the bank, what goes back beside the blocks
+	Bank   measure.Volume // Holes − Back
+	Loose  measure.Volume // Bank × swell: what has to go somewhere
+	Packed measure.Volume // Bank × packed: what it fills
+	Level  measure.Length // height to which the packed volume fills the low side under the frame
+	Deep   measure.Length // of that fill at the lowest place
+	Heap   measure.Length // side of a square heap with slopes of 1 in 1.5, and a third as high
 }
 
 // spoilOf works out the spoil of straight-sided holes.
 //
-//	bank  = Σ side² × D − Σ what goes back          loose = bank × swell
+//	bank  = Σ side² × D − Σ what goes back / packed
+//	loose = bank × swell          packed volume = bank × packed
 //
 // The heap is a square pyramid with slopes of 1 up in 1.5 out: side³ / 9.
 func spoilOf(j *job.Job, piers []Pier) *Spoil {
 	s := &Spoil{}
+	packed := 1 / float64(j.Site.Soil.Packed)
 	side := sideOf(j)
 	for _, p := range piers {
 		s.Holes += Pit(side, side, p.Hole.Dig, 0)
 		if j.Stone.BesideBlock == "soil" {
-			s.Back += besideBlock(j, p.Hole.Cover())
+			s.Back += measure.Volume(float64(besideBlock(j, p.Hole.Cover())) * packed)
 		}
 	}
-	s.Bank = s.Holes - s.Back
-	s.Loose = measure.Volume(float64(s.Bank) * float64(j.Site.Soil.Swell))
+	s.Bank = max(0, s.Holes-s.Back)
+	s.loosen(j.Site.Soil)
 	s.Heap = measure.FromMetres(math.Cbrt(9 * float64(s.Loose)))
 	return s
 }
 
-// spoilLevel returns the height up to which a volume fills the low side of the
+// loosen works out the other two volumes from that in the bank.
+func (s *Spoil) loosen(soil job.Soil) {
+	s.Loose = measure.Volume(float64(s.Bank) * float64(soil.Swell))
+	s.Packed = measure.Volume(float64(s.Bank) * float64(soil.Packed))
+}
+
+// spread finds the height up to which the packed soil fills the low side of the
 // ground under the frame, no higher than its highest place.
-func (g *Ground) spoilLevel(f *frame.Frame, volume measure.Volume) measure.Length {
-	grid, low, high := g.gridUnder(f)
+func (s *Spoil) spread(grid Grid, lowest, highest measure.Length) {
+	low, high := lowest, highest
 	for high-low > 10*measure.Micrometre {
 		middle := low + (high-low)/2
-		if _, fill := grid.CutAndFill(middle); fill < volume {
+		if _, fill := grid.CutAndFill(middle); fill < s.Packed {
 			low = middle
 		} else {
 			high = middle
 		}
 	}
-	return low
+	s.Level, s.Deep = low, low-lowest
 }
 
 // gridUnder returns the ground under the frame on a grid, with its lowest and

@@ -15,6 +15,7 @@ func (j *Job) check(r *reader) {
 	j.checkRanges(r)
 	j.checkFactors(r)
 	j.checkDoor(r)
+	j.checkPlacard(r)
 	j.checkSights(r)
 	j.checkSeats(r)
 }
@@ -101,6 +102,9 @@ func (r *reader) above(low, high, lowText, highText string) {
 
 // checkFactors refuses factors that are surely a slip of form.
 func (j *Job) checkFactors(r *reader) {
+	if packed := j.Site.Soil.Packed; packed != 0 && (packed < 0.5 || packed > 2) {
+		r.wrong("site.soil.packed", r.at("site.soil.packed"), packed.Print(j.Style())+" is no volume over another", "write trodden down over solid, such as 0.90 for a tenth less")
+	}
 	for path, factor := range map[string]measure.Ratio{"stone.loose": j.Stone.Loose, "site.soil.swell": j.Site.Soil.Swell} {
 		if factor != 0 && (factor < 1 || factor > 3) {
 			r.wrong(path, r.at(path), fmt.Sprintf("%s is no volume over another", factor.Print(j.Style())), "write loose over solid, such as 1.25 for a quarter more")
@@ -108,6 +112,21 @@ func (j *Job) checkFactors(r *reader) {
 	}
 	if j.Stone.Waste > 0.5 {
 		r.wrong("stone.waste", r.at("stone.waste"), j.Stone.Waste.Print(j.Style())+" is too much waste", "write a percentage such as 8%")
+	}
+}
+
+// checkPlacard sees that the payload has one origin, and that the people leave
+// some of the placard.
+func (j *Job) checkPlacard(r *reader) {
+	if !hasPlacard(j) {
+		return
+	}
+	if _, given := r.given["yard.payload"]; given {
+		r.wrong("yard.payload", r.at("yard.payload"), "both a payload and a placard are given", "keep the payload, which is for goods alone, or the placard, which is for people and goods")
+		return
+	}
+	if people := measure.Mass(j.Yard.Aboard) * j.Yard.Person; people >= j.Yard.Placard && !r.spoilt("yard") {
+		r.wrong("yard.placard", r.at("yard.placard"), fmt.Sprintf("%d people of %s leave nothing of %s", j.Yard.Aboard, j.Yard.Person.Print(j.Style()), j.Yard.Placard.Print(j.Style())), "look at the placard again, or let fewer ride")
 	}
 }
 

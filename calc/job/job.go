@@ -143,6 +143,7 @@ type Soil struct {
 	Class   string         // of the closed list
 	Bearing measure.Stress // allowable, given or presumptive for the class
 	Swell   measure.Ratio  // loose volume of spoil over its volume in the bank
+	Packed  measure.Ratio  // volume of spoil trodden down over its volume in the bank
 }
 
 // Wind is given as a speed or as a pressure.
@@ -332,7 +333,10 @@ type Yard struct {
 	Stock    map[string][]StockLength // by size, in rising length
 	OnHand   map[string][]measure.Length
 	Prices   map[string]measure.Money // by part: panel, block, cap, stone (a sold unit), cloth, …
-	Payload  measure.Mass             // of the vehicle, 0 when unknown
+	Placard  measure.Mass             // people and goods together, 0 when not given
+	Aboard   int                      // people who ride, for the placard
+	Person   measure.Mass             // weight of one, for the placard
+	Payload  measure.Mass             // goods alone, 0 when unknown
 	Roll     Roll                     // ground cloth
 }
 

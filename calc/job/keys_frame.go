@@ -104,8 +104,8 @@ func blockKeys() []Key {
 		{Path: "stone.loose", Kind: Ratio, FromSays: "stone.kind", From: looseOf, Means: "loose volume of the stone over its compacted volume", put: func(j *Job, v value) { j.Stone.Loose = measure.Ratio(v.number) }},
 		{Path: "stone.waste", Kind: Percent, Default: same("8%", practice), Means: "stone spilled and trodden in", put: func(j *Job, v value) { j.Stone.Waste = measure.Percent(v.number) }},
 		{Path: "stone.sold_by", Kind: Volume, Default: either("1/2 yd3", "0.5 m3", practice), Means: "unit in which the stone is sold", put: func(j *Job, v value) { j.Stone.SoldBy = measure.Volume(v.number) }},
-		{Path: "stone.density", Kind: Density, Default: either("3700 lb/yd3", "2195 kg/m3", wsdot), Means: "density of the compacted stone", put: func(j *Job, v value) { j.Stone.Density = measure.Density(v.number) }},
-		{Path: "stone.loose_density", Kind: Density, Default: either("2850 lb/yd3", "1690 kg/m3", wsdot), Means: "density of the loose stone", put: func(j *Job, v value) { j.Stone.LooseDensity = measure.Density(v.number) }},
+		{Path: "stone.density", Kind: Density, From: compactedOf, FromSays: "stone.kind", Means: "density of the compacted stone", put: func(j *Job, v value) { j.Stone.Density = measure.Density(v.number) }},
+		{Path: "stone.loose_density", Kind: Density, From: looseDensityOf, FromSays: "stone.kind", Means: "density of the loose stone", put: func(j *Job, v value) { j.Stone.LooseDensity = measure.Density(v.number) }},
 		{Path: "stone.layer", Kind: Length, AtMost: deepest, Default: memory(either(`3"`, "75 mm", "hand tampers: layers of 2 to 4 in, no published rule found")), Means: "thickest loose layer to tamp at once", put: func(j *Job, v value) { j.Stone.LayerAtMost = v.length }},
 
 		{Path: "dig.least", Kind: Distance, AtMost: deepest, Default: either(`6"`, "150 mm", "builders' advice: through the topsoil, at least 6 in; "+practice), Means: "least depth of a hole", put: func(j *Job, v value) { j.Dig.Least = v.length }},
@@ -123,11 +123,53 @@ func blockKeys() []Key {
 
 const wsdot = "WSDOT Design Manual M 22-01, Exhibit 620-1: crushed surfacing top course 2850 lb/yd3 loose, 3700 compacted"
 
+// The three values of a stone hang together, for its weight is the same loose
+// and tamped: loose = density ÷ loose density. Of those that are not given, the
+// factor comes first, then the one density from the other.
+
 func looseOf(j *Job) Default {
+	if j.Stone.Density > 0 && j.Stone.LooseDensity > 0 {
+		return same(rounded(float64(j.Stone.Density.Over(j.Stone.LooseDensity)), 4), "the two densities given: a weight is the same loose and tamped")
+	}
 	if j.Stone.Kind == "open_graded" {
 		return same("1.09", "clean 3/4 in stone settles about 1 in in a foot: collected notes, a weak source")
 	}
 	return same("1.30", wsdot)
+}
+
+const fromFactor = "the other density given and stone.loose: a weight is the same loose and tamped"
+
+// compactedOf returns the compacted density, from the loose one where that is given.
+func compactedOf(j *Job) Default {
+	switch {
+	case j.Stone.LooseDensity > 0:
+		return densities(j.Stone.LooseDensity*measure.Density(j.Stone.Loose), fromFactor)
+	case j.Stone.Kind == "open_graded":
+		return densities(cleanLoose*1.09, "1.09 × the loose density, a weak source")
+	}
+	return either("3700 lb/yd3", "2195 kg/m3", wsdot)
+}
+
+// looseDensityOf returns the loose density, from the compacted one where that
+// is another than the table's.
+func looseDensityOf(j *Job) Default {
+	unset := Job{Units: j.Units, Stone: Stone{Kind: j.Stone.Kind}}
+	if usual, err := measure.ParseDensity(compactedOf(&unset).text(j.Units)); err == nil && usual != j.Stone.Density {
+		return densities(j.Stone.Density/measure.Density(j.Stone.Loose), fromFactor)
+	}
+	if j.Stone.Kind == "open_graded" {
+		return densities(cleanLoose, "WSDOT Design Manual M 22-01, Exhibit 620-1: permeable ballast 2800 lb/yd3 loose")
+	}
+	return either("2850 lb/yd3", "1690 kg/m3", wsdot)
+}
+
+const (
+	poundPerYard = measure.Density(measure.Pound) / measure.Density(measure.CubicYard)
+	cleanLoose   = 2800 * poundPerYard
+)
+
+func densities(d measure.Density, source string) Default {
+	return either(rounded(float64(d/poundPerYard), 1)+" lb/yd3", rounded(float64(d), 1)+" kg/m3", source)
 }
 
 func (j *Job) exception(v value, change func(*Exception)) {

@@ -18,6 +18,7 @@ func siteKeys() []Key {
 		{Path: "site.soil.bearing", Kind: Stress, Required: true, From: bearingOf, FromSays: "site.soil.class", Missing: "write site.soil.class, such as class: silty_sand; organic soil, peat and fill need a bearing from somebody who has tested them",
 			Means: "pressure the soil may carry", put: func(j *Job, v value) { j.Site.Soil.Bearing = measure.Stress(v.number) }},
 		{Path: "site.soil.swell", Kind: Ratio, From: swellOf, FromSays: "site.soil.class", Means: "loose volume of the spoil over its volume in the ground", put: func(j *Job, v value) { j.Site.Soil.Swell = measure.Ratio(v.number) }},
+		{Path: "site.soil.packed", Kind: Ratio, From: packedOf, FromSays: "site.soil.class", Means: "volume of the spoil trodden down over its volume in the ground", put: func(j *Job, v value) { j.Site.Soil.Packed = measure.Ratio(v.number) }},
 		{Path: "site.frost_depth", Kind: Distance, AtMost: deepest, Default: either(`12"`, "300 mm", "IRC R403.1.4, least depth of footings; the local frost depth governs and the building department gives it"),
 			Means: "depth of frost", put: func(j *Job, v value) { j.Site.FrostDepth = v.length }},
 		{Path: "site.frost", Kind: Word, Choices: []string{"report", "dig"}, Default: same("report", "IRC R403.1.4.1 lets small accessory buildings and free-standing decks off; the building department decides"),

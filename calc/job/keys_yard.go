@@ -1,6 +1,9 @@
 package job
 
 import (
+	"fmt"
+	"strconv"
+
 	"pierbook/calc/measure"
 )
 
@@ -17,11 +20,34 @@ func yardKeys() []Key {
 		{Path: "yard.stock.*", Stars: []string{"size"}, Kind: Stock, Means: "stock lengths of this size, with the price of a stick", put: func(j *Job, v value) { j.Yard.Stock = with(j.Yard.Stock, v.names[0], v.stock) }},
 		{Path: "yard.on_hand.*", Stars: []string{"size"}, Kind: Lengths, Means: "sticks and offcuts on hand", put: func(j *Job, v value) { j.Yard.OnHand = with(j.Yard.OnHand, v.names[0], v.lengths) }},
 		{Path: "yard.prices.*", Stars: []string{"part"}, Kind: Money, Means: "price of one", put: func(j *Job, v value) { j.Yard.Prices = with(j.Yard.Prices, v.names[0], measure.Money(v.number)) }},
-		{Path: "yard.payload", Kind: Mass, Default: either("1500 lb", "680 kg", "the low end of half-ton pick-ups, a weak source: the placard on the vehicle decides"), Means: "load the vehicle may carry", put: func(j *Job, v value) { j.Yard.Payload = measure.Mass(v.number) }},
+		{Path: "yard.placard", Kind: Mass, Means: "what people and goods may weigh together, as the placard on the vehicle's door says", put: func(j *Job, v value) { j.Yard.Placard = measure.Mass(v.number) }},
+		{Path: "yard.aboard", Kind: Count, Least: 1, Most: 20, Default: same("2", "a builder and a helper"), When: hasPlacard, Whose: withPlacard, Means: "people who ride in the vehicle", put: func(j *Job, v value) { j.Yard.Aboard = v.count }},
+		{Path: "yard.person", Kind: Mass, Default: either("150 lb", "68 kg", "load-limit steps of 49 CFR 571.110 and 575.6 as vehicle manuals print them"), When: hasPlacard, Whose: withPlacard, Means: "weight of one who rides", put: func(j *Job, v value) { j.Yard.Person = measure.Mass(v.number) }},
+		{Path: "yard.payload", Kind: Mass, From: payloadOf, FromSays: "yard.placard", Means: "goods the vehicle may carry", put: func(j *Job, v value) { j.Yard.Payload = measure.Mass(v.number) }},
 		{Path: "yard.cloth.width", Kind: Length, AtLeast: leastStep, AtMost: longestSide, Default: either(`3'`, "1 m", practice), Means: "width of a roll of ground cloth", put: func(j *Job, v value) { j.Yard.Roll.Width = v.length }},
 		{Path: "yard.cloth.length", Kind: Length, AtLeast: leastStep, Default: either(`50'`, "15 m", practice), Means: "length of a roll of ground cloth", put: func(j *Job, v value) { j.Yard.Roll.Length = v.length }},
 		{Path: "yard.cloth.lap", Kind: Distance, AtMost: measure.Metre, Default: either(`6"`, "150 mm", practice), Means: "lap of two widths of cloth", put: func(j *Job, v value) { j.Yard.Roll.Lap = v.length }},
 	}
+}
+
+const withPlacard = "a vehicle whose placard is given"
+
+func hasPlacard(j *Job) bool { return j.Yard.Placard > 0 }
+
+// payloadOf takes the people off the figure of the placard.
+//
+//	goods = placard − people × weight of one
+func payloadOf(j *Job) Default {
+	if !hasPlacard(j) {
+		return either("1500 lb", "680 kg", "the low end of half-ton pick-ups, a weak source: the placard on the vehicle decides, give it as yard.placard")
+	}
+	goods := j.Yard.Placard - measure.Mass(j.Yard.Aboard)*j.Yard.Person
+	if goods <= 0 {
+		return Default{}
+	}
+	pounds, kilograms := strconv.FormatFloat(float64(goods/measure.Pound), 'f', 1, 64)+" lb", strconv.FormatFloat(float64(goods), 'f', 1, 64)+" kg"
+	style := j.Style()
+	return either(pounds, kilograms, fmt.Sprintf("placard less people: %s − %d × %s", j.Yard.Placard.Print(style), j.Yard.Aboard, j.Yard.Person.Print(style)))
 }
 
 func crewKeys() []Key {

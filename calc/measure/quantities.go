@@ -77,6 +77,10 @@ func (a Area) Deep(l Length) Volume { return Volume(float64(a) * l.Metres()) }
 // Of returns the mass of v at density d.
 func (d Density) Of(v Volume) Mass { return Mass(float64(d) * float64(v)) }
 
+// Over returns the volume that a weight takes at the other density over the one
+// it takes at d: loosening and tamping change the volume and not the weight.
+func (d Density) Over(other Density) Ratio { return Ratio(d / other) }
+
 // Quantity is a value that knows its unit and how to print itself.
 type Quantity interface {
 	// Base returns the value in the unit that figures.json uses, with that unit:

@@ -341,12 +341,17 @@ func (j handJob) volumes(f map[string]any, piers []handPier) {
 		beside += side*side*cover - j.base*j.base*sunk
 		dug += side * side * p.dig
 	}
-	const cubicMetre = 1e9
+	const (
+		cubicMetre = 1e9
+		trodden    = 0.95 // of the bank volume: the soil table's for sand and gravel, printed on the assumptions sheet
+	)
+	left := dug
 	if j.soilBeside {
 		f["stone.compacted"] = bed / cubicMetre
-		f["spoil.loose"] = (dug - beside) * j.swell / cubicMetre
-		return
+		left = dug - beside/trodden
+	} else {
+		f["stone.compacted"] = (bed + beside) / cubicMetre
 	}
-	f["stone.compacted"] = (bed + beside) / cubicMetre
-	f["spoil.loose"] = dug * j.swell / cubicMetre
+	f["spoil.loose"] = left * j.swell / cubicMetre
+	f["spoil.packed"] = left * trodden / cubicMetre
 }
