@@ -6,7 +6,7 @@ var binding = []string{
 	"cover", "pocket", "ask", "assumptions", "materials", "cuts",
 	"set-out", "survey", "choose-height", "mark-piers", "dig", "stone", "blocks", "posts", "beams",
 	"square-again", "ground-cloth", "joists", "surface", lastStep,
-	"level-book", "sides-and-diagonals", "post-table",
+	"instrument-check", "level-book", "sides-and-diagonals", "post-table",
 	"loads", "load-path", "checks",
 	"cautions", "deferral", "care", "glossary",
 }

@@ -12,6 +12,7 @@ import (
 // what to read next, how safe the floor is, and what lies round it.
 func (l *ledger) outlook(g *Ground, f *frame.Frame) {
 	l.checks()
+	l.checked()
 	l.stands(f)
 	l.next(g)
 	l.safety(g)
@@ -38,35 +39,6 @@ func (l *ledger) stands(f *frame.Frame) {
 		From:    []string{"ground.instrument.error"}})
 	l.add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: measure.Small(best.Spread),
 		Formula: "error at the farthest pier − error at the nearest", Working: l.print(measure.Small(best.Spread)), From: []string{"stand.error"}})
-}
-
-// The distances of the two checks of an instrument: as far as manuals ask for
-// the pegs, and a wall that most sites have.
-const (
-	pegsInMetres, wallInMetres = 30 * measure.Metre, 6 * measure.Metre
-	pegsInFeet, wallInFeet     = 100 * measure.Foot, 20 * measure.Foot
-)
-
-// checks adds what the two checks of the instrument may show, by its class.
-func (l *ledger) checks() {
-	tool := l.job.Ground.Instrument
-	pegs, wall := pegsInFeet, wallInFeet
-	if l.job.Units == measure.Metric {
-		pegs, wall = pegsInMetres, wallInMetres
-	}
-	l.add(figure.Figure{Key: "instrument.peg_distance", Means: "distance of the two pegs", Value: pegs, Origin: figure.Assumed, Source: "operating manuals of builder's levels"})
-	l.add(figure.Figure{Key: "instrument.wall_distance", Means: "distance of the wall", Value: wall, Origin: figure.Assumed, Source: "common practice, no source"})
-	if tool.Error <= 0 || tool.Over <= 0 {
-		l.blank("instrument.peg_limit", "error the two pegs may show", "instrument.wall_gap", "gap the two marks on the wall may show")
-		return
-	}
-	limit := pegs.Scale(float64(tool.Error) / float64(tool.Over))
-	l.add(figure.Figure{Key: "instrument.peg_limit", Means: "error the two pegs may show", Value: limit, Formula: "distance × error of the class ÷ the distance it is given for",
-		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(pegs), l.print(tool.Error), l.print(tool.Over), l.print(limit)), From: []string{"instrument.peg_distance", "ground.instrument.error"}})
-	gap := TurnAbout{Distance: wall}.Allowed(tool)
-	l.add(figure.Figure{Key: "instrument.wall_gap", Means: "gap the two marks on the wall may show", Value: gap, Formula: "2 × distance × error of the class ÷ the distance it is given for",
-		Working: fmt.Sprintf("2 × %s × %s ÷ %s = %s", l.print(wall), l.print(tool.Error), l.print(tool.Over), l.print(gap)),
-		Source:  "operating manual of a line laser, accuracy check", From: []string{"instrument.wall_distance", "ground.instrument.error"}})
 }
 
 func (l *ledger) next(g *Ground) {

@@ -7,11 +7,10 @@ import (
 
 // PegTest is the check of a level on two pegs: read both from the middle, where
 // an error of the sight line cancels, then from near the first.
-type PegTest struct {
-	MiddleA, MiddleB measure.Length // readings from the middle
-	NearA, FarB      measure.Length // readings from near A
-	ToA, ToB         measure.Length // distances of that second stand
-}
+type PegTest job.PegReadings
+
+// Apart returns how much farther the second peg is from the second stand.
+func (p PegTest) Apart() measure.Length { return p.ToB - p.ToA }
 
 // Difference returns the true height of A over B: what B reads more than A from
 // the middle.
@@ -22,7 +21,7 @@ func (p PegTest) Difference() measure.Length { return p.MiddleB - p.MiddleA }
 //	e = ((b2 − a2) − (b1 − a1)) / (dB − dA)
 func (p PegTest) Error(over measure.Length) measure.Length {
 	apart := (p.FarB - p.NearA) - p.Difference()
-	return apart.Scale(float64(over) / float64(p.ToB-p.ToA))
+	return apart.Scale(float64(over) / float64(p.Apart()))
 }
 
 // RightB returns what B ought to read from the second stand.

@@ -16,6 +16,7 @@ func (j *Job) check(r *reader) {
 	j.checkFactors(r)
 	j.checkDoor(r)
 	j.checkPlacard(r)
+	j.checkPegs(r)
 	j.checkSights(r)
 	j.checkSeats(r)
 }
@@ -31,6 +32,16 @@ func (j *Job) checkSections(r *reader) {
 		case width != depth:
 			r.wrong(m.path, r.at(m.path), "width and depth go together, and one of them is missing", "write both, or a size such as 2x6")
 		}
+	}
+}
+
+// checkPegs sees that the second stand is nearer to peg A: from equal distances
+// an error of the level does not show.
+func (j *Job) checkPegs(r *reader) {
+	const path = "ground.instrument.pegs.to_b"
+	if pegs := j.Ground.Instrument.Pegs; pegs != nil && !r.spoilt(path) && !r.spoilt("ground.instrument.pegs.to_a") && pegs.ToB <= pegs.ToA {
+		r.wrong(path, r.at(path), "the second stand is no nearer to peg A than to peg B, so that an error of the level does not show",
+			"stand close to peg A for the second pair of readings; near_a and to_a belong to the nearer peg")
 	}
 }
 

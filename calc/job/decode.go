@@ -68,6 +68,8 @@ func (r *reader) slip(path string, at fault.Place, err error) {
 var optional = map[string]func(*Job){
 	"building":                   func(j *Job) { j.Building = &Building{} },
 	"platform.door":              func(j *Job) { j.Platform.Door = &Door{} },
+	"ground.instrument.pegs":     func(j *Job) { j.Ground.Instrument.Pegs = &PegReadings{} },
+	"ground.instrument.wall":     func(j *Job) { j.Ground.Instrument.Wall = &WallMarks{} },
 	"timber.values":              func(j *Job) { j.Timber.Values = &DesignValues{} },
 	"frame.joists.timber":        func(j *Job) { j.Frame.Joists.Timber = &Timber{} },
 	"frame.rims.timber":          func(j *Job) { j.Frame.Rims.Timber = &Timber{} },
@@ -182,7 +184,7 @@ func (k *Key) example() string {
 
 // originOf says that what was read on site was measured, whichever file holds it.
 func originOf(path string, origin figure.Origin) figure.Origin {
-	for _, prefix := range []string{"measured.", "ground.sights", "ground.probes."} {
+	for _, prefix := range []string{"measured.", "ground.sights", "ground.probes.", "ground.instrument.pegs.", "ground.instrument.wall.", "ground.instrument.ends"} {
 		if strings.HasPrefix(path, prefix) {
 			return figure.Measured
 		}

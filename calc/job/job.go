@@ -267,6 +267,25 @@ type Instrument struct {
 	Error measure.Length // allowed error over Over
 	Over  measure.Length
 	Reads string // how the rod reads: "feet_inches", "tenths", "millimetres"
+	Pegs  *PegReadings
+	Wall  *WallMarks
+	Ends  *measure.Length // height between the water at both ends of the tube, held side by side; nil when not checked
+}
+
+// PegReadings are those of a level's check on two pegs: from the middle between
+// them, and from a second stand nearer to peg A.
+type PegReadings struct {
+	MiddleA, MiddleB measure.Length
+	NearA, FarB      measure.Length
+	ToA, ToB         measure.Length // distances of the second stand
+}
+
+// WallMarks are what a tool showed on a far wall before and after it was turned
+// half round.
+type WallMarks struct {
+	Distance measure.Length
+	Gap      measure.Length  // between the two marks
+	Across   *measure.Length // the same with the tool turned a quarter, nil when not tried
 }
 
 // BenchMark is the point all heights hang on.

@@ -26,6 +26,16 @@ func groundKeys() []Key {
 		{Path: "ground.instrument.error", Kind: Accuracy, From: accuracyOf, FromSays: "ground.instrument.kind", Means: "how far the instrument may be off over a distance",
 			put: func(j *Job, v value) { j.Ground.Instrument.Error, j.Ground.Instrument.Over = v.length, v.over }},
 		{Path: "ground.instrument.reads", Kind: Word, Choices: []string{"feet_inches", "tenths", "millimetres"}, Default: either("feet_inches", "millimetres", "as the binder prints"), Means: "how the rod is marked", put: func(j *Job, v value) { j.Ground.Instrument.Reads = v.text }},
+		pegKey("middle_a", "reading on peg A from the middle between the pegs", func(p *PegReadings) *measure.Length { return &p.MiddleA }),
+		pegKey("middle_b", "reading on peg B from the middle between the pegs", func(p *PegReadings) *measure.Length { return &p.MiddleB }),
+		pegKey("near_a", "reading on peg A from the second stand, near it", func(p *PegReadings) *measure.Length { return &p.NearA }),
+		pegKey("far_b", "reading on peg B from the second stand", func(p *PegReadings) *measure.Length { return &p.FarB }),
+		{Path: "ground.instrument.pegs.to_a", Kind: Distance, Default: same("0", "the second stand is close to peg A"), Means: "distance of the second stand from peg A", put: func(j *Job, v value) { j.Ground.Instrument.Pegs.ToA = v.length }},
+		{Path: "ground.instrument.pegs.to_b", Kind: Length, Required: true, Missing: "write the distance of the second stand from peg B", Means: "distance of the second stand from peg B", put: func(j *Job, v value) { j.Ground.Instrument.Pegs.ToB = v.length }},
+		{Path: "ground.instrument.wall.distance", Kind: Length, Required: true, Missing: "write the distance of the wall", Means: "distance of the wall that the tool was turned about before", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Distance = v.length }},
+		{Path: "ground.instrument.wall.gap", Kind: Distance, Required: true, Missing: "write the height between the two marks", Means: "height between the marks before and after the tool was turned half round", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Gap = v.length }},
+		{Path: "ground.instrument.wall.across", Kind: Distance, Means: "the same with the tool turned a quarter first", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Across = &v.length }},
+		{Path: "ground.instrument.ends", Kind: Distance, Means: "height between the water at both ends of the tube, held side by side", put: func(j *Job, v value) { j.Ground.Instrument.Ends = &v.length }},
 		{Path: "ground.bench_mark.where", Kind: Text, Default: same("not chosen yet", "the job does not say"), Means: "the bench mark, in words", put: func(j *Job, v value) { j.Ground.BenchMark.Where = v.text }},
 		{Path: "ground.bench_mark.height", Kind: Height, Default: same("0", "all heights count from the bench mark"), Means: "height of the bench mark", put: func(j *Job, v value) { j.Ground.BenchMark.Height = v.length }},
 		{Path: "ground.spots.*", Stars: []string{"spot"}, Kind: SpotAt, Choices: []string{"turning_point"}, Means: "a spot that is no pier: its place, or a turning point", put: func(j *Job, v value) {
@@ -46,6 +56,12 @@ func groundKeys() []Key {
 		{Path: "ground.close_to", Kind: Length, AtMost: measure.Foot, Default: either(`3/16"`, "5 mm", "two readings a set-up of standard deviation 1/16 in, two standard deviations; near the 5 mm root-N rule of building surveys"),
 			Means: "misclosure allowed for one set-up; times the root of their number", put: func(j *Job, v value) { j.Ground.CloseTo = v.length }},
 	}
+}
+
+// pegKey is the key of one reading of the check on two pegs.
+func pegKey(name, means string, at func(*PegReadings) *measure.Length) Key {
+	return Key{Path: "ground.instrument.pegs." + name, Kind: Reading, Required: true, Missing: "write the four readings on the two pegs",
+		Means: means, put: func(j *Job, v value) { *at(j.Ground.Instrument.Pegs) = v.length }}
 }
 
 // accuracyOf returns what makers of each instrument commonly promise.

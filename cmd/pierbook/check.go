@@ -7,6 +7,7 @@ import (
 	"text/tabwriter"
 
 	"pierbook/calc"
+	"pierbook/calc/ground"
 )
 
 func runCheck(args []string, stdout, stderr io.Writer) int {
@@ -86,6 +87,11 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	table.Flush()
 	if p.Ground.Book != nil && !p.Ground.Book.Closed() {
 		fmt.Fprintln(stdout, "  advice: The level book does not close; read the bench mark again at the end of it.")
+	}
+	for _, c := range ground.InstrumentChecks(p.Job) {
+		if !c.InOrder() {
+			fmt.Fprintln(stdout, "  advice: The instrument did not pass its check; have it put right, or read again with another.")
+		}
 	}
 	for _, a := range p.Frame.Advice {
 		fmt.Fprintf(stdout, "  advice: %s\n", a.Saying)

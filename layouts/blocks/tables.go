@@ -37,6 +37,7 @@ var tables = func() map[string]maker {
 		"assumptions":    assumptionTable,
 		"levels":         levelTable,
 		"routes":         routeTable,
+		"instrument":     instrumentTable,
 		"seat-readings":  seatReadingTable,
 		"floor-readings": floorReadingTable,
 		"care-readings":  careReadingTable,

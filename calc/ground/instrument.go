@@ -1,0 +1,41 @@
+package ground
+
+import (
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// InstrumentCheck is one check of the instrument, as it came out.
+type InstrumentCheck struct {
+	Name  string         // "pegs", "wall", "wall_across", "ends"
+	Over  measure.Length // distance in which the error was found; 0 for the ends of a tube
+	Error measure.Length // with its sign for pegs: above 0 it reads too high
+	Limit measure.Length // what the class of the tool allows in that distance
+}
+
+// InOrder says whether the tool may be used as it is.
+func (c InstrumentCheck) InOrder() bool { return c.Error.Abs() <= c.Limit }
+
+// InstrumentChecks returns the checks of the instrument that the job tells of.
+// The limit of each is what the tool's class allows.
+//
+//	limit = distance × error of the class ÷ the distance it is given for
+func InstrumentChecks(j *job.Job) []InstrumentCheck {
+	tool := j.Ground.Instrument
+	limit := func(over measure.Length) measure.Length { return TurnAbout{Distance: over}.Allowed(tool).Part(1, 2) }
+	var list []InstrumentCheck
+	if tool.Pegs != nil {
+		peg := PegTest(*tool.Pegs)
+		list = append(list, InstrumentCheck{Name: "pegs", Over: peg.Apart(), Error: peg.Error(peg.Apart()), Limit: limit(peg.Apart())})
+	}
+	if wall := tool.Wall; wall != nil {
+		list = append(list, InstrumentCheck{Name: "wall", Over: wall.Distance, Error: TurnAbout{Gap: wall.Gap}.Error(), Limit: limit(wall.Distance)})
+		if wall.Across != nil {
+			list = append(list, InstrumentCheck{Name: "wall_across", Over: wall.Distance, Error: TurnAbout{Gap: *wall.Across}.Error(), Limit: limit(wall.Distance)})
+		}
+	}
+	if tool.Ends != nil {
+		list = append(list, InstrumentCheck{Name: "ends", Error: *tool.Ends, Limit: tool.Error})
+	}
+	return list
+}
