@@ -2,10 +2,12 @@ package job
 
 import (
 	"fmt"
+	"iter"
 	"maps"
 	"regexp"
 	"slices"
 	"strconv"
+	"strings"
 
 	"pierbook/calc/fault"
 	"pierbook/calc/measure"
@@ -59,6 +61,31 @@ func (j *Job) CheckPiers(names []string) fault.List {
 	c.beams()
 	c.door()
 	return c.faults
+}
+
+// NamedPiers returns how many lines, and piers under a line, the names in the
+// readings, probes, exceptions and measurements take. A frame that is left open
+// has at least these: they were read on piers that a binder laid out.
+func (j *Job) NamedPiers() (lines, perLine int) {
+	take := func(name string) {
+		if pierName.MatchString(name) {
+			lines, perLine = max(lines, strings.Index(LineLetters, name[:1])+1), max(perLine, number(name))
+		}
+	}
+	for _, sights := range j.Ground.SetUps {
+		for _, s := range sights {
+			if _, spot := j.Ground.Spots[s.Point]; !spot {
+				take(s.Point)
+			}
+		}
+	}
+	for _, names := range []iter.Seq[string]{maps.Keys(j.Ground.Probes), maps.Keys(j.Piers), maps.Keys(j.Measured.Holes),
+		maps.Keys(j.Measured.Seats), maps.Keys(j.Measured.PostsCut), maps.Keys(j.Measured.Finished)} {
+		for name := range names {
+			take(name)
+		}
+	}
+	return lines, perLine
 }
 
 type pierCheck struct {

@@ -56,11 +56,14 @@ func bounds(j *job.Job) bounded {
 	if w.Joists.Spacing == 0 {
 		b.spacings = openSpacings(j)
 	}
+	lines, perLine := j.NamedPiers()
 	if w.Beams.Lines == 0 {
-		b.lines = counts(2, min(mostLines, int(j.Platform.Width/closest)+1))
+		most := min(mostLines, int(j.Platform.Width/closest)+1)
+		b.lines = counts(max(2, min(lines, most)), most)
 	}
 	if w.Piers.PerLine == 0 && w.Piers.Spacing == 0 {
-		b.piers = counts(2, min(mostPiers, int(j.Platform.Length/closest)+1))
+		most := min(mostPiers, int(j.Platform.Length/closest)+1)
+		b.piers = counts(max(2, min(perLine, most)), most)
 	}
 	return b
 }

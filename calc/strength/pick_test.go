@@ -1,6 +1,7 @@
 package strength
 
 import (
+	"fmt"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -102,6 +103,28 @@ func TestNothingCheaperPasses(t *testing.T) {
 			require.True(t, k.failed, "%s: %s passes and costs less", name, c.Name(j.Style()))
 		}
 		t.Logf("%s: %d cheaper frames laid out, %d choices before, picked after working %d", name, worked, p.Considered, p.Checked)
+	}
+}
+
+// Readings at piers were taken on a frame that had them, so that a frame which is
+// left open keeps at least as many. A name that no frame can have is a mistake
+// and asks for nothing.
+func TestPickKeepsThePiersThatWereRead(t *testing.T) {
+	plain, faults := Pick(Input{Job: allOpen(shed())})
+	require.NoError(t, faults.Err())
+	lines, perLine := plain.Chosen.Lines, plain.Chosen.PerLine
+	for name, want := range map[string][2]int{
+		"A1":                                 {lines, perLine},
+		fmt.Sprintf("A%d", perLine+2):        {0, perLine + 2},
+		job.LineLetters[lines:lines+1] + "1": {lines + 1, 0},
+		"Z1":                                 {lines, perLine},
+	} {
+		j := allOpen(shed())
+		j.Ground.Probes = map[string]job.Probe{name: {Found: "firm"}}
+		p, faults := Pick(Input{Job: j})
+		require.NoError(t, faults.Err(), name)
+		assert.GreaterOrEqual(t, p.Chosen.Lines, want[0], name)
+		assert.GreaterOrEqual(t, p.Chosen.PerLine, want[1], name)
 	}
 }
 
