@@ -90,31 +90,28 @@ type candidate struct {
 	should measure.Length
 }
 
+// rodSlips are the steps by which a rod is misread, and the unit whose digits
+// are exchanged, by the way it reads. Common practice, no source.
+var rodSlips = map[string]struct {
+	unit  measure.Length
+	steps []candidate
+}{
+	"feet_inches": {measure.Inch, []candidate{{"a foot", measure.Foot}, {"an inch", measure.Inch}, {"a tenth of a foot", measure.Foot / 10}}},
+	"tenths":      {measure.Foot / 100, []candidate{{"a foot", measure.Foot}, {"a tenth of a foot", measure.Foot / 10}}},
+	"millimetres": {measure.Millimetre, []candidate{{"1000 mm", measure.Metre}, {"100 mm", 100 * measure.Millimetre}, {"10 mm", 10 * measure.Millimetre}}},
+}
+
 // candidates returns what a reading may have meant, by the way the rod reads.
 func candidates(reading measure.Length, reads string) []candidate {
-	steps := []struct {
-		kind string
-		by   measure.Length
-	}{{"a foot", measure.Foot}, {"an inch", measure.Inch}, {"a tenth of a foot", measure.Foot / 10}}
-	unit := measure.Foot / 100
-	switch reads {
-	case "millimetres":
-		steps = steps[:0]
-		for _, by := range []measure.Length{measure.Metre, 100 * measure.Millimetre, 10 * measure.Millimetre} {
-			steps = append(steps, struct {
-				kind string
-				by   measure.Length
-			}{fmt.Sprintf("%d mm", by/measure.Millimetre), by})
-		}
-		unit = measure.Millimetre
-	case "feet_inches":
-		unit = measure.Inch
-	}
+	rod := rodSlips[reads]
 	var list []candidate
-	for _, step := range steps {
-		list = append(list, candidate{step.kind, reading + step.by}, candidate{step.kind, reading - step.by})
+	for _, step := range rod.steps {
+		list = append(list, candidate{step.kind, reading + step.should})
+		if reading < 0 || reading >= step.should { // a rod held upright reads no less than 0
+			list = append(list, candidate{step.kind, reading - step.should})
+		}
 	}
-	for _, swapped := range digitsExchanged(reading, unit) {
+	for _, swapped := range digitsExchanged(reading, rod.unit) {
 		list = append(list, candidate{"digits exchanged", swapped})
 	}
 	return list
@@ -122,7 +119,8 @@ func candidates(reading measure.Length, reads string) []candidate {
 
 // digitsExchanged returns the reading with each two neighbouring digits of its
 // whole units changed over; what is left below a unit stays. Feet and inches are
-// written apart, so that feet and inches change over as a whole: 3' 4" for 4' 3".
+// written apart: they change over as a whole, 3' 4" for 4' 3", and so do the two
+// digits of 10 in, which make 01.
 func digitsExchanged(reading, unit measure.Length) []measure.Length {
 	if reading < 0 {
 		return nil
@@ -130,10 +128,14 @@ func digitsExchanged(reading, unit measure.Length) []measure.Length {
 	whole, rest := reading/unit, reading%unit
 	if unit == measure.Inch {
 		feet, inches := whole/12, whole%12
-		if feet == inches || feet > 11 {
-			return nil
+		var list []measure.Length
+		if feet != inches && feet <= 11 {
+			list = append(list, (inches*12+feet)*unit+rest)
 		}
-		return []measure.Length{(inches*12+feet)*unit + rest}
+		if other := (inches%10)*10 + inches/10; inches == 10 || inches == 1 {
+			list = append(list, (feet*12+other)*unit+rest)
+		}
+		return list
 	}
 	var list []measure.Length
 	for low := measure.Length(1); low*10 <= whole; low *= 10 {
