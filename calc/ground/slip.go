@@ -117,6 +117,17 @@ func candidates(reading measure.Length, reads string) []candidate {
 	return list
 }
 
+// Misread returns the usual slip in one reading that would bring it nearest to
+// what was expected, and whether one brings it within the limit.
+func Misread(reading, expected, within measure.Length, reads string) (kind string, should measure.Length, found bool) {
+	for _, c := range candidates(reading, reads) {
+		if off := (c.should - expected).Abs(); off <= within && (!found || off < (should-expected).Abs()) {
+			kind, should, found = c.kind, c.should, true
+		}
+	}
+	return kind, should, found
+}
+
 // digitsExchanged returns the reading with each two neighbouring digits of its
 // whole units changed over; what is left below a unit stays. Feet and inches are
 // written apart: they change over as a whole, 3' 4" for 4' 3", and so do the two

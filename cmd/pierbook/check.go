@@ -93,6 +93,9 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 			fmt.Fprintln(stdout, "  advice: The instrument did not pass its check; have it put right, or read again with another.")
 		}
 	}
+	for _, d := range p.DoubtfulSeats() {
+		fmt.Fprintf(stdout, "  advice: %s\n", d.Sentence(p.Style))
+	}
 	for _, a := range p.Frame.Advice {
 		fmt.Fprintf(stdout, "  advice: %s\n", a.Saying)
 	}

@@ -105,6 +105,24 @@ func TestPostRowsForARodInTenths(t *testing.T) {
 	assert.Contains(t, strings.ReplaceAll(table.Note, "\u00a0", " "), "0.5 ft is 6″")
 }
 
+// A seat a foot from its plan is a misread rod more often than a misplaced block.
+func TestASeatFarFromItsPlanIsReadAgain(t *testing.T) {
+	assert.Empty(t, second(t).DoubtfulSeats())
+	p := second(t, "A2: 4' 1/4\"}", "A2: 5' 1/4\"}", "A2: 4' 1/4\", B1", "A2: 5' 1/4\", B1")
+	doubts := p.DoubtfulSeats()
+	require.Len(t, doubts, 1)
+	assert.Equal(t, "A2", doubts[0].Pier)
+	assert.Equal(t, "a foot", doubts[0].Kind)
+	says := strings.ReplaceAll(doubts[0].Sentence(p.Style), "\u00a0", " ")
+	assert.Equal(t, "Read seat A2 again before its post is cut: it stands 12 1/4″ under its plan; read as 4′ 0 1/4″ it would fit (a foot).", says)
+	assert.Contains(t, strings.Join(rows(secondTable(p)), "\n"), "cut; "+says)
+
+	p = second(t, "A2: 4' 1/4\", B1", "A2: 4' 1 3/4\", B1")
+	require.Len(t, p.DoubtfulSeats(), 1, "a block that is simply low")
+	assert.Empty(t, p.DoubtfulSeats()[0].Kind)
+	assert.Empty(t, second(t, "A2: 4' 1/4\", B1", "A2: 4' 3/4\", B1").DoubtfulSeats(), "within an inch the post takes it up")
+}
+
 func TestPlannedReadAndUsedSideBySide(t *testing.T) {
 	assert.Equal(t, []string{
 		"A1 | 1/2″ | 0″ | 3″ | 3 9/16″ | take the post cut for B2, 2 15/16″ cut off",

@@ -21,6 +21,10 @@ func secondTable(p *calc.Plan) layouts.Table {
 	if p.Ground.Seats == nil && len(p.Job.Measured.PostsCut) == 0 {
 		return t
 	}
+	doubtful := map[string]calc.DoubtfulSeat{}
+	for _, d := range p.DoubtfulSeats() {
+		doubtful[d.Pier] = d
+	}
 	for i, post := range p.Ground.Posts {
 		pier := p.Ground.Piers[i]
 		read, planned, length := text(""), text(""), text("")
@@ -39,7 +43,11 @@ func secondTable(p *calc.Plan) layouts.Table {
 		if post.State == ground.Estimate {
 			cut = blank("seat not read")
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(post.Name), planned, read, length, cut, text(postWords(p, post))})
+		do := postWords(p, post)
+		if d, again := doubtful[post.Name]; again {
+			do += "; " + d.Sentence(p.Style)
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(post.Name), planned, read, length, cut, text(do)})
 	}
 	return t
 }

@@ -1,0 +1,52 @@
+package calc
+
+import (
+	"fmt"
+
+	"pierbook/calc/ground"
+	"pierbook/calc/measure"
+)
+
+// DoubtfulSeat is a seat that was read farther from its plan than the blocks are
+// set to. Before its post is cut it is read again: see trade.seat_accept.
+type DoubtfulSeat struct {
+	Pier   string
+	Over   measure.Length // as read, over the plan
+	Kind   string         // the usual slip that would explain it, empty when none does
+	Should measure.Length // the reading without that slip
+}
+
+// DoubtfulSeats returns the seats to read again, of posts that are not cut.
+func (p *Plan) DoubtfulSeats() []DoubtfulSeat {
+	if p.Ground.Seats == nil {
+		return nil
+	}
+	accepted, aimed := p.tradeLength("trade.seat_accept"), p.tradeLength("trade.bed_do")
+	var list []DoubtfulSeat
+	for _, seat := range p.Ground.Seats.Read {
+		pier, _ := p.Ground.Pier(seat.Name)
+		_, cut := p.Job.Measured.PostsCut[seat.Name]
+		if pier.Planned == nil || cut || seat.Over().Abs() <= accepted {
+			continue
+		}
+		d := DoubtfulSeat{Pier: seat.Name, Over: seat.Over()}
+		if kind, should, found := ground.Misread(seat.Reading, seat.Reading+seat.Over(), aimed, p.Job.Ground.Instrument.Reads); found {
+			d.Kind, d.Should = kind, should
+		}
+		list = append(list, d)
+	}
+	return list
+}
+
+// Sentence says what to do about the seat.
+func (d DoubtfulSeat) Sentence(s measure.Style) string {
+	where := "under"
+	if d.Over > 0 {
+		where = "over"
+	}
+	text := fmt.Sprintf("Read seat %s again before its post is cut: it stands %s %s its plan", d.Pier, d.Over.Abs().Print(s), where)
+	if d.Kind != "" {
+		text += fmt.Sprintf("; read as %s it would fit (%s)", measure.Reading(d.Should).Print(s), d.Kind)
+	}
+	return text + "."
+}
