@@ -8,11 +8,36 @@ import (
 // BenchMark is the name under which the readings call the bench mark.
 const BenchMark = "bench_mark"
 
+// knownHeight returns the height of a bench mark, the first or a further one, and
+// whether the point is one.
+func knownHeight(j *job.Job, point string) (measure.Length, bool) {
+	if point == BenchMark {
+		return j.Ground.BenchMark.Height, true
+	}
+	if spot := j.Ground.Spots[point]; spot.Known != nil {
+		return *spot.Known, true
+	}
+	return 0, false
+}
+
+func isKnown(j *job.Job, point string) bool {
+	_, known := knownHeight(j, point)
+	return known
+}
+
+// knownKey returns the key of the figure that holds the height of a bench mark.
+func knownKey(point string) string {
+	if point == BenchMark {
+		return "bench_mark.height"
+	}
+	return "ground.spots." + point
+}
+
 // Book is the level book, reduced.
 type Book struct {
 	SetUps []SetUp
-	Runs   []Run         // one for each time the work starts again from the bench mark
-	Points []PointHeight // every point read but the bench mark, in the order first read
+	Runs   []Run         // one for each time the work starts again from a bench mark
+	Points []PointHeight // every point read but the bench marks, in the order first read
 	Checks Arithmetic
 	// Network is the adjustment of a book in which points were read from more
 	// than one set-up; nil for one that goes from point to point.
@@ -25,7 +50,7 @@ type Book struct {
 type SetUp struct {
 	Number     int            // from 1, as in the job file
 	Run        int            // index into Book.Runs
-	Depth      int            // set-ups from the bench mark to here, this one counted
+	Depth      int            // set-ups from a bench mark to here, this one counted
 	From       string         // the point of the backsight
 	FromHeight measure.Length // its height before any share of the misclosure
 	Backsight  job.Sight
@@ -56,13 +81,13 @@ type Shot struct {
 // Reduced returns the height with its share of the misclosure.
 func (s Shot) Reduced() measure.Length { return s.Height + s.Correction }
 
-// Run is a chain of set-ups that starts at the bench mark.
+// Run is a chain of set-ups that starts at a bench mark.
 type Run struct {
 	SetUps     []int          // indices into Book.SetUps
-	Closed     bool           // the bench mark was read again at the end
-	Count      int            // set-ups from the bench mark to the closing sight; all of them when not closed
+	Closed     bool           // it ends on a bench mark
+	Count      int            // set-ups from its start to the closing sight; all of them when not closed
 	Closing    ShotAt         // the shot that closes it, when Closed
-	Misclosure measure.Length // found − known height of the bench mark at the closing sight
+	Misclosure measure.Length // found − known height at the closing sight
 	Allowed    measure.Length // job's allowance for one set-up × √Count
 }
 
@@ -95,7 +120,7 @@ func (b *Book) Point(name string) (PointHeight, bool) {
 	return b.Points[i], true
 }
 
-// Closed says whether every run ends on the bench mark.
+// Closed says whether every run ends on a bench mark.
 func (b *Book) Closed() bool {
 	for _, run := range b.Runs {
 		if !run.Closed {

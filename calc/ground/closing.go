@@ -34,8 +34,8 @@ func (r *reduction) close() fault.List {
 	return fault.List{}
 }
 
-// findClosing takes the last sight on the bench mark as the closing one. Those
-// before it are re-shots, and loops of their own.
+// findClosing takes the last sight on a bench mark as the closing one. Those
+// before it are loops of their own.
 func (r *reduction) findClosing(run *Run) {
 	for _, index := range run.SetUps {
 		s := r.book.SetUps[index]
@@ -43,9 +43,9 @@ func (r *reduction) findClosing(run *Run) {
 			run.Count = max(run.Count, s.Depth)
 		}
 		for i, shot := range s.Shots {
-			if shot.Point == BenchMark {
+			if known, isMark := knownHeight(r.job, shot.Point); isMark {
 				run.Closed, run.Closing, run.Count = true, ShotAt{SetUp: index, Shot: i}, s.Depth
-				run.Misclosure, run.Allowed = shot.Height-r.job.Ground.BenchMark.Height, r.allowed(s.Depth)
+				run.Misclosure, run.Allowed = shot.Height-known, r.allowed(s.Depth)
 			}
 		}
 	}

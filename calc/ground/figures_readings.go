@@ -46,8 +46,8 @@ func (l *ledger) given(key, means, path string, value measure.Quantity) {
 func (l *ledger) setUp(b *Book, s SetUp) {
 	l.sight(s.Number, 1, s.Backsight, "backsight on")
 	from := []string{sightKey(s.Number, 1)}
-	if s.From == BenchMark {
-		from = append(from, "bench_mark.height")
+	if isKnown(l.job, s.From) {
+		from = append(from, knownKey(s.From))
 	} else if p, ok := b.Point(s.From); ok {
 		for _, at := range p.From {
 			if shot := b.Shot(at); shot.Foresight && shot.Height == s.FromHeight {
@@ -82,11 +82,11 @@ func (l *ledger) closing(b *Book) {
 	}
 	last := b.SetUps[run.Closing.SetUp]
 	shot := b.Shot(run.Closing)
-	known := l.job.Ground.BenchMark.Height
+	known, _ := knownHeight(l.job, shot.Point)
 	l.add(figure.Figure{Key: "ground.misclosure", Means: "misclosure on the bench mark, found less known", Value: run.Misclosure,
-		Formula: "misclosure = instrument − closing reading − height of the bench mark",
+		Formula: "misclosure = instrument − closing reading − height of the " + markName(shot.Point),
 		Working: l.sum(run.Misclosure, plus(last.Instrument), minus(measure.Reading(shot.Reading)), minus(known)),
-		From:    []string{instrumentKey(last.Number), sightKey(last.Number, shot.Numbers[0]), "bench_mark.height"}})
+		From:    []string{instrumentKey(last.Number), sightKey(last.Number, shot.Numbers[0]), knownKey(shot.Point)}})
 	l.add(figure.Figure{Key: "ground.misclosure_allowed", Means: "misclosure allowed", Value: run.Allowed, Rounding: measure.Down,
 		Formula: "allowed = allowance for one set-up × √set-ups",
 		Working: fmt.Sprintf("%s × √%d = %s", l.print(l.job.Ground.CloseTo), run.Count, l.down(run.Allowed)),

@@ -204,7 +204,7 @@ func spots(j *job.Job, f *frame.Frame, book *Book) []Spot {
 	var list []Spot
 	for _, p := range book.Points {
 		spot, ok := j.Ground.Spots[p.Name]
-		if !ok || spot.TurningPoint {
+		if !ok || !spot.InPlan() {
 			continue
 		}
 		inside := spot.X >= 0 && spot.X <= f.Length && spot.Y >= 0 && spot.Y <= f.Width

@@ -39,10 +39,8 @@ type levelResult struct {
 }
 
 // bookOf books the notes as a job. The unit of the notes is taken as a metre:
-// the arithmetic does not know the difference. A line between two bench marks
-// of known height becomes a line back to the first by adding their difference
-// to the last reading, which leaves every other height and the misclosure as
-// they were.
+// the arithmetic does not know the difference. The last point of a line between
+// two bench marks is a further bench mark.
 func bookOf(notes levelNotes) *job.Job {
 	j := &job.Job{Units: measure.Metric}
 	j.Ground.Instrument.Reads = "millimetres"
@@ -61,12 +59,11 @@ func bookOf(notes levelNotes) *job.Job {
 			if reading == nil {
 				continue
 			}
-			value := measure.FromMetres(*reading)
 			if i == len(notes.Readings)-1 && notes.Known != nil {
-				name = ground.BenchMark
-				value += measure.FromMetres(*notes.Known) - measure.FromMetres(notes.Start)
+				known := measure.FromMetres(*notes.Known)
+				j.Ground.Spots[name] = job.Spot{Known: &known}
 			}
-			setUp = append(setUp, job.Sight{Point: name, Reading: value})
+			setUp = append(setUp, job.Sight{Point: name, Reading: measure.FromMetres(*reading)})
 		}
 		if r.BS != nil {
 			if len(setUp) > 0 {
@@ -116,13 +113,9 @@ func TestPublishedLevelBooks(t *testing.T) {
 					}
 				}
 			}
-			shift := measure.Length(0)
-			if notes.Known != nil {
-				shift = measure.FromMetres(*notes.Known) - measure.FromMetres(notes.Start)
-			}
 			assert.InDelta(t, want.Backsights, backsights.Metres(), e.Tolerance)
-			assert.InDelta(t, want.Foresights, (foresights - shift).Metres(), e.Tolerance)
-			assert.InDelta(t, want.Check, (backsights - foresights + shift).Metres(), e.Tolerance)
+			assert.InDelta(t, want.Foresights, foresights.Metres(), e.Tolerance)
+			assert.InDelta(t, want.Check, (backsights - foresights).Metres(), e.Tolerance)
 			if want.Misclosure != nil {
 				run := book.Runs[0]
 				require.True(t, run.Closed)

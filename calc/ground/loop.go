@@ -50,8 +50,8 @@ func (r *reduction) loops() []loop {
 		for k, shot := range s.Shots {
 			at := ShotAt{SetUp: i, Shot: k}
 			list = append(list, r.resights(s, shot)...)
-			if shot.Point == BenchMark {
-				list = append(list, r.toBenchMark(at))
+			if known, isMark := knownHeight(r.job, shot.Point); isMark {
+				list = append(list, r.toBenchMark(at, known))
 			} else if before, seen := first[shot.Point]; seen {
 				list = append(list, r.secondWay(before, at))
 			} else {
@@ -75,12 +75,13 @@ func (r *reduction) resights(s SetUp, shot Shot) []loop {
 	return list
 }
 
-func (r *reduction) toBenchMark(at ShotAt) loop {
+func (r *reduction) toBenchMark(at ShotAt, known measure.Length) loop {
 	s, shot := r.book.SetUps[at.SetUp], r.book.Shot(at)
-	isClosing := r.book.Runs[s.Run].Closing == at
+	run := r.book.Runs[s.Run]
+	reshot := run.Closing != at && shot.Point == r.book.SetUps[run.SetUps[0]].From
 	return loop{closes: shot.Sights[0], setUp: s.Number, setUps: s.Depth,
-		misses: shot.Height - r.job.Ground.BenchMark.Height, allowed: r.allowed(s.Depth),
-		legs: r.way(at, +1), reshot: !isClosing}
+		misses: shot.Height - known, allowed: r.allowed(s.Depth),
+		legs: r.way(at, +1), reshot: reshot}
 }
 
 // secondWay closes a loop on a point that an earlier set-up has read. What both
@@ -138,8 +139,8 @@ func (r *reduction) missed(l loop) string {
 	style := r.job.Style()
 	misses, allowed := l.misses.Abs().Print(style), l.allowed.Print(style)
 	switch {
-	case l.closes.Point == BenchMark:
-		return fmt.Sprintf("the readings miss the bench mark by %s; %s may miss it by %s", misses, counted(l.setUps, "set-up"), allowed)
+	case isKnown(r.job, l.closes.Point):
+		return fmt.Sprintf("the readings miss the %s by %s; %s may miss it by %s", markName(l.closes.Point), misses, counted(l.setUps, "set-up"), allowed)
 	case len(l.legs) == 2:
 		return fmt.Sprintf("two readings on %s from set-up %d differ by %s; they may differ by %s", l.closes.Point, l.setUp, misses, allowed)
 	}

@@ -31,7 +31,7 @@ type Network struct {
 
 // netPoint is a point with all sights on it, backsights too.
 type netPoint struct {
-	name   string
+	known  *measure.Length // height of a bench mark, else nil
 	sights []netSight
 }
 
@@ -42,12 +42,17 @@ type netSight struct {
 }
 
 // severalWays says whether a point was read from more than one set-up, beside
-// the backsights that start from it.
+// the backsights that start from it, or a run goes over more than one bench mark.
 func (r *reduction) severalWays() bool {
-	seen := map[string]bool{}
+	seen, marks := map[string]bool{}, map[int]string{}
 	for _, s := range r.book.SetUps {
 		for _, shot := range s.Shots {
-			if seen[shot.Point] && shot.Point != BenchMark {
+			if isKnown(r.job, shot.Point) {
+				if before, other := marks[s.Run]; other && before != shot.Point {
+					return true
+				}
+				marks[s.Run] = shot.Point
+			} else if seen[shot.Point] {
 				return true
 			}
 		}
@@ -59,7 +64,7 @@ func (r *reduction) severalWays() bool {
 }
 
 // netPoints gathers all sights by the point they are on, in the order of the book.
-func (b *Book) netPoints() []netPoint {
+func (r *reduction) netPoints() []netPoint {
 	var points []netPoint
 	place := map[string]int{}
 	add := func(name string, s netSight) {
@@ -67,11 +72,15 @@ func (b *Book) netPoints() []netPoint {
 		if !seen {
 			at = len(points)
 			place[name] = at
-			points = append(points, netPoint{name: name})
+			point := netPoint{}
+			if height, isMark := knownHeight(r.job, name); isMark {
+				point.known = &height
+			}
+			points = append(points, point)
 		}
 		points[at].sights = append(points[at].sights, s)
 	}
-	for i, s := range b.SetUps {
+	for i, s := range r.book.SetUps {
 		add(s.From, netSight{setUp: i, height: s.FromHeight})
 		for _, shot := range s.Shots {
 			for _, sight := range shot.Sights {
@@ -84,9 +93,9 @@ func (b *Book) netPoints() []netPoint {
 
 // target returns the height that the sights on a point are held against: its
 // own when it is known, else their mean with the corrections given.
-func (p netPoint) target(bench measure.Length, corrections []measure.Length) measure.Length {
-	if p.name == BenchMark {
-		return bench
+func (p netPoint) target(corrections []measure.Length) measure.Length {
+	if p.known != nil {
+		return *p.known
 	}
 	var sum measure.Length
 	for _, s := range p.sights {
@@ -98,25 +107,28 @@ func (p netPoint) target(bench measure.Length, corrections []measure.Length) mea
 // adjust solves the normal equations for the corrections of the set-ups, the
 // points eliminated, and puts them on all shots.
 func (r *reduction) adjust() *Network {
-	b, bench, points := r.book, r.job.Ground.BenchMark.Height, r.book.netPoints()
+	b, points := r.book, r.netPoints()
 	n := len(b.SetUps)
-	net := &Network{Corrections: make([]measure.Length, n), Redundancy: 1 - n - len(points)} // the bench mark is not sought
+	net := &Network{Corrections: make([]measure.Length, n), Redundancy: -n}
 	normal, right := mat.NewSymDense(n, nil), mat.NewVecDense(n, nil)
 	for _, p := range points {
 		net.Redundancy += len(p.sights)
-		target := p.target(bench, net.Corrections)
+		if p.known == nil {
+			net.Redundancy--
+		}
+		target := p.target(net.Corrections)
 		for _, s := range p.sights {
 			normal.SetSym(s.setUp, s.setUp, normal.At(s.setUp, s.setUp)+1)
 			right.SetVec(s.setUp, right.AtVec(s.setUp)+(target-s.height).Metres())
 			for _, other := range p.sights {
-				if p.name != BenchMark && s.setUp <= other.setUp {
+				if p.known == nil && s.setUp <= other.setUp {
 					normal.SetSym(s.setUp, other.setUp, normal.At(s.setUp, other.setUp)-1/float64(len(p.sights)))
 				}
 			}
 		}
 	}
 	var cholesky mat.Cholesky
-	cholesky.Factorize(normal) // positive definite, since every set-up hangs on the bench mark
+	cholesky.Factorize(normal) // positive definite, since every set-up hangs on a bench mark
 	var corrections mat.VecDense
 	_ = cholesky.SolveVecTo(&corrections, right) // whose condition is never poor: no weight is far from another
 	net.cofactors = new(mat.SymDense)
@@ -128,7 +140,7 @@ func (r *reduction) adjust() *Network {
 		}
 	}
 	for _, p := range points {
-		target := p.target(bench, net.Corrections)
+		target := p.target(net.Corrections)
 		for _, s := range p.sights {
 			residual := (target - s.height - net.Corrections[s.setUp]).Metres()
 			net.Squares += residual * residual

@@ -246,3 +246,42 @@ func TestTwoMistakesAreTwoFaults(t *testing.T) {
 	_, faults := ground.Work(j, sampleFrame())
 	require.Len(t, faults.Sorted(), 2)
 }
+
+// A line that ends on a second bench mark of known height closes there; one that
+// goes on to the first again has two conditions and is adjusted as a whole.
+func TestFurtherBenchMarks(t *testing.T) {
+	j := sampleJob()
+	known := in(20)
+	j.Ground.Spots["BM2"] = job.Spot{Known: &known}
+	j.Ground.SetUps = [][]job.Sight{
+		sights("bench_mark", 50.0, "A1", 57.0, "A5", 62.0, "TP1", 63.0),
+		sights("TP1", 44.0, "C1", 32.0, "BM2", 10.875),
+	}
+	book := work(t, j, sampleFrame()).Book
+	require.True(t, book.Closed())
+	require.Nil(t, book.Network)
+	assert.Equal(t, in(0.125), book.Runs[0].Misclosure)
+	assert.Equal(t, in(-7)-in(0.0625), pier(t, work(t, j, sampleFrame()), "A1").Level.Height)
+	_, isPoint := book.Point("BM2")
+	assert.False(t, isPoint, "its height is not sought")
+
+	j.Ground.SetUps = append(j.Ground.SetUps, sights("BM2", 30.0, "C5", 56.0, "bench_mark", 49.875))
+	book = work(t, j, sampleFrame()).Book
+	require.Len(t, book.Runs, 2, "it starts anew from a bench mark")
+	assert.Equal(t, in(0.125), book.Runs[1].Misclosure)
+
+	j.Ground.SetUps = [][]job.Sight{
+		sights("bench_mark", 50.0, "A1", 57.0, "A5", 62.0, "TP1", 63.0),
+		sights("TP1", 44.0, "C1", 32.0, "BM2", 10.9375, "bench_mark", 31.0),
+	}
+	book = work(t, j, sampleFrame()).Book
+	require.NotNil(t, book.Network)
+	assert.Equal(t, 2, book.Network.Redundancy)
+
+	j.Ground.SetUps[1][2].Reading = in(22.875)
+	_, faults := ground.Work(j, sampleFrame())
+	require.Len(t, faults.Sorted(), 1)
+	plain := strings.ReplaceAll(faults.Err().Error(), "\u00a0", " ")
+	assert.Contains(t, plain, "miss the bench mark BM2 by 11 7/8″")
+	assert.Contains(t, plain, "BM2 in set-up 2, 10 7/8″ for 1′ 10 7/8″ (a foot)")
+}

@@ -12,7 +12,7 @@ func (r *reduction) points() {
 	b := r.book
 	for i, s := range b.SetUps {
 		for k, shot := range s.Shots {
-			if shot.Point == BenchMark {
+			if isKnown(r.job, shot.Point) {
 				continue
 			}
 			at, seen := b.index[shot.Point]

@@ -13,7 +13,7 @@ import (
 //	instrument = height of the backsight's point + backsight
 //	height     = instrument − reading
 //
-// A reading below zero is a rod held upside down. A set-up starts from the bench
+// A reading below zero is a rod held upside down. A set-up starts from a bench
 // mark or from any point read before it; a point that was read several times
 // from one set-up hands on the mean. It reports a fault where a set-up starts
 // from a point that has no height yet, and where a run misses the bench mark by
@@ -53,8 +53,8 @@ func (r *reduction) setUp(number int, sights []job.Sight) (fault.Fault, bool) {
 	first := sights[0]
 	s := SetUp{Number: number, From: first.Point, Backsight: first}
 	origin := ShotAt{Shot: -1}
-	if first.Point == BenchMark {
-		s.FromHeight, s.Depth, s.Run = r.job.Ground.BenchMark.Height, 1, len(r.book.Runs)
+	if known, isMark := knownHeight(r.job, first.Point); isMark {
+		s.FromHeight, s.Depth, s.Run = known, 1, len(r.book.Runs)
 		r.book.Runs = append(r.book.Runs, Run{})
 	} else {
 		at, known := r.last[first.Point]
@@ -66,28 +66,28 @@ func (r *reduction) setUp(number int, sights []job.Sight) (fault.Fault, bool) {
 		origin = at
 	}
 	s.Instrument = s.FromHeight + first.Reading
-	s.Shots = shots(sights[1:], s.Instrument)
+	s.Shots = r.shots(sights[1:], s.Instrument)
 	index := len(r.book.SetUps)
 	r.book.SetUps = append(r.book.SetUps, s)
 	r.back = append(r.back, origin)
 	run := &r.book.Runs[s.Run]
 	run.SetUps = append(run.SetUps, index)
 	for i, shot := range s.Shots {
-		if shot.Point != BenchMark {
+		if !isKnown(r.job, shot.Point) {
 			r.last[shot.Point] = ShotAt{SetUp: index, Shot: i}
 		}
 	}
 	return fault.Fault{}, false
 }
 
-// shots gathers the sights of one set-up by point, in the order first read. The
+// shots gathers the sights of one set-up by point, in the order first read. A
 // bench mark is kept apart at each reading: it is there to show a change.
-func shots(sights []job.Sight, instrument measure.Length) []Shot {
+func (r *reduction) shots(sights []job.Sight, instrument measure.Length) []Shot {
 	var list []Shot
 	place := map[string]int{}
 	for i, sight := range sights {
 		at, seen := place[sight.Point]
-		if !seen || sight.Point == BenchMark {
+		if !seen || isKnown(r.job, sight.Point) {
 			at = len(list)
 			place[sight.Point] = at
 			list = append(list, Shot{Point: sight.Point})
@@ -132,7 +132,7 @@ func (r *reduction) markForesights() {
 
 func unknownStart(number int, first job.Sight) fault.Fault {
 	wrong := fmt.Sprintf("set-up %d starts from %q, which has no height yet", number, first.Point)
-	remedy := "start it from the bench mark or from a point that an earlier set-up has read"
+	remedy := "start it from a bench mark or from a point that an earlier set-up has read"
 	if number == 1 {
 		remedy = "read the bench mark first: all heights hang on it"
 	}

@@ -179,3 +179,11 @@ func pointName(point string) string {
 	}
 	return point
 }
+
+// markName returns the name of a bench mark as it stands in a sentence.
+func markName(point string) string {
+	if point == BenchMark {
+		return "bench mark"
+	}
+	return "bench mark " + point
+}

@@ -294,11 +294,16 @@ type BenchMark struct {
 	Height measure.Length
 }
 
-// Spot is a named place that is not a pier: a point in plan or a turning point.
+// Spot is a named place that is not a pier: a point in plan, a turning point, or
+// a further bench mark.
 type Spot struct {
 	TurningPoint bool
-	X, Y         measure.Length // when not a turning point
+	Known        *measure.Length // height of a further bench mark, over the same datum as the first; else nil
+	X, Y         measure.Length  // of a point in plan
 }
+
+// InPlan says whether the spot has a place in plan.
+func (s Spot) InPlan() bool { return !s.TurningPoint && s.Known == nil }
 
 // Sight is one rod reading.
 type Sight struct {

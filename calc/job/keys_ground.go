@@ -38,7 +38,7 @@ func groundKeys() []Key {
 		{Path: "ground.instrument.ends", Kind: Distance, Means: "height between the water at both ends of the tube, held side by side", put: func(j *Job, v value) { j.Ground.Instrument.Ends = &v.length }},
 		{Path: "ground.bench_mark.where", Kind: Text, Default: same("not chosen yet", "the job does not say"), Means: "the bench mark, in words", put: func(j *Job, v value) { j.Ground.BenchMark.Where = v.text }},
 		{Path: "ground.bench_mark.height", Kind: Height, Default: same("0", "all heights count from the bench mark"), Means: "height of the bench mark", put: func(j *Job, v value) { j.Ground.BenchMark.Height = v.length }},
-		{Path: "ground.spots.*", Stars: []string{"spot"}, Kind: SpotAt, Choices: []string{"turning_point"}, Means: "a spot that is no pier: its place, or a turning point", put: func(j *Job, v value) {
+		{Path: "ground.spots.*", Stars: []string{"spot"}, Kind: SpotAt, Choices: []string{"turning_point"}, Means: "a spot that is no pier: its place, a further bench mark with its known height, or a turning point", put: func(j *Job, v value) {
 			v.spot.TurningPoint = v.word == "turning_point"
 			j.Ground.Spots = with(j.Ground.Spots, v.names[0], v.spot)
 		}},

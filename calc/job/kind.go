@@ -71,7 +71,7 @@ var (
 	Lengths  = Kind{Name: "a list of lengths", Example: `[8', 31"]`, shape: listShape, nodes: readLengths}
 	Sights   = Kind{Name: "a list of set-ups, each a list of rod readings", Example: `[[bench_mark: 4' 2", A1: 4' 9"]]`, shape: listShape, nodes: readSights}
 	Stock    = Kind{Name: "stock lengths, with prices or without", Example: `{8': 7.20, 10': 9.10}`, shape: tableShape, nodes: readStock}
-	SpotAt   = Kind{Name: "a place in plan, or turning_point", Example: `{x: 3' 6", y: -3'}`, shape: tableShape, nodes: readSpot}
+	SpotAt   = Kind{Name: "a place in plan, the height of a further bench mark, or turning_point", Example: `{x: 3' 6", y: -3'}`, shape: tableShape, nodes: readSpot}
 )
 
 // least is the smallest number that counts as more than 0.

@@ -65,15 +65,17 @@ func readStock(r *reader, path string, n *node, v *value) bool {
 	return true
 }
 
-// readSpot takes {x: …, y: …}, or the words turning_point.
+// readSpot takes {x: …, y: …}, {height: …}, or the words turning_point.
 func readSpot(r *reader, path string, n *node, v *value) bool {
+	const forms = "write {x: 3' 6\", y: -3'}, turning_point, or {height: 3' 2\"} for a further bench mark"
 	found := 0
+	var height measure.Length
 	for _, p := range n.pairs {
 		one := value{bare: v.bare}
-		into := map[string]*measure.Length{"x": &v.spot.X, "y": &v.spot.Y}[p.key]
+		into := map[string]*measure.Length{"x": &v.spot.X, "y": &v.spot.Y, "height": &height}[p.key]
 		switch {
 		case into == nil:
-			r.wrong(path, p.at, fmt.Sprintf("%q is not a key of a spot", p.key), "write x and y, from the frame corner beside A1")
+			r.wrong(path, p.at, fmt.Sprintf("%q is not a key of a spot", p.key), "write x and y, from the frame corner beside A1, or height for a further bench mark")
 			continue
 		case p.value.shape != scalarShape:
 			r.wrong(path+"."+p.key, p.value.at, "here stands "+p.value.shape.String(), "write a length")
@@ -84,13 +86,18 @@ func readSpot(r *reader, path string, n *node, v *value) bool {
 			continue
 		}
 		*into = one.length
+		if into == &height {
+			v.spot.Known = into
+		}
 		found++
 	}
-	if found < 2 && len(n.pairs) < 2 {
-		r.wrong(path, n.at, "the spot needs an x and a y", "write {x: 3' 6\", y: -3'}, or turning_point")
-		return false
+	switch {
+	case v.spot.Known != nil && len(n.pairs) > 1:
+		r.wrong(path, n.at, "a further bench mark has its height and no place in plan", forms)
+	case v.spot.Known == nil && found < 2 && len(n.pairs) < 2:
+		r.wrong(path, n.at, "the spot needs an x and a y", forms)
 	}
-	return found == 2
+	return true // even when it is faulty, so that its name is known to the sights
 }
 
 // readSights takes one list for each set-up, in the order taken. A set-up is a
@@ -145,8 +152,11 @@ func (r *reader) sightsOf(path string, n *node, bare *measure.Length) []Sight {
 			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write a rod reading, such as 4' 9\"")
 			continue
 		}
-		one := value{bare: *bare}
-		if err := Reading.read(&one, p.value.text); err != nil {
+		one, kind := value{bare: *bare}, Reading
+		if !pierName.MatchString(p.key) {
+			kind = Height // a rod held upside down under a mark reads below zero; on the ground none does
+		}
+		if err := kind.read(&one, p.value.text); err != nil {
 			r.slip(path+"."+p.key, p.value.at, err)
 			continue
 		}
