@@ -69,5 +69,5 @@ func (p *Plan) bed() *order.Bed {
 	if s == nil {
 		return nil
 	}
-	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.LooseDensity}
+	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.Loaded()}
 }

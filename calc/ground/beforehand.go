@@ -18,7 +18,7 @@ type MetAt struct {
 	UnderRule bool            // shallower than the least dig or the frost allows, whatever bed or floor
 	Bed       *measure.Length // bed that keeps the floor, nil when even none would not
 	Thin      bool            // Bed is thinner than the least: an exception on rock alone, for an engineer to allow
-	LiftFloor *measure.Length // how much higher the floor must be for the least bed, nil when that does not help
+	LiftFloor *measure.Length // how much higher the floor must be for the least bed, nil when that does not help or another pier cannot follow
 }
 
 // Beforehand solves what to do at every pier whose seat is not set, for each of
@@ -60,10 +60,10 @@ func (g *Ground) metAt(p place, depth measure.Length) MetAt {
 		row.Bed, row.Thin = &bed, bed < bounds.StoneLeast
 	}
 	bounds.DigMost, bounds.DigMostBy = depth, Rock
-	if depth-bounds.StoneLeast >= bounds.CoverLeast {
+	if !row.UnderRule && depth-bounds.StoneLeast >= bounds.CoverLeast {
 		seat, _ := bounds.LowestSeat()
 		lift := p.buildUp + seat + g.terms.Shortest - g.Floor.Height
-		if lift > 0 {
+		if lift > 0 && g.Floor.Height+lift <= g.terms.ceiling(unsettled(g.places)).Floor {
 			row.LiftFloor = &lift
 		}
 	}

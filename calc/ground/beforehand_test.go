@@ -1,11 +1,13 @@
 package ground_test
 
 import (
+	"maps"
 	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
 
 	"pierbook/calc/frame"
 	"pierbook/calc/ground"
@@ -45,6 +47,34 @@ func TestBeforehandIsWhatTheJobSaysOnceItHappens(t *testing.T) {
 		}
 	}
 	assert.NotNil(t, b.Rows[0].LiftFloor)
+}
+
+// A higher floor is a way on only where all the other piers can follow it.
+func TestAFloorIsLiftedNoHigherThanTheOthersAllow(t *testing.T) {
+	lifted, refused := 0, 0
+	rapid.Check(t, func(t *rapid.T) {
+		j, f := randomSite(t)
+		g := work(t, j, f)
+		for _, b := range g.Beforehand(measure.Inch, 3) {
+			for _, row := range b.Rows {
+				hit := *j
+				hit.Ground.Probes = maps.Clone(j.Ground.Probes)
+				hit.Ground.Probes[b.Pier] = job.Probe{Depth: row.Depth, Found: "rock"}
+				if row.LiftFloor == nil {
+					hit.Platform.Floor = job.Floor{Lowest: true}
+					if work(t, &hit, f).Floor == nil {
+						refused++
+					}
+					continue
+				}
+				hit.Platform.Floor = job.Floor{Height: g.Floor.Height + *row.LiftFloor}
+				require.Nil(t, work(t, &hit, f).Clash, "%s met at %v, floor lifted by %v", b.Pier, row.Depth, *row.LiftFloor)
+				lifted++
+			}
+		}
+	})
+	assert.Positive(t, lifted)
+	assert.Positive(t, refused)
 }
 
 // Firm ground that can be dug asks for no thin bed: every bed under the least is

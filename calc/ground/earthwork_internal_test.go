@@ -248,6 +248,21 @@ func TestPublishedStoneOrder(t *testing.T) {
 	assert.InDelta(t, e.want("loose_over_compacted"), float64(j.Stone.Density.Over(j.Stone.LooseDensity)), e.Tolerance)
 }
 
+// The same stone wet: by the rule of the design manual, 1 + free water times as
+// heavy, in more loads, while its volume stays.
+func TestWaterMakesStoneHeavierAndNoMore(t *testing.T) {
+	j := &job.Job{Stone: job.Stone{Loose: 1.3, LooseDensity: 100 * measure.PoundPerCubicFoot}}
+	j.Yard.Payload = 1000 * measure.Pound
+	dry := orderOf(j, 10*measure.CubicFoot)
+	j.Stone.Water = 0.10
+	wet := orderOf(j, 10*measure.CubicFoot)
+	assert.Equal(t, dry.Order, wet.Order)
+	assert.InDelta(t, 1300, float64(dry.Mass/measure.Pound), 1e-9)
+	assert.InDelta(t, 1430, float64(wet.Mass/measure.Pound), 1e-9)
+	j.Yard.Payload = 1400 * measure.Pound
+	assert.Equal(t, [2]measure.Count{1, 2}, [2]measure.Count{orderOf(&job.Job{Stone: job.Stone{Loose: 1.3, LooseDensity: j.Stone.LooseDensity}, Yard: j.Yard}, 10*measure.CubicFoot).Trips, orderOf(j, 10*measure.CubicFoot).Trips})
+}
+
 // STN-03: the rule of a gravel pit, a quarter more for tamping and a ton and a
 // half a yard.
 func TestPublishedDriveway(t *testing.T) {

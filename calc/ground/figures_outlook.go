@@ -187,7 +187,9 @@ func (l *ledger) taped(g *Ground, f *frame.Frame) {
 func (l *ledger) odds(g *Ground) {
 	o := g.Odds(l.job)
 	if o == nil {
-		l.blank("stone.even", "stone to order at even odds", "stone.nine_in_ten", "stone that is enough nine times in ten", "stone.enough", "chance that the stone ordered is enough")
+		l.blank("stone.even", "stone to order at even odds", "stone.nine_in_ten", "stone that is enough nine times in ten", "stone.enough", "chance that the stone ordered is enough",
+			"stone.one_more_saves", "what one more probe may take off the stone that is enough nine times in ten")
+		l.unforeseen(g)
 		return
 	}
 	order := func(key, means string, at StoneOrder) {
@@ -200,4 +202,23 @@ func (l *ledger) odds(g *Ground) {
 	order("stone.nine_in_ten", "stone that is enough nine times in ten", o.NineInTen)
 	l.add(figure.Figure{Key: "stone.enough", Means: "chance that the stone ordered is enough", Value: o.Enough, Formula: "Student's t at the order",
 		Working: l.print(o.Enough), From: []string{"stone.order", "stone.nine_in_ten"}})
+	l.add(figure.Figure{Key: "stone.one_more_saves", Means: "what one more probe may take off the stone that is enough nine times in ten, when it finds the mean", Value: o.OneMoreSaves,
+		Formula: "the same for n + 1 probes and m − 1 beds to foresee", Working: l.print(o.OneMoreSaves), From: []string{"stone.nine_in_ten"}})
+	l.unforeseen(g)
+}
+
+// unforeseen counts the beds of which the order knows only the least: where too
+// few probes differ to say what the others may take.
+func (l *ledger) unforeseen(g *Ground) {
+	const means = "beds that the order takes at their least, since too few probes differ to foresee them"
+	if g.Stone == nil {
+		l.blank("stone.unforeseen", means)
+		return
+	}
+	count := 0
+	if g.Odds(l.job) == nil {
+		_, _, count, _ = g.beds()
+	}
+	l.add(figure.Figure{Key: "stone.unforeseen", Means: means, Value: measure.Count(count), Formula: "piers without a probe, unless two probes or more differ", Working: counted(count, "bed"),
+		From: []string{"stone.order"}})
 }

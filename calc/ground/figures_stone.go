@@ -33,8 +33,8 @@ func (l *ledger) stone(g *Ground) {
 			s.Units, l.print(l.job.Stone.SoldBy), l.print(s.Order)), From: []string{"stone.loose", "stone.waste", "stone.sold_by"}})
 	l.add(figure.Figure{Key: "stone.order_units", Means: "sold units of stone", Value: s.Units, Formula: "order ÷ sold unit",
 		Working: fmt.Sprintf("%s ÷ %s = %d", l.print(s.Order), l.print(l.job.Stone.SoldBy), s.Units), From: []string{"stone.order", "stone.sold_by"}})
-	l.add(figure.Figure{Key: "stone.mass", Means: "mass of the stone ordered", Value: s.Mass, Formula: "order × loose density",
-		Working: fmt.Sprintf("%s × %s = %s", l.print(s.Order), l.print(l.job.Stone.LooseDensity), l.print(s.Mass)), From: []string{"stone.order", "stone.loose_density"}})
+	l.add(figure.Figure{Key: "stone.mass", Means: "mass of the stone ordered", Value: s.Mass, Formula: "order × loose density × (1 + water)",
+		Working: fmt.Sprintf("%s × %s × (1 + %s) = %s", l.print(s.Order), l.print(l.job.Stone.LooseDensity), l.print(l.job.Stone.Water), l.print(s.Mass)), From: []string{"stone.order", "stone.loose_density", "stone.water"}})
 	l.trips(s)
 	l.add(figure.Figure{Key: "stone.layer", Means: "thickest layer of stone, as tipped", Value: s.Layer, Rounding: measure.Up,
 		Formula: "stone as tipped ÷ layers, the thickest of all holes", Working: fmt.Sprintf("%s, %s at most", l.print(s.Layer), l.print(s.LayerAtMost)), From: []string{"stone.layer_at_most"}})

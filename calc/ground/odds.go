@@ -89,7 +89,7 @@ func orderOf(j *job.Job, compacted measure.Volume) StoneOrder {
 	if j.Stone.SoldBy > 0 {
 		o.Order = measure.Volume(float64(o.Units) * float64(j.Stone.SoldBy))
 	}
-	o.Mass = j.Stone.LooseDensity.Of(o.Order)
+	o.Mass = j.Stone.Loaded().Of(o.Order)
 	o.Trips = measure.Count(wholeUnits(float64(o.Mass), float64(j.Yard.Payload)))
 	return o
 }

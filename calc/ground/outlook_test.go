@@ -253,6 +253,32 @@ func TestHumpsBetweenThePiersAreFound(t *testing.T) {
 	assert.Positive(t, humps[0].Lower)
 }
 
+// Between two lines the ground is looked at all the way across, and not in the
+// middle alone: what is found comes near the worst of a far closer look.
+func TestTheWorstHumpBetweenTwoLinesIsFound(t *testing.T) {
+	f := sampleFrame()
+	j := allRead()
+	j.Platform.Floor = job.Floor{Height: in(22)}
+	// A knoll just outside the frame, near the corner of line A, lifts the ground
+	// beside that line more than half-way to the next.
+	j.Ground.Spots["knoll"] = job.Spot{X: in(-2), Y: f.Lines[0].Y + in(14)}
+	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "knoll", Reading: in(60 - 24)})
+	g := work(t, j, f)
+	humps := g.Humps(f)
+	i := slices.IndexFunc(humps, func(h ground.Hump) bool { return h.Under == "the joists between A and B" })
+	require.GreaterOrEqual(t, i, 0)
+	underside := g.Floor.Height - f.BuildUp.Surface - f.BuildUp.Joist
+	var worst, middle measure.Length
+	for x := measure.Length(0); x <= f.Length; x += measure.Inch {
+		for y := f.Lines[0].Y; y <= f.Lines[1].Y; y += measure.Inch {
+			worst = max(worst, g.Surface.At(x, y)+j.Frame.Clear-underside)
+		}
+		middle = max(middle, g.Surface.At(x, f.Lines[0].Y+(f.Lines[1].Y-f.Lines[0].Y)/2)+j.Frame.Clear-underside)
+	}
+	assert.Greater(t, worst, middle+in(2), "the middle alone would not show it")
+	assert.Greater(t, humps[i].Lower, worst-in(1.75))
+}
+
 func TestASpotInsideTheFrameLiftsTheFloor(t *testing.T) {
 	j := allRead()
 	j.Ground.Spots["mound"] = job.Spot{X: in(96), Y: in(100)}

@@ -18,7 +18,7 @@ type Stone struct {
 	WithWaste          measure.Volume // loose, with waste
 	Order              measure.Volume // WithWaste rounded up to whole sold units
 	Units              measure.Count  // sold units
-	Mass               measure.Mass   // of the order, loose and dry
+	Mass               measure.Mass   // of the order, loose, with its water
 	Trips              measure.Count  // of the vehicle, 0 when its payload is unknown
 	LayerAtMost, Layer measure.Length // loose: the limit, and the thickest layer of all holes
 	Piers              []PierStone    // in the order of the piers
@@ -66,7 +66,7 @@ func stoneOf(j *job.Job, piers []Pier) *Stone {
 	if j.Stone.SoldBy > 0 {
 		s.Order = measure.Volume(float64(s.Units) * float64(j.Stone.SoldBy))
 	}
-	s.Mass = j.Stone.LooseDensity.Of(s.Order)
+	s.Mass = j.Stone.Loaded().Of(s.Order)
 	s.Trips = measure.Count(wholeUnits(float64(s.Mass), float64(j.Yard.Payload)))
 	return s
 }

@@ -9,14 +9,15 @@ import (
 
 // Hump is ground that comes too near the frame between the piers.
 type Hump struct {
-	Under  string // "beam A", "the joists between A and B", or a spot read inside the frame
+	Under  string // "beam A" or "the joists between A and B"
 	X, Y   measure.Length
 	Ground measure.Length
 	Gap    measure.Length // to what is above it
 	Lower  measure.Length // how much to take off, for the clearance wanted
 }
 
-// stepsInBay is how many times the ground is looked at between two piers.
+// stepsInBay is how many times the ground is looked at between two piers, and
+// between two lines.
 const stepsInBay = 4
 
 // Humps looks along every beam line, and between the lines under the joists,
@@ -28,10 +29,16 @@ func (g *Ground) Humps(f *frame.Frame) []Hump {
 		return nil
 	}
 	var humps []Hump
-	look := func(under string, y, underside measure.Length) {
-		if h, found := g.hump(f, y, underside); found {
-			h.Under = under
-			humps = append(humps, h)
+	look := func(under string, underside measure.Length, ys ...measure.Length) {
+		var worst Hump
+		for _, y := range ys {
+			if h := g.hump(f, y, underside); h.Lower > worst.Lower {
+				worst = h
+			}
+		}
+		if worst.Lower > 0 {
+			worst.Under = under
+			humps = append(humps, worst)
 		}
 	}
 	joists := g.Floor.Height - f.BuildUp.Surface - f.BuildUp.Joist
@@ -39,18 +46,23 @@ func (g *Ground) Humps(f *frame.Frame) []Hump {
 		joists = g.Floor.PostTops
 	}
 	for i, line := range f.Lines {
-		look("beam "+line.Name, line.Y, g.Floor.PostTops)
-		if i > 0 {
-			before := f.Lines[i-1]
-			look("the joists between "+before.Name+" and "+line.Name, before.Y+(line.Y-before.Y)/2, joists)
+		look("beam "+line.Name, g.Floor.PostTops, line.Y)
+		if i == 0 {
+			continue
 		}
+		before := f.Lines[i-1]
+		var between []measure.Length
+		for k := 1; k < stepsInBay; k++ {
+			between = append(between, before.Y+(line.Y-before.Y).Part(k, stepsInBay))
+		}
+		look("the joists between "+before.Name+" and "+line.Name, joists, between...)
 	}
 	return humps
 }
 
-// hump returns the place along one y where the ground comes nearest, when it is
-// too near.
-func (g *Ground) hump(f *frame.Frame, y, underside measure.Length) (Hump, bool) {
+// hump returns the place along one y where the ground comes nearest; nothing is
+// to be taken off where it comes too near nowhere.
+func (g *Ground) hump(f *frame.Frame, y, underside measure.Length) Hump {
 	perLine := 1
 	for i := range f.Lines {
 		perLine = max(perLine, f.PerLine(i))
@@ -64,7 +76,7 @@ func (g *Ground) hump(f *frame.Frame, y, underside measure.Length) (Hump, bool) 
 			worst = Hump{X: x, Y: y, Ground: height, Gap: underside - height, Lower: lower}
 		}
 	}
-	return worst, worst.Lower > 0
+	return worst
 }
 
 // Fall is how the ground lies under the platform.

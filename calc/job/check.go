@@ -121,6 +121,9 @@ func (j *Job) checkFactors(r *reader) {
 			r.wrong(path, r.at(path), fmt.Sprintf("%s is no volume over another", factor.Print(j.Style())), "write loose over solid, such as 1.25 for a quarter more")
 		}
 	}
+	if j.Stone.Water > 0.4 {
+		r.wrong("stone.water", r.at("stone.water"), j.Stone.Water.Print(j.Style())+" is more water than stone holds", "write a percentage such as 5%")
+	}
 	if j.Stone.Waste > 0.5 {
 		r.wrong("stone.waste", r.at("stone.waste"), j.Stone.Waste.Print(j.Style())+" is too much waste", "write a percentage such as 8%")
 	}

@@ -242,7 +242,13 @@ type Stone struct {
 	SoldBy       measure.Volume
 	Density      measure.Density // compacted
 	LayerAtMost  measure.Length
-	LooseDensity measure.Density
+	LooseDensity measure.Density // dry
+	Water        measure.Percent // in the stone as it is loaded, of its dry weight
+}
+
+// Loaded returns the density of the stone as it comes: loose, with its water.
+func (s Stone) Loaded() measure.Density {
+	return s.LooseDensity * measure.Density(1+s.Water)
 }
 
 // Dig bounds the holes.

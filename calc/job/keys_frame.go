@@ -104,8 +104,9 @@ func blockKeys() []Key {
 		{Path: "stone.loose", Kind: Ratio, FromSays: "stone.kind", From: looseOf, Means: "loose volume of the stone over its compacted volume", put: func(j *Job, v value) { j.Stone.Loose = measure.Ratio(v.number) }},
 		{Path: "stone.waste", Kind: Percent, Default: same("8%", practice), Means: "stone spilled and trodden in", put: func(j *Job, v value) { j.Stone.Waste = measure.Percent(v.number) }},
 		{Path: "stone.sold_by", Kind: Volume, Default: either("1/2 yd3", "0.5 m3", practice), Means: "unit in which the stone is sold", put: func(j *Job, v value) { j.Stone.SoldBy = measure.Volume(v.number) }},
-		{Path: "stone.density", Kind: Density, From: compactedOf, FromSays: "stone.kind", Means: "density of the compacted stone", put: func(j *Job, v value) { j.Stone.Density = measure.Density(v.number) }},
-		{Path: "stone.loose_density", Kind: Density, From: looseDensityOf, FromSays: "stone.kind", Means: "density of the loose stone", put: func(j *Job, v value) { j.Stone.LooseDensity = measure.Density(v.number) }},
+		{Path: "stone.density", Kind: Density, From: compactedOf, FromSays: "stone.kind", Means: "density of the compacted stone, dry", put: func(j *Job, v value) { j.Stone.Density = measure.Density(v.number) }},
+		{Path: "stone.loose_density", Kind: Density, From: looseDensityOf, FromSays: "stone.kind", Means: "density of the loose stone, dry", put: func(j *Job, v value) { j.Stone.LooseDensity = measure.Density(v.number) }},
+		{Path: "stone.water", Kind: Percent, Default: same("5%", "an assumption, no source: WSDOT Design Manual M 22-01 multiplies its dry weights by 1 + free water; a waste agency's table of weights puts wet gravel a fifth over dry"), Means: "water in the stone as it is loaded, of its dry weight", put: func(j *Job, v value) { j.Stone.Water = measure.Percent(v.number) }},
 		{Path: "stone.layer", Kind: Length, AtMost: deepest, Default: memory(either(`3"`, "75 mm", "hand tampers: layers of 2 to 4 in, no published rule found")), Means: "thickest loose layer to tamp at once", put: func(j *Job, v value) { j.Stone.LayerAtMost = v.length }},
 
 		{Path: "dig.least", Kind: Distance, AtMost: deepest, Default: either(`6"`, "150 mm", "builders' advice: through the topsoil, at least 6 in; "+practice), Means: "least depth of a hole", put: func(j *Job, v value) { j.Dig.Least = v.length }},

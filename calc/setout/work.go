@@ -2,6 +2,7 @@ package setout
 
 import (
 	"fmt"
+	"slices"
 
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
@@ -177,6 +178,23 @@ func (c *Check) Slide() measure.Length {
 // MayMove says whether corners may be moved by these readings: not when one of
 // them is a mistake.
 func (c *Check) MayMove() bool { return c.Adjustment.Verdict != Mistake }
+
+// InPlace says whether one of the choices leaves every corner where it is.
+func (c *Check) InPlace() bool {
+	return slices.ContainsFunc(c.Holds[:], func(h Hold) bool { return h.Stay == len(h.Moves) })
+}
+
+// Parts returns a move's two distances, each 0 when it is less than one error of
+// the tape, which cannot show it.
+func (c *Check) Parts(m Move) (along, across measure.Length) {
+	shown := func(part measure.Length) measure.Length {
+		if part.Abs() <= c.Adjustment.Sigma {
+			return 0
+		}
+		return part
+	}
+	return shown(m.Along), shown(m.Across)
+}
 
 // Checks returns the measurings that were made, strings before frame.
 func (s *SetOut) Checks() []*Check {

@@ -95,20 +95,26 @@ func pointName(name string) string {
 }
 
 // diagonalTable is the worksheet of the four sides and two diagonals: wanted,
-// measured, difference, twice. What the job knows of the first measuring of the
-// strings stands in it.
+// measured, difference, twice, for the strings, the piers and the beams. What
+// the job knows of the strings and of the beams stands in it.
 func diagonalTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("From – to"), big("Wanted"), words("First time"), words("Off by"), words("Second time"), words("Off by")}, Size: layouts.Working}
-	for _, r := range []setout.Rectangle{p.SetOut.Frame, p.SetOut.Piers} {
+	for _, r := range []setout.Rectangle{p.SetOut.Frame, p.SetOut.Piers, p.SetOut.Beams} {
 		g := layouts.Group{Name: r.Title}
 		wanted := [6]measure.Length{r.Length, r.Width, r.Length, r.Width, r.Diagonal(), r.Diagonal()}
 		for i, want := range wanted {
 			name := setout.SideName(r, i)
 			row := []layouts.Cell{head(name), c.length(want), blank("first measuring of " + name), blank("off by"), blank("second measuring of " + name), blank("off by")}
-			if strings := p.SetOut.Strings; strings != nil && r == strings.Rectangle {
-				measured := strings.Adjustment.Measured[i]
-				row[2], row[3] = c.length(measured), c.length(measured-want)
+			for _, check := range p.SetOut.Checks() {
+				if r != check.Rectangle {
+					continue
+				}
+				at, measured := 2, check.Adjustment.Measured[i]
+				if check == p.SetOut.Sides && r == p.SetOut.Frame {
+					at = 4 // the frame's faces, measured again on the beams
+				}
+				row[at], row[at+1] = c.length(measured), c.length(measured-want)
 			}
 			g.Rows = append(g.Rows, row)
 		}

@@ -41,12 +41,12 @@ func stepMore(p *calc.Plan, a, b ground.PricePoint) string {
 // nextTable names the piers to read next, and what that may change.
 func nextTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), words("Reading")}}
+	t := layouts.Table{Head: []layouts.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), number("Its hole may move by"), words("Reading")}}
 	for i, n := range p.Ground.ReadNext() {
 		if i == 4 {
 			break
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(n.Pier), c.length(n.Error), c.quantity(measure.Small(n.Moves)), blank("reading at " + n.Pier)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(n.Pier), c.length(n.Error), c.quantity(measure.Small(n.Moves)), c.quantity(measure.Small(n.Digs)), blank("reading at " + n.Pier)})
 	}
 	return t
 }
@@ -55,8 +55,16 @@ func nextTable(p *calc.Plan) layouts.Table {
 func chanceTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Too short as planned"), number("Too short with all means"), number("Floor safe nine times in ten")}}
+	high := false
 	for _, chance := range p.Ground.ShortChances() {
-		t.Rows = append(t.Rows, []layouts.Cell{head(chance.Pier), c.quantity(chance.AsPlanned), c.quantity(chance.AtAll), c.length(chance.Safe)})
+		safe := c.length(chance.Safe)
+		if chance.Safe > p.Ground.Floor.Highest {
+			safe, high = text(chance.Safe.Print(p.Style)+" ‡"), true
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(chance.Pier), c.quantity(chance.AsPlanned), c.quantity(chance.AtAll), safe})
+	}
+	if high {
+		t.Note = fmt.Sprintf("‡ over %s, the highest floor that the other piers allow: no floor makes this pier safe. Read it.", p.Ground.Floor.Highest.Print(p.Style))
 	}
 	return t
 }
@@ -122,7 +130,7 @@ func tapedTable(p *calc.Plan) layouts.Table {
 // oddsTable is the order of stone at even odds and at nine in ten.
 func oddsTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Order"), number("Loose, with waste"), number("As sold"), number("Units"), number("Enough"), number("Loads")}}
+	t := layouts.Table{Head: []layouts.Column{words("Order"), number("Loose, with waste"), number("As sold"), number("Units"), number("Weight"), number("Loads"), number("Enough")}}
 	odds := p.Ground.Odds(p.Job)
 	if odds == nil {
 		return t
@@ -131,10 +139,13 @@ func oddsTable(p *calc.Plan) layouts.Table {
 		name  string
 		order ground.StoneOrder
 	}{{"even odds", odds.Even}, {"nine times in ten", odds.NineInTen}} {
-		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.quantity(row.order.WithWaste), c.quantity(row.order.Order), c.quantity(row.order.Units), c.quantity(row.order.Chance), c.quantity(row.order.Trips)})
+		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.quantity(row.order.WithWaste), c.quantity(row.order.Order), c.quantity(row.order.Units), c.quantity(row.order.Mass), c.quantity(row.order.Trips), c.quantity(row.order.Chance)})
 	}
 	t.Note = fmt.Sprintf("From %d beds known by the bar, with a mean of %s and a scatter of %s, for %d more. The order of the plan is enough %s of the time.",
 		odds.Probed, odds.Mean.Print(p.Style), odds.Scatter.Print(p.Style), odds.Unknown, odds.Enough.Print(p.Style))
+	if odds.OneMoreSaves > 0 {
+		t.Note += fmt.Sprintf(" One more hole probed, if it is like the others, takes %s off what is needed nine times in ten.", odds.OneMoreSaves.Print(p.Style))
+	}
 	return t
 }
 

@@ -95,6 +95,7 @@ func stoneTable(p *calc.Plan) layouts.Table {
 	}
 	beds := map[string]ground.PierStone{}
 	if p.Ground.Stone != nil {
+		t.Note += " The order is " + tipped(p, p.Ground.Stone.Order).Text + "."
 		for _, bed := range p.Ground.Stone.Piers {
 			beds[bed.Name] = bed
 		}
@@ -104,9 +105,18 @@ func stoneTable(p *calc.Plan) layouts.Table {
 		if !known {
 			return []layouts.Cell{head(pier.Name), blank("bed"), blank("layers"), blank("each layer"), blank("top of the bed"), blank("stone by here"), blank("used at " + pier.Name)}
 		}
-		return []layouts.Cell{head(pier.Name), c.length(bed.Bed), count(bed.Layers), c.length(bed.Layer), c.length(pier.Hole.Cover()), c.quantity(bed.UsedSoFar), blank("used at " + pier.Name)}
+		return []layouts.Cell{head(pier.Name), c.length(bed.Bed), count(bed.Layers), c.length(bed.Layer), c.length(pier.Hole.Cover()), tipped(p, bed.UsedSoFar), blank("used at " + pier.Name)}
 	})
 	return t
+}
+
+// tipped prints a running total of stone in one unit from the first pier to the
+// last: cubic feet, which a bucket measures, or cubic metres.
+func tipped(p *calc.Plan, v measure.Volume) layouts.Cell {
+	if p.Job.Units == measure.Metric {
+		return text(v.Print(p.Style))
+	}
+	return text(fmt.Sprintf("%.1f\u00a0ft³", float64(v/measure.CubicFoot)))
 }
 
 // postTable is the sum that works on paper: post = printed number + reading on

@@ -12,7 +12,9 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/job"
+	"pierbook/calc/measure"
 	"pierbook/content"
+	"pierbook/diagrams"
 	"pierbook/layouts"
 )
 
@@ -151,6 +153,31 @@ func TestMeasuredSixAndTheMovesTheyAskFor(t *testing.T) {
 	// The far side slides back by (120.375² − 119.625²) / (4 × 96) = 0.47.
 	assert.Equal(t, "A1 | stays |  |  |  |  | ", moves[1])
 	assert.Contains(t, moves[3], "B2 | 1/2″ | B1 | – |  | ")
+}
+
+// Where one choice of what to hold leaves every corner, no arrow may send
+// anybody to move one.
+func TestCornersInPlaceAreNotDrawnAsMoving(t *testing.T) {
+	p := second(t, "A1-B2: 10' 3/8\", A2-B1: 9' 11 5/8\"", "A1-B2: 10' 1/8\", A2-B1: 9' 11 7/8\"")
+	require.Contains(t, strings.Join(rows(moveTable(p)), "\n"), "The strings are where they belong")
+	assert.Empty(t, cornerMoves(p))
+	moved := cornerMoves(second(t))
+	require.Len(t, moved, 1)
+	for _, corner := range moved[0].(diagrams.Moves).Corners {
+		for _, part := range []measure.Length{corner.Along.Abs(), corner.Forward.Abs()} {
+			assert.True(t, part == 0 || part > measure.Sixteenth, "%s: what the table leaves out is not drawn", corner.Name)
+		}
+	}
+}
+
+// Six lengths are measured before the digging and again on the beams.
+func TestTheWorksheetOfSidesHoldsBothTimes(t *testing.T) {
+	blank := rows(diagonalTable(second(t, "  strings:", "  stock: {2x6: [8']}\n  #", "  frame: {A1-A2: 8', A2-B2: 6' 1\", B2-B1: 8', B1-A1: 6', A1-B2: 10', A2-B1: 10'}", "")))
+	assert.Contains(t, blank, "A1-A2 | 8′ 0″ | … | … | … | …")
+	filled := rows(diagonalTable(second(t)))
+	assert.Contains(t, filled, "A1-B2 | 10′ 0″ | 10′ 0 3/8″ | 3/8″ | … | …", "the strings")
+	assert.Contains(t, filled, "A2-B2 | 6′ 0″ | 6′ 1″ | 1″ | … | …", "the beams")
+	assert.Len(t, filled, 3*(1+6))
 }
 
 // The same sheet prints a blank or a number.

@@ -106,13 +106,14 @@ func racking(p *calc.Plan) []diagrams.Drawing {
 func cornerMoves(p *calc.Plan) []diagrams.Drawing {
 	var list []diagrams.Drawing
 	for _, check := range p.SetOut.Checks() {
-		if !check.MayMove() {
+		if !check.MayMove() || check.InPlace() {
 			continue
 		}
 		hold := check.Holds[1]
 		d := diagrams.Moves{Of: check.Of, LinesGoLeft: gridOf(p).LinesGoLeft, Length: check.Rectangle.Length, Width: check.Rectangle.Width}
 		for i, m := range hold.Moves {
-			d.Corners[i] = diagrams.CornerMove{Name: check.Rectangle.Corners[i], Along: m.Along, Forward: m.Across, Stays: m.Size() <= check.Tolerance}
+			along, across := check.Parts(m)
+			d.Corners[i] = diagrams.CornerMove{Name: check.Rectangle.Corners[i], Along: along, Forward: across, Stays: m.Size() <= check.Tolerance}
 		}
 		list = append(list, d)
 	}

@@ -2,7 +2,6 @@ package blocks
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"pierbook/calc"
@@ -69,7 +68,7 @@ func moveTable(p *calc.Plan) layouts.Table {
 		if !check.MayMove() {
 			continue
 		}
-		if slices.ContainsFunc(check.Holds[:], func(h setout.Hold) bool { return h.Stay == len(h.Moves) }) {
+		if check.InPlace() {
 			row := []layouts.Cell{head("all four"), text("stay"), text(""), text(""), text(""), text(""), text("")}
 			t.Groups = append(t.Groups, layouts.Group{Name: "The " + check.Of + " are where they belong", Rows: [][]layouts.Cell{row}})
 			continue
@@ -107,12 +106,12 @@ func moveRow(p *calc.Plan, check *setout.Check, i int, m setout.Move) []layouts.
 	}
 	row[1] = text("–")
 	row[3] = text("–")
-	least := check.Adjustment.Sigma // what is less does not show on the tape
-	if m.Along.Abs() > least {
-		row[1], row[2] = c.length(m.Along.Abs()), text(check.AlongTowards(i, m))
+	along, across := check.Parts(m)
+	if along != 0 {
+		row[1], row[2] = c.length(along.Abs()), text(check.AlongTowards(i, m))
 	}
-	if m.Across.Abs() > least {
-		row[3], row[4] = c.length(m.Across.Abs()), text(check.AcrossTowards(i, m))
+	if across != 0 {
+		row[3], row[4] = c.length(across.Abs()), text(check.AcrossTowards(i, m))
 	}
 	row[5] = c.length(2 * max(m.AlongError, m.AcrossError))
 	row[6] = tick()

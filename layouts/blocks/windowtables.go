@@ -61,7 +61,9 @@ func windowWords(c cells, row ground.MetAt) string {
 		ways = append(ways, "bed "+row.Bed.Print(c.style))
 	}
 	if row.LiftFloor != nil && len(ways) == 0 {
-		ways = append(ways, "floor +"+row.LiftFloor.Print(c.style))
+		up := c.style
+		up.Rounding = measure.Up
+		ways = append(ways, "floor +"+row.LiftFloor.Print(up))
 	}
 	if row.Thin {
 		ways = append(ways, "on rock "+row.Bed.Print(c.style))
