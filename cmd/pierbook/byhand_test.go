@@ -41,6 +41,9 @@ type handJob struct {
 	spots                     map[string][2]float64
 	probes                    map[string]handProbe
 	beds                      map[string]float64
+	// What came back from the site: depths of the beams by line, depths of the
+	// holes and heights of the seats by pier.
+	beams, dug, seats map[string]float64
 }
 
 type handSight struct {
@@ -99,6 +102,14 @@ func handFigures(j handJob) map[string]any {
 }
 
 func (j handJob) buildUp() float64 { return j.surface + j.joist + j.beam + j.cap }
+
+// buildUpAt takes the depth of the beam as it was delivered.
+func (j handJob) buildUpAt(pier string) float64 {
+	if depth, measured := j.beams[pier[:1]]; measured {
+		return j.buildUp() - j.beam + depth
+	}
+	return j.buildUp()
+}
 
 func (j handJob) layJoists(f map[string]any) {
 	positions := 2 // one at each end, and none so near the last that no half inch is left between
@@ -249,6 +260,10 @@ func (j handJob) rules(p handPier) []halfPlane {
 	if bed, ok := j.beds[p.name]; ok {
 		leastStone = bed
 	}
+	if depth, dug := j.dug[p.name]; dug { // it may be dug deeper, and not be filled with soil
+		probe = handProbe{depth: depth}
+		deepest = math.Max(j.deepest, depth)
+	}
 	return []halfPlane{
 		{-1, 0, -math.Max(j.leastDig, math.Max(probe.depth, j.frost))}, // D ≥ least, firm, frost
 		{1, 0, deepest},                // D ≤ deepest
@@ -318,7 +333,7 @@ func (j handJob) digHoles(piers []handPier, floor float64) {
 		p := &piers[i]
 		p.dig, p.stone = math.Inf(1), math.Inf(1)
 		// post = F − t − (g − D + c + seat), between shortest and longest
-		free := floor - j.buildUp() - p.ground - j.seat
+		free := floor - j.buildUpAt(p.name) - p.ground - j.seat
 		rules := append(j.rules(*p), halfPlane{-1, 1, free - j.shortest}, halfPlane{1, -1, j.longest - free})
 		for _, corner := range corners(rules) {
 			if corner[0] < p.dig-1e-6 || corner[0] < p.dig+1e-6 && corner[1] < p.stone {
@@ -326,7 +341,10 @@ func (j handJob) digHoles(piers []handPier, floor float64) {
 			}
 		}
 		p.seat = p.ground - p.dig + p.stone + j.seat
-		p.post = floor - j.buildUp() - p.seat
+		if seat, read := j.seats[p.name]; read {
+			p.seat = seat
+		}
+		p.post = floor - j.buildUpAt(p.name) - p.seat
 	}
 }
 
