@@ -47,6 +47,13 @@ func aliases(j *job.Job) []figure.Figure {
 	return figures
 }
 
+// heightLine names, by the kind of instrument, what heights are counted from in
+// one set-up, and what must stay where it is during it.
+var heightLine = map[string][2]string{
+	"rotary_laser": {"instrument", "instrument"}, "line_laser": {"instrument", "instrument"}, "builders_level": {"instrument", "instrument"},
+	"water_level": {"water", "mark of the water"}, "string_level": {"string", "nail of the string"},
+}
+
 // wordFigures are words that pages use: units of the blanks, names of corners.
 func (p *Plan) wordFigures() []figure.Figure {
 	unit, rod := "ft, in", "ft, in"
@@ -68,6 +75,8 @@ func (p *Plan) wordFigures() []figure.Figure {
 		word("job.progress", "how far the job has come", string(p.Ground.Progress), "by what the job file holds: no readings, readings of the ground, of the seats, of the finished floor"),
 		word("unit.length", "unit of lengths in blanks", unit, "by the system of units", "units"),
 		word("unit.rod", "unit of rod readings in blanks", rod, "as the rod reads", "ground.instrument.reads"),
+		word("instrument.line", "what heights are counted from in one set-up", heightLine[p.Job.Ground.Instrument.Kind][0], "by the kind of instrument", "ground.instrument.kind"),
+		word("instrument.base", "what must not move during one set-up", heightLine[p.Job.Ground.Instrument.Kind][1], "by the kind of instrument", "ground.instrument.kind"),
 		word("corner.1", "pier at the hook corner", corners[0].Name, "first pier of the first line"),
 		word("corner.2", "corner pier at the far end of the first line", corners[1].Name, "last pier of the first line", perLine),
 		word("corner.3", "corner pier diagonally opposite the hook corner", corners[2].Name, "last pier of the last line", lines, perLine),

@@ -38,11 +38,11 @@ const besideFrame = 6 * measure.Foot
 //
 // A tilt that is the same all round cancels between sights of equal length, so
 // the spread of the errors matters for the level of the floor, their size only
-// for its height. An instrument without an error by distance, such as a water
-// level, has no stands.
+// for its height. Water stands level whatever its distance, so that a water level
+// has no stands.
 func Stands(j *job.Job, f *frame.Frame) []Stand {
 	tool := j.Ground.Instrument
-	if tool.Error <= 0 || tool.Over <= 0 {
+	if tool.Kind == "water_level" || tool.Error <= 0 || tool.Over <= 0 {
 		return nil
 	}
 	middleX, middleY := f.Length/2, f.Width/2

@@ -1,6 +1,8 @@
 package blocks
 
 import (
+	"strings"
+
 	"strconv"
 
 	"pierbook/calc"
@@ -35,6 +37,9 @@ func (c cells) down(l measure.Length) layouts.Cell {
 	s.Rounding = measure.Down
 	return text(l.Print(s))
 }
+
+// upper begins a word with a capital, as at the head of a column.
+func upper(word string) string { return strings.ToUpper(word[:1]) + word[1:] }
 
 // rod prints a length of the level book as the rod reads, so that its sums can
 // be followed on paper.

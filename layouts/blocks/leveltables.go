@@ -14,9 +14,10 @@ import (
 // levelTable is the level book, reduced line by line, or blanks for one.
 func levelTable(p *calc.Plan) layouts.Table {
 	c := of(p)
+	line := p.Figures.Text("instrument.line", p.Style)
 	t := layouts.Table{
-		Head: []layouts.Column{words("Point"), number("Backsight"), number("Reading"), number("Instrument"), number("Height"), number("Share"), number("Used")},
-		Note: "Instrument = height of the point + backsight; height = instrument − reading; share of the misclosure by set-ups.",
+		Head: []layouts.Column{words("Point"), number("Backsight"), number("Reading"), number(upper(line)), number("Height"), number("Share"), number("Used")},
+		Note: upper(line) + " = height of the point + backsight; height = " + line + " − reading; share of the misclosure by set-ups.",
 	}
 	book := p.Ground.Book
 	if book == nil {
@@ -25,8 +26,8 @@ func levelTable(p *calc.Plan) layouts.Table {
 	}
 	if net := book.Network; net != nil {
 		t.Head[5] = number("Correction")
-		t.Note = fmt.Sprintf("Instrument = height of the point + backsight; height = instrument − reading; one correction for each set-up, by least squares over all sights, %d of them more than needed. They show a standard error of %s in one reading.",
-			net.Redundancy, measure.Small(net.Residual).Print(p.Style))
+		t.Note = fmt.Sprintf("%s = height of the point + backsight; height = %s − reading; one correction for each set-up, by least squares over all sights, %d of them more than needed. They show a standard error of %s in one reading.",
+			upper(line), line, net.Redundancy, measure.Small(net.Residual).Print(p.Style))
 	}
 	for _, s := range book.SetUps {
 		g := layouts.Group{Name: fmt.Sprintf("Set-up %d", s.Number)}

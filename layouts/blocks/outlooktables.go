@@ -2,6 +2,7 @@ package blocks
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"pierbook/calc"
@@ -99,6 +100,39 @@ func standTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
+// standErrorTable is what the class of the tool lets each pier be off by from the
+// best place: a row for each beam line, and a row for each pier where a line has
+// more of them than stand side by side.
+func standErrorTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	stands := ground.Stands(p.Job, p.Frame)
+	if len(stands) == 0 {
+		return layouts.Table{}
+	}
+	if perLine := p.Frame.PerLine(0); perLine <= sideBySide {
+		t := layouts.Table{Head: []layouts.Column{words("Pier")}}
+		for n := 1; n <= perLine; n++ {
+			t.Head = append(t.Head, number(strconv.Itoa(n)))
+		}
+		for i, e := range stands[0].Piers {
+			if i%perLine == 0 {
+				t.Rows = append(t.Rows, []layouts.Cell{head(e.Pier[:1])})
+			}
+			last := len(t.Rows) - 1
+			t.Rows[last] = append(t.Rows[last], c.quantity(measure.Small(e.Error)))
+		}
+		return t
+	}
+	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Sight"), number("May be off by")}}
+	for _, e := range stands[0].Piers {
+		t.Rows = append(t.Rows, []layouts.Cell{head(e.Pier), c.length(e.Distance), c.quantity(measure.Small(e.Error))})
+	}
+	return t
+}
+
+// sideBySide is how many lengths stand in one row on paper.
+const sideBySide = 8
+
 // dropTable is the height of the floor over the ground beside each side.
 func dropTable(p *calc.Plan) layouts.Table {
 	c := of(p)
@@ -174,7 +208,7 @@ func arithmeticTable(p *calc.Plan) layouts.Table {
 	}{
 		{"backsights less foresights = last less first height", a.Backsights - a.Foresights, a.Difference},
 		{"rises less falls = last less first height", a.Rises - a.Falls, a.Difference},
-		{"all sights and heights = instrument times heights taken", a.FullLeft, a.FullRight},
+		{"all sights and heights = " + p.Figures.Text("instrument.line", p.Style) + " times heights taken", a.FullLeft, a.FullRight},
 	} {
 		agree := "yes"
 		if row.left != row.right {

@@ -62,6 +62,7 @@ var tables = func() map[string]maker {
 		"chances":        chanceTable,
 		"freedom":        freedomTable,
 		"stands":         standTable,
+		"stand-errors":   standErrorTable,
 		"drops":          dropTable,
 		"taped":          tapedTable,
 		"odds":           oddsTable,

@@ -61,7 +61,7 @@ func memberName(p *calc.Plan, v strength.Value) string {
 		if m.Service.Incised {
 			use[1] = "incised"
 		}
-		return fmt.Sprintf("%ss, %s, %s: %s", strings.ToUpper(v.Member[:1])+v.Member[1:], section, strings.Join(use, ", "), v.Source)
+		return fmt.Sprintf("%ss, %s, %s: %s", upper(v.Member), section, strings.Join(use, ", "), v.Source)
 	}
 	return v.Member
 }
