@@ -26,8 +26,18 @@ const steep = short + `ground:
     - [bench_mark: 4', A1: 2', A4: 2', C4: 9', C1: 8' 6", bench_mark: 4']
 `
 
-// everyKind works six kinds of jobs: the sample, one without readings, one whose
-// heights clash, and those of testdata: metric, a given floor, boards.
+// dugTooDeep clashes only once a hole is dug: what was planned is known, and no
+// floor is.
+const dugTooDeep = short + `ground:
+  sights:
+    - [bench_mark: 4', A1: 4' 2", A4: 4' 4", C4: 4' 9", C1: 4' 6", bench_mark: 4']
+measured:
+  holes: {A1: {depth: 19", found: firm}}
+`
+
+// everyKind works seven kinds of jobs: the sample, one without readings, one whose
+// heights clash and one whose holes as dug do, and those of testdata: metric, a
+// given floor, boards.
 func everyKind(t *testing.T) map[string]*calc.Plan {
 	t.Helper()
 	plans := map[string]*calc.Plan{"sample": sample(t)}
@@ -37,7 +47,7 @@ func everyKind(t *testing.T) map[string]*calc.Plan {
 		require.NoError(t, more.Err(), name)
 		plans[name] = p
 	}
-	for name, text := range map[string]string{"short": short, "steep": steep} {
+	for name, text := range map[string]string{"short": short, "steep": steep, "dug too deep": dugTooDeep} {
 		j, faults := job.Read(fstest.MapFS{"job.yaml": {Data: []byte(text)}}, "job.yaml")
 		read(name, j, faults)
 	}

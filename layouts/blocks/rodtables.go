@@ -21,7 +21,7 @@ func seatReadingTable(p *calc.Plan) layouts.Table {
 		Head: []layouts.Column{words("Pier"), number("Expected, from the bench mark"), number("Stop under"), number("Stop over"), rodWords(p, "First reading"), rodWords(p, "Second reading")}}
 	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
 		row := []layouts.Cell{head(pier.Name), blank("expected reading"), blank("least reading"), blank("greatest reading"), blank("reading in the seat of " + pier.Name), blank("second reading in the seat of " + pier.Name)}
-		if hole := plannedHole(pier); hole != nil {
+		if hole := plannedHole(pier); hole != nil && p.Ground.Floor != nil { // holes as dug may leave no floor
 			posts, top := p.Job.Frame.Posts, lineOf(p, pier).Number // as the row on paper counts
 			row[1] = fromBenchMark(p, p.Job.Ground.BenchMark.Height-hole.Seat)
 			row[2], row[3] = fromBenchMark(p, posts.Shortest-top), fromBenchMark(p, posts.Longest-top)
