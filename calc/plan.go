@@ -2,6 +2,7 @@ package calc
 
 import (
 	"fmt"
+	"strings"
 	"sync"
 
 	"pierbook/calc/crew"
@@ -135,11 +136,23 @@ func (p *Plan) work() crew.Work {
 	return w
 }
 
+// FarOut says which piers lie too far from the readings for their ground to be
+// estimated, or "".
+func (p *Plan) FarOut() string {
+	names := p.Ground.FarOut()
+	if len(names) == 0 {
+		return ""
+	}
+	return "Read the ground at " + strings.Join(names, ", ") + " before anything is dug or cut: more than half a bay outside the readings it is a guess."
+}
+
 // Stop says why nothing may be built from this plan, or "".
 func (p *Plan) Stop() string {
 	switch failing := p.Strength.Failing(); {
 	case p.Ground.Clash != nil:
 		return "The heights cannot be met: " + p.Ground.Clash.Sentence(p.Style)
+	case len(p.Ground.FarOut()) > 0:
+		return p.FarOut()
 	case failing == 1:
 		return "One check fails. The checks sheet names it first, with what would mend it."
 	case failing > 1:

@@ -259,3 +259,24 @@ func postsOf(p *calc.Plan) map[string]measure.Length {
 	}
 	return posts
 }
+
+// Two corners and the bench mark say nothing of the far end: a binder that would
+// dig and cut there is not for construction, until its ground or its seats are read.
+func TestPiersFarBeyondTheReadingsStopTheWork(t *testing.T) {
+	readings := "ground:\n  sights: [[bench_mark: 4', A1: 4', A2: 4' 1\", B1: 4' 4\", B2: 4' 5\", FAR bench_mark: 4']]\n"
+	long := strings.NewReplacer("length: 8'", "length: 16'", "per_line: 2", "per_line: 5")
+	worked := func(far string) *calc.Plan {
+		j, said := readText(long.Replace(strings.Replace(fourPiers, "FLOOR", "lowest", 1)) + strings.Replace(readings, "FAR ", far, 1))
+		require.Empty(t, said)
+		p, faults := calc.Work(j)
+		require.Empty(t, faults.Sorted())
+		return p
+	}
+	plan := worked("")
+	assert.Equal(t, []string{"A3", "A4", "A5", "B3", "B4", "B5"}, plan.Ground.FarOut())
+	assert.Contains(t, plan.Stop(), "Read the ground at A3, A4, A5, B3, B4, B5 before anything is dug or cut")
+	assert.Contains(t, plan.Figures.Text("checks.summary", plan.Style), "ground")
+	plan = worked("A5: 4' 4\", B5: 4' 8\", ")
+	assert.Empty(t, plan.Ground.FarOut())
+	assert.NotContains(t, plan.Stop(), "Read the ground")
+}

@@ -68,6 +68,18 @@ func (g *Ground) estimate(j *job.Job, f *frame.Frame) {
 	}
 }
 
+// FarOut returns the piers more than half a bay outside the readings whose seats
+// are not set: their ground is a guess, and nothing is to be dug or cut by it.
+func (g *Ground) FarOut() []string {
+	var names []string
+	for i, p := range g.Piers {
+		if p.Level != nil && p.Level.Beyond && (g.places == nil || g.places[i].seat == nil) {
+			names = append(names, p.Name)
+		}
+	}
+	return names
+}
+
 // unevenness returns the standard error of the ground between the readings, and
 // whether it is rough: from leaving out each reading in turn when there are five
 // or more, from the plane when there are four, assumed when there are three.

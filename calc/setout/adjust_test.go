@@ -36,6 +36,23 @@ func TestOnlyTheSidesMisreadByAnInchLookLikeTheUsualSlip(t *testing.T) {
 	assert.Empty(t, a.Slips[4].Usual+a.Slips[5].Usual)
 }
 
+// A tape held at its 1 in mark reads an inch too much and never too little; a case
+// that was not added makes a reading too short.
+func TestSlipsAreNamedByTheirDirection(t *testing.T) {
+	for _, row := range []struct {
+		off  float64
+		want string
+	}{
+		{1, "an inch (the tape held at its 1 in mark)"}, {-1, "an inch (taken off once too often)"},
+		{2, "two inches"}, {-2, "two inches (the tape's case not added)"}, {3, "9 read for 6"}, {-3, "6 read for 9"},
+	} {
+		a, err := Adjust(sixInches(192, 144, 192, 144, 240+row.off, 240), measure.Sixteenth)
+		require.NoError(t, err)
+		a.nameSlips(measure.Imperial)
+		assert.Equal(t, row.want, a.Slips[4].Usual)
+	}
+}
+
 func TestReadingsThatAgreeHoldNoSlip(t *testing.T) {
 	a, err := Adjust(sixInches(192.125, 144.1875, 192.5, 143.8125, 241.1875, 239.3125), measure.Sixteenth)
 	require.NoError(t, err)

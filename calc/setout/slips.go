@@ -6,27 +6,28 @@ import (
 	"pierbook/calc/measure"
 )
 
-// usual is a mistake that people make with a tape.
+// usual is a mistake that people make with a tape, by what it looks like when the
+// reading is too long and when it is too short.
 type usual struct {
-	size measure.Length
-	name string
+	size        measure.Length
+	long, short string
 }
 
 // The usual slips on a tape of feet and inches and on one of millimetres.
 // Common practice, no source.
 var (
 	footSlips = []usual{
-		{measure.Inch, "an inch (the tape held at its 1 in mark)"},
-		{2 * measure.Inch, "two inches (measured over the tape's case)"},
-		{3 * measure.Inch, "6 read for 9"},
-		{measure.Foot, "a foot"},
+		{measure.Inch, "an inch (the tape held at its 1 in mark)", "an inch (taken off once too often)"},
+		{2 * measure.Inch, "two inches", "two inches (the tape's case not added)"},
+		{3 * measure.Inch, "9 read for 6", "6 read for 9"},
+		{measure.Foot, "a foot", "a foot"},
 	}
 	metricSlips = []usual{
-		{10 * measure.Millimetre, "10 mm"},
-		{30 * measure.Millimetre, "6 read for 9"},
-		{50 * measure.Millimetre, "50 mm (measured over the tape's case)"},
-		{100 * measure.Millimetre, "100 mm (the tape held at its 100 mm mark)"},
-		{1000 * measure.Millimetre, "a metre"},
+		{10 * measure.Millimetre, "10 mm", "10 mm"},
+		{30 * measure.Millimetre, "9 read for 6", "6 read for 9"},
+		{50 * measure.Millimetre, "50 mm", "50 mm (the tape's case not added)"},
+		{100 * measure.Millimetre, "100 mm (the tape held at its 100 mm mark)", "100 mm (taken off once too often)"},
+		{1000 * measure.Millimetre, "a metre", "a metre"},
 	}
 )
 
@@ -54,7 +55,10 @@ func (s *Slip) compare(slips []usual, deviation measure.Length) {
 	}
 	for _, u := range slips {
 		if off := (s.Size.Abs() - u.size).Abs(); off < least {
-			least, s.Usual, s.Near = off, u.name, off <= deviation
+			least, s.Usual, s.Near = off, u.long, off <= deviation
+			if s.Size < 0 {
+				s.Usual = u.short
+			}
 		}
 	}
 }

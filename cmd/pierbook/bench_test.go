@@ -99,7 +99,7 @@ site: {soil: {class: silty_sand}}
 frame: {joists: {size: 2x8}, piers: {per_line: 5}}
 ground:
   sights:
-    - [bench_mark: 50", A1: %d", A3: %d", A5: %d", C1: %d", C4: 52", bench_mark: 50"]
+    - [bench_mark: 50", A1: %d", A3: %d", A5: %d", C1: %d", C5: 52", bench_mark: 50"]
 `, i+1, 144+i%5*12, 96+i%3*16, 54+i%3, 56+i%5, 58+i%4, 50+i%6)
 		require.NoError(t, os.WriteFile(names[i], []byte(text), 0o644))
 	}

@@ -45,7 +45,7 @@ var birchSlopeByHand = handJob{
 	leastDig: 120, deepest: 520, swell: 1.2, roundUp: 5,
 	setUps: [][]handSight{
 		{{"bench_mark", 1250}, {"A1", 1432}, {"TP1", 1388}},
-		{{"TP1", 1201}, {"A4", 1555}, {"C2", 1018}, {"bench_mark", 1060}},
+		{{"TP1", 1201}, {"A4", 1555}, {"C2", 1018}, {"C1", 913}, {"C4", 1228}, {"bench_mark", 1060}},
 	},
 	probes: map[string]handProbe{"A1": {240, false}, "B3": {310, false}, "C2": {130, true}},
 	beds:   map[string]float64{"C2": 60},

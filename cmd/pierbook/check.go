@@ -110,6 +110,9 @@ func failing(p *calc.Plan) []string {
 	if p.Ground.Clash != nil {
 		lines = append(lines, "heights: "+p.Ground.Clash.Sentence(p.Style))
 	}
+	if far := p.FarOut(); far != "" {
+		lines = append(lines, "ground: "+far)
+	}
 	for _, c := range p.Strength.Checks {
 		if c.Fails() {
 			lines = append(lines, fmt.Sprintf("%s: %s / %s = %s (%s)", c.What, c.Demand.Print(p.Style), c.Capacity.Print(p.Style), c.Ratio.Print(p.Style), c.Clause))

@@ -29,7 +29,7 @@ timber: {species: hem_fir, grade: No.2}
 site: {soil: {class: silty_sand}}
 ground:
   sights:
-    - [bench_mark: 4' 2", A1: 4' 9", A3: 4' 11", C1: 4' 4", C3: 4' 7", bench_mark: 4' 2"]
+    - [bench_mark: 4' 2", A1: 4' 9", A4: 4' 11", C1: 4' 4", C4: 4' 7", bench_mark: 4' 2"]
 `
 
 // TestKilledRunLeavesAWholeBinder kills runs at any moment, most of them while

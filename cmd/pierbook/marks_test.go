@@ -21,7 +21,7 @@ timber: {species: hem_fir, grade: No.2}
 site: {soil: {class: silty_sand}}
 ground:
   sights:
-    - [bench_mark: 4' 2", A1: 4' 9", A3: 7' 11", C1: 4' 4", C3: 7' 7", bench_mark: 4' 2"]
+    - [bench_mark: 4' 2", A1: 4' 9", A4: 7' 11", C1: 4' 4", C4: 7' 7", bench_mark: 4' 2"]
 `
 
 const overloaded = `name: Overloaded store
@@ -90,7 +90,7 @@ site: {soil: {class: silty_sand}}
 ground:
   bench_mark: {where: $where}
   sights:
-    - [bench_mark: 4' 2", A1: 4' 9", A3: 4' 11", C1: 4' 4", C3: 4' 7", bench_mark: 4' 2"]
+    - [bench_mark: 4' 2", A1: 4' 9", A4: 4' 11", C1: 4' 4", C4: 4' 7", bench_mark: 4' 2"]
 piers: {A1: {bed: 6", reason: $reason}}
 asked: {utilities: {answer: $answer, number: $answer, by: $client}}
 client_page: {address: yes, money: yes}

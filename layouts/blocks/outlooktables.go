@@ -220,7 +220,11 @@ func arithmeticTable(p *calc.Plan) layouts.Table {
 	for _, run := range book.Runs {
 		note := "The book does not close: read the bench mark again at the end."
 		if run.Closed {
-			note = fmt.Sprintf("Misclosure %s over %d set-ups; allowed %s.", run.Misclosure.Print(p.Style), run.Count, run.Allowed.Print(p.Style))
+			setUps := "1 set-up"
+			if run.Count > 1 {
+				setUps = fmt.Sprintf("%d set-ups", run.Count)
+			}
+			note = fmt.Sprintf("Misclosure %s over %s; allowed %s.", run.Misclosure.Print(p.Style), setUps, run.Allowed.Print(p.Style))
 		}
 		if first := book.SetUps[run.SetUps[0]].Number; len(book.Runs) > 1 {
 			note = fmt.Sprintf("From set-up %d: %s", first, note)
