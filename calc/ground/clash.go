@@ -47,7 +47,7 @@ func (t terms) contradiction(places []place, inside []Spot) *Clash {
 	b, buildUp := t.bounds(places[worst]), places[worst].buildUp
 	seat, limit := b.LowestSeat()
 	top, topLimit := b.HighestSeat()
-	if b.DigLeast > b.DigMost {
+	if b.DigLeast-b.DigMost == lacks { // the words are those of the greatest contradiction
 		limit, topLimit = b.DigMostBy, b.DigLeastBy
 	}
 	c := &Clash{Kind: OnePier, Amount: lacks,

@@ -13,7 +13,7 @@ func (c *Clash) Sentence(style measure.Style) string {
 	var what string
 	switch c.Kind {
 	case OnePier:
-		what = fmt.Sprintf("the limits of pier %s contradict each other by %s", c.High.Name, amount)
+		what = fmt.Sprintf("the limits of pier %s (%s against %s) contradict each other by %s", c.High.Name, c.High.Limit, c.Low.Limit, amount)
 	case TooLow:
 		what = fmt.Sprintf("the floor given is %s too low: pier %s (%s) needs it higher", amount, c.High.Name, c.High.Limit)
 	case TooHigh:
@@ -24,7 +24,7 @@ func (c *Clash) Sentence(style measure.Style) string {
 		what = fmt.Sprintf("piers %s (%s) and %s (%s) clash by %s", c.High.Name, c.High.Limit, c.Low.Name, c.Low.Limit, amount)
 	}
 	if len(c.Ways) == 0 {
-		return what + "."
+		return what + ". No single change frees them: probe again beside it, move the pier or the plan, or ask an engineer."
 	}
 	ways := make([]string, len(c.Ways))
 	for i, w := range c.Ways {

@@ -315,6 +315,18 @@ func TestRockAboveTheLeastDigIsAClashOfOnePier(t *testing.T) {
 	assert.Equal(t, in(1), c.Amount)
 }
 
+// What nothing in the job frees still says what fights with what, and what to do.
+func TestAClashThatNothingFreesSaysWhatToDo(t *testing.T) {
+	j := sampleJob()
+	j.Ground.Probes["A3"] = job.Probe{Depth: in(30), Found: "firm"}
+	c := work(t, j, sampleFrame()).Clash
+	require.NotNil(t, c)
+	require.Empty(t, c.Ways)
+	said := strings.ReplaceAll(c.Sentence(j.Style()), "\u00a0", " ")
+	assert.Contains(t, said, "pier A3 (seat above ground against most stone) contradict each other by 13 1/2″")
+	assert.Contains(t, said, "move the pier or the plan")
+}
+
 func ExampleWork() {
 	g, faults := ground.Work(sampleJob(), sampleFrame())
 	p, _ := g.Pier("A1")
