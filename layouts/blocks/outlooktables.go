@@ -52,20 +52,30 @@ func nextTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
+// hardlyEver is a chance that is not worth a row.
+const hardlyEver = measure.Percent(0.001)
+
 // chanceTable says how likely a post comes out too short where the ground is estimated.
 func chanceTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Too short as planned"), number("Too short with all means"), number("Floor safe nine times in ten")}}
-	high := false
+	high, sure := false, 0
 	for _, chance := range p.Ground.ShortChances() {
+		if chance.AsPlanned < hardlyEver {
+			sure++
+			continue
+		}
 		safe := c.length(chance.Safe)
 		if chance.Safe > p.Ground.Floor.Highest {
 			safe, high = text(chance.Safe.Print(p.Style)+" ‡"), true
 		}
 		t.Rows = append(t.Rows, []layouts.Cell{head(chance.Pier), c.quantity(chance.AsPlanned), c.quantity(chance.AtAll), safe})
 	}
+	if sure > 0 && len(t.Rows) > 0 {
+		t.Note = "At the estimated piers not named here the chance is under one in a thousand. "
+	}
 	if high {
-		t.Note = fmt.Sprintf("‡ over %s, the highest floor that the other piers allow: no floor makes this pier safe. Read it.", p.Ground.Floor.Highest.Print(p.Style))
+		t.Note += fmt.Sprintf("‡ over %s, the highest floor that the other piers allow: no floor makes this pier safe. Read it.", p.Ground.Floor.Highest.Print(p.Style))
 	}
 	return t
 }
@@ -143,7 +153,11 @@ func dropTable(p *calc.Plan) layouts.Table {
 			guard = "ask: over " + measure.Length(ground.GuardDrop).Print(p.Style)
 		}
 		how := ""
-		if !d.Read {
+		switch {
+		case d.Read:
+		case d.Beyond:
+			how = ", far from any reading: read it"
+		default:
 			how = ", estimated"
 		}
 		t.Rows = append(t.Rows, []layouts.Cell{head(d.Side), text(d.Ground.Print(p.Style) + how), c.length(d.Drop), text(guard)})

@@ -180,6 +180,41 @@ func TestTheWorksheetOfSidesHoldsBothTimes(t *testing.T) {
 	assert.Len(t, filled, 3*(1+6))
 }
 
+// Chances that matter are named, the rest is said in one line; and a floor that
+// would be safe but that no post reaches is marked.
+func TestChancesWorthARow(t *testing.T) {
+	j, faults := job.Read(fstest.MapFS{"job.yaml": {Data: []byte(short + `frame: {posts: {longest: 20"}}
+ground:
+  spots: {M: {x: 5', y: -1'}}
+  sights:
+    - [bench_mark: 4', A1: 4', A3: 4' 3", A4: 4' 1", C1: 5' 2", C4: 5', M: 3' 4", bench_mark: 4']
+`)}}, "job.yaml")
+	require.NoError(t, faults.Err())
+	p, faults := calc.Work(j)
+	require.NoError(t, faults.Err())
+	hidden, marked := 0, 0
+	for _, plan := range []*calc.Plan{p, sample(t)} {
+		require.NotNil(t, plan.Ground.Floor)
+		table := chanceTable(plan)
+		named := strings.Join(rows(table), "\n")
+		for _, chance := range plan.Ground.ShortChances() {
+			switch {
+			case chance.AsPlanned < 0.001:
+				hidden++
+				assert.NotContains(t, named, chance.Pier+" |")
+				assert.Contains(t, table.Note, "one in a thousand")
+				continue
+			case chance.Safe > plan.Ground.Floor.Highest:
+				marked++
+				assert.Contains(t, table.Note, "no floor makes this pier safe")
+			}
+			assert.Contains(t, named, chance.Pier+" |")
+		}
+	}
+	assert.Positive(t, hidden)
+	assert.Positive(t, marked)
+}
+
 // The same sheet prints a blank or a number.
 func TestWorksheetsFillWithWhatWasMeasured(t *testing.T) {
 	holes := rows(holeTable(second(t)))
