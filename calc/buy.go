@@ -2,6 +2,8 @@ package calc
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
@@ -13,7 +15,8 @@ func (p *Plan) orderInput() order.Input {
 	for _, c := range p.Cuts {
 		in.CutEnds += c.ends()
 	}
-	in.Posts = p.postLengths()
+	in.Posts, in.OnCloth = p.postLengths(), p.onCloth()
+	in.Holds, in.Braces = p.holds(), p.braces()
 	if b := p.SetOut; b != nil {
 		in.SettingOut = order.SettingOut{Boards: b.Boards.Boards, Stakes: b.Boards.Stakes, BoardLong: b.Boards.BoardLong, String: b.Boards.StringTotal}
 	}
@@ -70,4 +73,50 @@ func (p *Plan) bed() *order.Bed {
 		return nil
 	}
 	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.Loaded()}
+}
+
+// onCloth is the clean stone over the ground cloth, sold as the bed's is.
+//
+//	units = length × width × thickness × (1 + waste) / sold unit, rounded up
+func (p *Plan) onCloth() *order.Bed {
+	s := p.Job.Stone
+	if s.OnCloth == 0 || s.SoldBy <= 0 {
+		return nil
+	}
+	wanted := float64(p.Frame.Length.Times(p.Frame.Width).Deep(s.OnCloth)) * (1 + float64(s.Waste))
+	return &order.Bed{Units: int(math.Ceil(wanted/float64(s.SoldBy) - 1e-6)), Unit: s.SoldBy, Loose: s.CleanLoaded()}
+}
+
+// holds gathers the ties that the checks want, joint by joint. Piers whose joint
+// is only pushed sideways are a hold of their own.
+func (p *Plan) holds() []order.Hold {
+	var holds []order.Hold
+	for _, tie := range p.Strength.Ties {
+		at := slices.IndexFunc(holds, func(h order.Hold) bool { return h.Joint == tie.Joint && h.Up > 0 == (tie.Up > 0) })
+		if tie.ToGround() {
+			at = slices.IndexFunc(holds, func(h order.Hold) bool { return h.ToGround })
+		}
+		if at < 0 {
+			at, holds = len(holds), append(holds, order.Hold{Joint: tie.Joint, ToGround: tie.ToGround()})
+		}
+		h := &holds[at]
+		h.Piers++
+		h.Up, h.Level = max(h.Up, tie.Up), max(h.Level, tie.Level)
+		h.From = append(h.From, tie.Key()+".up", tie.Key()+".level")
+	}
+	return holds
+}
+
+// braces counts the posts that the checks want braced.
+func (p *Plan) braces() order.Braces {
+	b := order.Braces{Above: p.Strength.Rules.BracedAbove, From: []string{"design.braced_above"}}
+	for name, h := range p.heights() {
+		if h.Post > b.Above {
+			b.Posts++
+			b.Tallest = max(b.Tallest, h.Post)
+			b.From = append(b.From, "pier."+name+".post")
+		}
+	}
+	slices.Sort(b.From)
+	return b
 }

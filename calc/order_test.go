@@ -301,3 +301,47 @@ func TestFasteningReadsInASentence(t *testing.T) {
 	}
 	assert.GreaterOrEqual(t, said, 12)
 }
+
+// An inch of clean stone over the cloth of the sample: 16 ft × 11 ft 10 3/4 in ×
+// 1 in is 15.86 ft³ or 0.587 yd³, with 8 per cent spilled 0.634: two half yards.
+// Half a yard of permeable ballast, 2800 lb/yd³ loose (WSDOT Design Manual M 22-01,
+// Exhibit 620-1), with 5 per cent of water weighs 1470 lb.
+func TestStoneOverTheClothByHand(t *testing.T) {
+	j := sampleJob(t)
+	for _, l := range worked(t, j).Order.Lines {
+		require.NotEqual(t, "order.stone_on_cloth", l.Key, "not unless it is asked for")
+	}
+	j.Stone.OnCloth = measure.Inch
+	l := lineOf(t, worked(t, j), "order.stone_on_cloth")
+	assert.Equal(t, 2, l.Count)
+	assert.InDelta(t, 1470, float64(l.Each/measure.Pound), 0.5)
+	_, known := l.Cost()
+	assert.False(t, known, "the yard has a price for the beds' stone only")
+}
+
+// Posts over the limit get braces and every joint that the checks want held is on
+// the order: what the sheets Checks and Loads ask for and what is bought agree.
+func TestTheOrderHasWhatTheChecksWant(t *testing.T) {
+	j := sampleJob(t)
+	j.Design.BracedAbove = 10 * measure.Inch
+	p := worked(t, j)
+	bracing, piers := 0, map[bool]map[string]bool{true: {}, false: {}}
+	for _, c := range p.Strength.Checks {
+		if strings.HasSuffix(c.ID, ".bracing") && c.Needs != "" {
+			bracing++
+		}
+	}
+	for _, tie := range p.Strength.Ties {
+		if tie.ToGround() || tie.Up > 0 {
+			piers[tie.ToGround()][tie.Pier] = true
+		}
+	}
+	require.Positive(t, bracing)
+	assert.Equal(t, 2*bracing, lineOf(t, p, "order.brace").Count)
+	for ground, key := range map[bool]string{true: "order.anchor", false: "order.tie"} {
+		if len(piers[ground]) > 0 {
+			assert.Equal(t, len(piers[ground]), lineOf(t, p, key).Count, key)
+		}
+	}
+	require.NotEmpty(t, piers[true], "the sample wants its blocks held")
+}

@@ -96,6 +96,9 @@ func (j *Job) checkRanges(r *reader) {
 	if need := j.Stone.Least + j.Stone.Embed; need > j.Dig.Deepest && j.Dig.Deepest > 0 {
 		r.above("stone.least", "dig.deepest", j.Stone.Least.Print(j.Style())+" with its top "+j.Stone.Embed.Print(j.Style())+" below the ground", j.Dig.Deepest.Print(j.Style()))
 	}
+	if j.Stone.OnCloth > j.Frame.Clear {
+		r.above("stone.on_cloth", "frame.clear", j.Stone.OnCloth.Print(j.Style()), j.Frame.Clear.Print(j.Style()))
+	}
 	if step := j.Fraction; step > 0 && !slices.Contains([]measure.Length{1, 2, 4, 8, 16, 32, 64}, measure.Inch/step) || step > 0 && measure.Inch%step != 0 {
 		r.wrong("fraction", r.at("fraction"), fmt.Sprintf("%q is no mark of an inch tape", step.String()), `write 1/2", 1/4", 1/8", 1/16", 1/32" or 1/64"`)
 	}

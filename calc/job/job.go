@@ -244,11 +244,18 @@ type Stone struct {
 	LayerAtMost  measure.Length
 	LooseDensity measure.Density // dry
 	Water        measure.Percent // in the stone as it is loaded, of its dry weight
+	OnCloth      measure.Length  // clean stone spread over the ground cloth, 0 for none
 }
 
 // Loaded returns the density of the stone as it comes: loose, with its water.
 func (s Stone) Loaded() measure.Density {
 	return s.LooseDensity * measure.Density(1+s.Water)
+}
+
+// CleanLoaded returns the density of clean stone as it comes, whatever the beds
+// are made of.
+func (s Stone) CleanLoaded() measure.Density {
+	return cleanLoose * measure.Density(1+s.Water)
 }
 
 // Dig bounds the holes.

@@ -11,9 +11,9 @@ import (
 var stepUses = map[string][]string{
 	"set-out":      {"set-out"},
 	"stone":        {"stone"},
-	"blocks":       {"blocks"},
+	"blocks":       {"blocks", "anchors"},
 	"posts":        {"coating"},
-	"beams":        {"caps", "beams"},
+	"beams":        {"caps", "beams", "ties", "braces"},
 	"ground-cloth": {"cloth"},
 	"joists":       {"hangers", "joists", "rims", "blocking"},
 	"surface":      {"surface"},
@@ -34,7 +34,7 @@ func (o *Order) Parts(step string) []Part {
 		parts = append(parts, o.boards...)
 	}
 	for _, l := range o.Lines {
-		if l.Group != Timber && l.Group != Fasteners && slices.Contains(stepUses[step], l.Part) {
+		if (l.Group != Timber || l.Part != "") && l.Group != Fasteners && slices.Contains(stepUses[step], l.Part) {
 			if l.Key == boardsKey {
 				continue // its weight is that of a running foot or metre; the pieces stand above
 			}

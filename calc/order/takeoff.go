@@ -43,6 +43,9 @@ type Input struct {
 	Posts      []measure.Length // every post as it is planned; at its longest while the heights are not known
 	CutEnds    measure.Area     // both ends of every piece of timber
 	Bed        *Bed             // nil as long as the holes are not known
+	OnCloth    *Bed             // stone over the ground cloth, nil without
+	Holds      []Hold
+	Braces     Braces
 	SettingOut SettingOut
 }
 
@@ -52,7 +55,7 @@ func Take(in Input) *Order {
 	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), schedule: schedule(in), Cloth: clothFor(r, in.Frame.Length, in.Frame.Width), style: in.Job.Style()}
 	o.beams, o.joists = timberParts(in)
 	o.posts, o.boards = postParts(in), boardParts(in)
-	o.Lines = slices.Concat(stickLines(in), surfaceLines(in), hardwareLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
+	o.Lines = slices.Concat(stickLines(in), braceLines(in), surfaceLines(in), hardwareLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
 	o.total()
 	return o
 }
@@ -123,7 +126,7 @@ func hardwareLines(in Input) []Line {
 	lines := []Line{
 		{Key: "order.block", Group: Hardware, What: "pier block, base " + j.Block.Base.Print(j.Style()) + " square", Use: "piers", Count: piers, Unit: "pieces", Each: j.Block.Weight, Price: price(j, "block"), Part: "blocks",
 			Source: "one for each pier", Formula: "one for each pier", Working: working, From: []string{"frame.piers"}, Weighed: "block.weight"},
-		{Key: "order.cap", Group: Hardware, What: "post cap, " + f.Sections.Post.Size + " post to " + f.Sections.Beam.Size + " beam, galvanised", Use: "post tops", Count: piers, Unit: "pieces", Each: capMass, Price: price(j, "cap"), Part: "caps",
+		{Key: "order.cap", Group: Hardware, What: "post cap, " + f.Sections.Post.Size + " post to " + f.Sections.Beam.Size + " beam, galvanised", Use: "post tops", Count: piers, Unit: "pieces", Each: capMass, Price: price(j, "cap"), Part: "caps", Note: capNote(in),
 			Source: "one for each post", Formula: "one for each post", Working: working, From: []string{"frame.piers"}, Weighed: estimated},
 	}
 	if hung := hungEnds(f); hung > 0 {
@@ -134,13 +137,25 @@ func hardwareLines(in Input) []Line {
 }
 
 func stoneLines(in Input) []Line {
-	if in.Bed == nil || in.Bed.Units == 0 {
-		return nil
+	var lines []Line
+	style := in.Job.Style()
+	if b := in.Bed; b != nil && b.Units > 0 {
+		lines = append(lines, Line{Key: "order.stone", Group: Stone, What: words(b.Kind) + " stone, sold by " + b.Unit.Print(style), Use: "beds", Price: price(in.Job, "stone"), Part: "stone",
+			Source: "loose volume with waste, rounded up to the sold unit", Formula: "loose volume with waste / sold unit, rounded up", Working: fmt.Sprintf("%d × %s", b.Units, b.Unit.Print(style)), From: []string{"stone.order"}}.poured(b))
 	}
-	b := in.Bed
-	return []Line{{Key: "order.stone", Group: Stone, What: words(b.Kind) + " stone, sold by " + b.Unit.Print(in.Job.Style()), Use: "beds", Count: b.Units, Unit: "sold units",
-		Each: b.Loose.Of(b.Unit), Price: price(in.Job, "stone"), Part: "stone", Source: "loose volume with waste, rounded up to the sold unit", Formula: "loose volume with waste / sold unit, rounded up", Working: fmt.Sprintf("%d × %s", b.Units, b.Unit.Print(in.Job.Style())),
-		From: []string{"stone.order"}, Weighed: "sold unit at the loose density of the stone, dry; wet stone weighs about a fifth more (CalRecycle)"}}
+	if b := in.OnCloth; b != nil && b.Units > 0 {
+		lines = append(lines, Line{Key: "order.stone_on_cloth", Group: Stone, What: "clean stone, sold by " + b.Unit.Print(style), Use: "over the ground cloth", Price: price(in.Job, "clean_stone"), Part: "cloth",
+			Source: "area of the platform, as it is tipped, with waste, rounded up to the sold unit", Formula: "length × width × thickness × (1 + waste) / sold unit, rounded up", From: []string{"frame.area", "stone.on_cloth", "stone.waste", "stone.sold_by"},
+			Working: fmt.Sprintf("%s × %s × %s × (1 + %s) / %s = %d", in.Frame.Length.Print(style), in.Frame.Width.Print(style), in.Job.Stone.OnCloth.Print(style), in.Job.Stone.Waste.Print(style), b.Unit.Print(style), b.Units)}.poured(b))
+	}
+	return lines
+}
+
+// poured puts count and weight of stone on a line.
+func (l Line) poured(b *Bed) Line {
+	l.Count, l.Unit, l.Each = b.Units, "sold units", b.Loose.Of(b.Unit)
+	l.Weighed = "sold unit at the loose density of the stone, with its water"
+	return l
 }
 
 // coatLitre is how much end grain a litre coats, two coats, square metres: 100

@@ -24,6 +24,18 @@ type Tie struct {
 	Level measure.Force // to be held sideways, with it
 }
 
+// ToGround says whether the tie holds the block to the ground, not what stands
+// on it.
+func (t Tie) ToGround() bool { return t.Joint == intoGround }
+
+// Key is the stem of the keys of its figures.
+func (t Tie) Key() string {
+	if t.ToGround() {
+		return "pier." + t.Pier + ".tie_to_ground"
+	}
+	return "pier." + t.Pier + ".tie_to_block"
+}
+
 // Balanced is one body under wind from one direction: 0.6D + 0.6W.
 type Balanced struct {
 	Direction          string

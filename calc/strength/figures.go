@@ -219,11 +219,7 @@ func (s *Strength) timberFigures() []figure.Figure {
 func (s *Strength) tieFigures() []figure.Figure {
 	var figures []figure.Figure
 	for _, t := range s.Ties {
-		joint := "to_block"
-		if t.Joint == intoGround {
-			joint = "to_ground"
-		}
-		key := "pier." + t.Pier + ".tie_" + joint
+		key := t.Key()
 		from := []string{"pier." + t.Pier + ".reaction"}
 		if s.Wind != nil {
 			from = append(from, "load.wind.pressure")

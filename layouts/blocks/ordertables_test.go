@@ -50,7 +50,7 @@ func wordsIn(t layouts.Table) string {
 
 func TestTotalsAreHonestAboutBlanks(t *testing.T) {
 	some := orderPlan(t, nil)
-	assert.Contains(t, wordsIn(orderTable(some)), "8 lines with a price; what the other 11 cost comes on top")
+	assert.Contains(t, wordsIn(orderTable(some)), "8 lines with a price; what the other 13 cost comes on top")
 
 	none := orderPlan(t, func(j *job.Job) {
 		j.Yard.Prices = nil
