@@ -170,6 +170,17 @@ func TestCornersInPlaceAreNotDrawnAsMoving(t *testing.T) {
 	}
 }
 
+// Beams lie on their posts: the drawing leaves line A and slides the others.
+func TestBeamsAreDrawnWithTheFirstLineHeld(t *testing.T) {
+	p := second(t, "frame: {A1-A2: 8', A2-B2: 6' 1\", B2-B1: 8', B1-A1: 6', A1-B2: 10', A2-B1: 10'}", "frame: {A1-A2: 8', A2-B2: 6', B2-B1: 8', B1-A1: 6', A1-B2: 10' 3/8\", A2-B1: 9' 11 5/8\"}")
+	drawn := cornerMoves(p)
+	require.Len(t, drawn, 2)
+	beams := drawn[1].(diagrams.Moves)
+	assert.Equal(t, "beams", beams.Of)
+	assert.True(t, beams.Corners[0].Stays && beams.Corners[1].Stays)
+	assert.False(t, beams.Corners[2].Stays || beams.Corners[3].Stays)
+}
+
 // Six lengths are measured before the digging and again on the beams.
 func TestTheWorksheetOfSidesHoldsBothTimes(t *testing.T) {
 	blank := rows(diagonalTable(second(t, "  strings:", "  stock: {2x6: [8']}\n  #", "  frame: {A1-A2: 8', A2-B2: 6' 1\", B2-B1: 8', B1-A1: 6', A1-B2: 10', A2-B1: 10'}", "")))

@@ -109,7 +109,10 @@ func cornerMoves(p *calc.Plan) []diagrams.Drawing {
 		if !check.MayMove() || check.InPlace() {
 			continue
 		}
-		hold := check.Holds[1]
+		hold := check.Holds[1] // stakes go where least is to be moved
+		if check == p.SetOut.Sides {
+			hold = check.Holds[0] // a beam line on its posts stays, and the others slide
+		}
 		d := diagrams.Moves{Of: check.Of, LinesGoLeft: gridOf(p).LinesGoLeft, Length: check.Rectangle.Length, Width: check.Rectangle.Width}
 		for i, m := range hold.Moves {
 			along, across := check.Parts(m)
