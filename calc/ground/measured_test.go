@@ -282,13 +282,17 @@ func TestSeatsAloneMustBeAllUnderAGivenFloor(t *testing.T) {
 	}
 }
 
-// A post that prints as its limit is cut to it and fits, though it lies a few
-// micrometres under; half a printed mark under it does not.
+// A post that prints as its limit, halves rounded up, is cut to it and fits: half
+// a printed mark under the shortest does, half a mark over the longest does not.
 func TestAPostThatPrintsAsItsLimitFits(t *testing.T) {
-	for under, want := range map[measure.Length]ground.PostState{
-		3 * measure.Micrometre: ground.ToCut, measure.Sixteenth/2 - 1: ground.ToCut,
-		measure.Sixteenth / 2: ground.Unfit, measure.Sixteenth: ground.Unfit,
+	for _, c := range []struct {
+		under       measure.Length
+		short, long ground.PostState
+	}{
+		{3 * measure.Micrometre, ground.ToCut, ground.ToCut}, {measure.Sixteenth/2 - 1, ground.ToCut, ground.ToCut},
+		{measure.Sixteenth / 2, ground.ToCut, ground.Unfit}, {measure.Sixteenth/2 + 1, ground.Unfit, ground.Unfit}, {measure.Sixteenth, ground.Unfit, ground.Unfit},
 	} {
+		under := c.under
 		j := seatsRead(t, nil)
 		g := work(t, j, sampleFrame())
 		// A higher seat is a lesser reading: take off it what the post has over 3 in.
@@ -296,10 +300,10 @@ func TestAPostThatPrintsAsItsLimitFits(t *testing.T) {
 		j.Measured.Seats["C2"] -= over + under
 		post := work(t, j, sampleFrame()).Posts[11]
 		require.Equal(t, in(3)-under, post.Wanted)
-		assert.Equal(t, want, post.State, "%d nm under the shortest", int64(under))
+		assert.Equal(t, c.short, post.State, "%d nm under the shortest", int64(under))
 		long := seatsRead(t, nil)
 		long.Measured.Seats["C2"] += in(24) - g.Posts[11].Wanted + under
-		assert.Equal(t, want, work(t, long, sampleFrame()).Posts[11].State, "%d nm over the longest", int64(under))
+		assert.Equal(t, c.long, work(t, long, sampleFrame()).Posts[11].State, "%d nm over the longest", int64(under))
 	}
 }
 

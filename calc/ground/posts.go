@@ -74,10 +74,15 @@ func (g *Ground) posts(j *job.Job) []Post {
 	return list
 }
 
-// fits says whether a post lies within its limits, or by less than half a printed
-// mark beyond them: what prints as the limit, and is cut to it, fits.
+// fits says whether a post lies within its limits as it prints, halves rounded up:
+// what prints as the limit, and is cut to it, fits.
 func (t terms) fits(post measure.Length) bool {
-	return post > t.Shortest-t.Mark/2 && post < t.Longest+t.Mark/2
+	return !t.tooShort(post) && post < t.Longest+t.Mark/2
+}
+
+// tooShort says whether a post prints as less than the shortest.
+func (t terms) tooShort(post measure.Length) bool {
+	return post < t.Shortest-t.Mark/2
 }
 
 // compared says what a cut post is good for at its own pier.

@@ -37,7 +37,7 @@ func (g *Ground) lowerFloor(list []Post, step measure.Length) WayOut {
 		if p.Cut != nil && *p.Cut > p.Wanted-step+measure.Sixteenth {
 			way.Trims = append(way.Trims, p.Name)
 		}
-		if p.Wanted-step <= g.terms.Shortest-g.terms.Mark/2 {
+		if g.terms.tooShort(p.Wanted - step) {
 			way.TooShort = append(way.TooShort, p.Name)
 		}
 	}
