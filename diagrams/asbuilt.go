@@ -52,7 +52,7 @@ func (a AsBuilt) sheet(style measure.Style) *kit.Sheet {
 	for _, spot := range a.Spots {
 		a.drawSpot(s, v.At(spot.X, spot.Y), spot, style)
 	}
-	scaleNote(s, v.Name()+"; accepted to "+a.Accept.Print(style)+" over or under; black = more")
+	scaleNote(s, v.Name()+"; black = more than "+a.Accept.Print(style)+" over or under")
 	return s
 }
 

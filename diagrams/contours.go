@@ -2,6 +2,7 @@ package diagrams
 
 import (
 	"math"
+	"slices"
 
 	"pierbook/calc/measure"
 	"pierbook/diagrams/kit"
@@ -254,30 +255,46 @@ func nameContour(s *kit.Sheet, within kit.Box, line contour, style measure.Style
 }
 
 // drawSpots marks the places, names those there is room for, and reserves the
-// marks so that no name covers another place.
+// marks so that no name covers another place. The piers come first.
 func (c Contours) drawSpots(s *kit.Sheet, v gridView, style measure.Style) {
-	const radius = 1.1
+	var piers, others []GroundSpot
 	for _, spot := range c.Spots {
 		fill := kit.White
 		if spot.Read {
 			fill = kit.Black
 		}
 		at := v.At(spot.X, spot.Y)
-		s.Circle(kit.Thin, fill, at, radius)
-		s.Reserve(kit.Around(at, 2*radius, 2*radius))
+		s.Circle(kit.Thin, fill, at, spotRadius)
+		s.Reserve(kit.Around(at, 2*spotRadius, 2*spotRadius))
+		if slices.ContainsFunc(c.Piers, func(p GridPier) bool { return p.Name == spot.Name }) {
+			piers = append(piers, spot)
+		} else {
+			others = append(others, spot)
+		}
 	}
-	for _, spot := range c.Spots {
-		name := kit.Text{Words: spot.Name, Bold: true}
-		at := v.At(spot.X, spot.Y)
-		wide := kit.Width(spot.Name, kit.Small, true)/2 + radius + 0.6
-		high := kit.Pitch(kit.Small)/2 + radius + 0.1
-		s.WriteFirst(moved(name, at.Plus(0, -high)), moved(name, at.Plus(wide, 0)), moved(name, at.Plus(-wide, 0)), moved(name, at.Plus(0, high)))
+	for _, spots := range [][]GroundSpot{piers, others} {
+		for _, spot := range spots {
+			name := kit.Text{Words: spot.Name, Bold: true}
+			aside, off := besideSpot(name)
+			at := v.At(spot.X, spot.Y)
+			s.WriteFirst(moved(name, at.Plus(0, -off)), moved(name, at.Plus(aside, 0)), moved(name, at.Plus(-aside, 0)), moved(name, at.Plus(0, off)))
+		}
+		for _, spot := range spots {
+			t := kit.Text{Words: spot.Height.Print(style)}
+			aside, off := besideSpot(t)
+			further := off + kit.Pitch(kit.Small) // where piers are close, every other height stands a line further off
+			at := v.At(spot.X, spot.Y)
+			s.WriteFirst(moved(t, at.Plus(0, off)), moved(t, at.Plus(0, -off)), moved(t, at.Plus(aside, 0)), moved(t, at.Plus(-aside, 0)),
+				moved(t, at.Plus(0, further)), moved(t, at.Plus(0, -further)))
+		}
 	}
-	for _, spot := range c.Spots {
-		t := kit.Text{Words: spot.Height.Print(style)}
-		at := v.At(spot.X, spot.Y)
-		wide := kit.Width(t.Words, kit.Small, false)/2 + radius + 0.6
-		high := kit.Pitch(kit.Small)/2 + radius + 0.1
-		s.WriteFirst(moved(t, at.Plus(0, high)), moved(t, at.Plus(0, -high)), moved(t, at.Plus(wide, 0)), moved(t, at.Plus(-wide, 0)))
-	}
+}
+
+// spotRadius is that of the mark at a place.
+const spotRadius = 1.1
+
+// besideSpot returns how far from the middle of a mark the middle of a text
+// stands, beside it and above or below it.
+func besideSpot(t kit.Text) (aside, off float64) {
+	return kit.Width(t.Words, kit.Small, t.Bold)/2 + spotRadius + 0.6, kit.Pitch(kit.Small)/2 + spotRadius + 0.1
 }

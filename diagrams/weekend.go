@@ -50,7 +50,7 @@ const (
 	weekLeft  = 58.0
 	weekRight = 160.0
 	weekTop   = 21.0
-	weekRow   = 6.4
+	weekRow   = 5.2
 )
 
 func (w Weekend) sheet(measure.Style) *kit.Sheet {

@@ -44,6 +44,11 @@ func (c Contours) within(most float64) Drawing {
 	return c
 }
 
+func (a AsBuilt) within(most float64) Drawing {
+	a.Grid = a.bounded(most)
+	return a
+}
+
 func (t Strings) within(most float64) Drawing {
 	if t.Width <= t.Length { // one that is wider than long would be too narrow for its figures
 		t.Grid = t.bounded(most)

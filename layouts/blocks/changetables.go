@@ -1,6 +1,7 @@
 package blocks
 
 import (
+	"cmp"
 	"fmt"
 	"html/template"
 	"path"
@@ -10,6 +11,8 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/figure"
+	"pierbook/calc/frame"
+	"pierbook/calc/ground"
 	"pierbook/content"
 	"pierbook/layouts"
 )
@@ -28,7 +31,7 @@ var workedTo = []string{
 
 // workedToAtPier are the same for each pier, with the words of the table.
 var workedToAtPier = []struct{ key, words string }{
-	{"x", "x"}, {"y", "y"}, {"dig", "dig"}, {"stone", "stone"}, {"seat", "seat"}, {"post", "post"}, {"post_state", "what to do:"},
+	{"x", "x"}, {"y", "y"}, {"dig", "dig"}, {"stone", "stone"}, {"seat", "seat"}, {"post", "post"}, {"post_state", "post:"},
 }
 
 // piersListed is how many piers are listed one by one; with more of them the
@@ -49,7 +52,7 @@ func changeTable(p *calc.Plan) layouts.Table {
 			whole.Rows = append(whole.Rows, []layouts.Cell{head(meaning(change)), text(dash(change.Was)), text(dash(change.Is))})
 		}
 	}
-	for _, g := range []layouts.Group{whole, pierChanges(p.Since.Changes)} {
+	for _, g := range []layouts.Group{whole, pierChanges(p.Frame.Piers, p.Since.Changes)} {
 		if len(g.Rows) > 0 {
 			t.Groups = append(t.Groups, g)
 		}
@@ -77,6 +80,9 @@ func revisionOf(since *figure.Since) string {
 }
 
 func meaning(c figure.Change) string {
+	if size, ok := strings.CutPrefix(c.Key, "cut."); ok && c.Means == "" { // nothing of this size is cut any more
+		return "sticks of " + strings.TrimSuffix(size, ".sticks") + " to buy"
+	}
 	if c.Means == "" {
 		return c.Key
 	}
@@ -92,7 +98,7 @@ func dash(s string) string {
 }
 
 // pierChanges gathers the changes at each pier in one row.
-func pierChanges(changes []figure.Change) layouts.Group {
+func pierChanges(piers []frame.Pier, changes []figure.Change) layouts.Group {
 	type pair struct{ was, is []string }
 	var names []string
 	at := map[string]*pair{}
@@ -106,10 +112,14 @@ func pierChanges(changes []figure.Change) layouts.Group {
 		if at[name] == nil {
 			at[name], names = &pair{}, append(names, name)
 		}
-		label := workedToAtPier[i].words + " "
-		at[name].was = append(at[name].was, label+dash(change.Was))
-		at[name].is = append(at[name].is, label+dash(change.Is))
+		label, was, is := workedToAtPier[i].words+" ", change.Was, change.Is
+		if what == "post_state" {
+			was, is = stateWords(was), stateWords(is)
+		}
+		at[name].was = append(at[name].was, label+dash(was))
+		at[name].is = append(at[name].is, label+dash(is))
 	}
+	names = inOrder(piers, names)
 	g := layouts.Group{Name: "Piers"}
 	for i, name := range names {
 		if i == piersListed {
@@ -119,6 +129,37 @@ func pierChanges(changes []figure.Change) layouts.Group {
 		g.Rows = append(g.Rows, []layouts.Cell{head(name), text(strings.Join(at[name].was, "; ")), text(strings.Join(at[name].is, "; "))})
 	}
 	return g
+}
+
+// stateWords says in a word or two what is to be done about a post.
+func stateWords(state string) string {
+	switch ground.PostState(state) {
+	case ground.Estimate:
+		return "seat not read"
+	case ground.Serves:
+		return "stays as cut"
+	case ground.Exchange:
+		return "another one serves"
+	case ground.CutAnew:
+		return "cut a new one"
+	case ground.Unfit:
+		return "does not fit"
+	default: // "cut", "shim" and "trim" say it themselves
+		return state
+	}
+}
+
+// inOrder puts names of piers into the order of the piers; what is no pier any
+// more comes last.
+func inOrder(piers []frame.Pier, names []string) []string {
+	place := func(name string) int {
+		if i := slices.IndexFunc(piers, func(p frame.Pier) bool { return p.Name == name }); i >= 0 {
+			return i
+		}
+		return len(piers)
+	}
+	slices.SortStableFunc(names, func(a, b string) int { return cmp.Compare(place(a), place(b)) })
+	return names
 }
 
 // throwAway is the table of sheets that are not as they were in the last issue.
@@ -145,7 +186,7 @@ func sheetNumber(n int) string {
 	if n == 0 {
 		return "–"
 	}
-	return "sheet " + strconv.Itoa(n)
+	return "sheet\u00a0" + strconv.Itoa(n)
 }
 
 // Issued says of each sheet what the next issue needs to know of it.

@@ -3,6 +3,7 @@ package blocks
 import (
 	"os"
 	"regexp"
+	"slices"
 	"strconv"
 	"testing"
 	"testing/fstest"
@@ -13,6 +14,7 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/job"
 	"pierbook/content"
+	"pierbook/layouts"
 )
 
 const short = `name: Bean store
@@ -110,5 +112,30 @@ func TestEveryRowIsAsWideAsItsTable(t *testing.T) {
 			}
 		}
 		assert.Greater(t, seen, 100, job)
+	}
+}
+
+// A blank for a number says in which unit it wants to be written.
+func TestBlanksForNumbersHaveTheirUnit(t *testing.T) {
+	inWords := []string{"Again", "Firm, rock, water", "Held by", "Settled by", "Layers", "Price", "Cost"}
+	for job, p := range everyKind(t) {
+		for _, make := range []tabled{postTable, pierTable, holeTable, stoneTable, orderTable, levelTable, seatReadingTable, floorReadingTable,
+			careReadingTable, diagonalTable, hourTable, tieTable, nextTable, secondTable} {
+			table := make(p)
+			lists := [][][]layouts.Cell{table.Rows}
+			for _, g := range table.Groups {
+				lists = append(lists, g.Rows)
+			}
+			for _, list := range lists {
+				for _, row := range list {
+					for i, cell := range row {
+						column := table.Head[i]
+						if cell.Kind == layouts.Blank && !slices.Contains(inWords, column.Text) {
+							assert.NotEmpty(t, column.Unit, "%s: %s under %s", job, cell.Text, column.Text)
+						}
+					}
+				}
+			}
+		}
 	}
 }

@@ -12,7 +12,7 @@ import (
 // Tables of the hours and the days.
 
 func hourTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Step"), number("Hours of one person"), words("From"), words("Overnight"), words("Taken")}}
+	t := layouts.Table{Head: []layouts.Column{words("Step"), number("Hours of one person"), words("From"), words("Overnight"), {Text: "Taken", Unit: "h"}}}
 	for _, s := range p.Weekend.Steps {
 		taken, from := blank("hours taken"), "estimate"
 		if s.Actual > 0 {

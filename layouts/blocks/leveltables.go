@@ -21,6 +21,9 @@ func levelTable(p *calc.Plan) layouts.Table {
 	}
 	book := p.Ground.Book
 	if book == nil {
+		for _, i := range []int{1, 2, 4} { // the columns to write in
+			t.Head[i] = rodNumber(p, t.Head[i].Text)
+		}
 		t.Groups = []layouts.Group{{Name: "Set-up 1", Rows: blankLevels(p)}}
 		return t
 	}
@@ -100,7 +103,7 @@ func pointName(name string) string {
 // the job knows of the strings and of the beams stands in it.
 func diagonalTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("From – to"), big("Wanted"), words("First time"), words("Off by"), words("Second time"), words("Off by")}, Size: layouts.Working}
+	t := layouts.Table{Head: []layouts.Column{words("From – to"), big("Wanted"), lengthWords(p, "First time"), lengthWords(p, "Off by"), lengthWords(p, "Second time"), lengthWords(p, "Off by")}, Size: layouts.Working}
 	for _, r := range []setout.Rectangle{p.SetOut.Frame, p.SetOut.Piers, p.SetOut.Beams} {
 		g := layouts.Group{Name: r.Title}
 		wanted := [6]measure.Length{r.Length, r.Width, r.Length, r.Width, r.Diagonal(), r.Diagonal()}

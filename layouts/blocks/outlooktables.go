@@ -42,7 +42,7 @@ func stepMore(p *calc.Plan, a, b ground.PricePoint) string {
 // nextTable names the piers to read next, and what that may change.
 func nextTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), number("Its hole may move by"), words("Reading")}}
+	t := layouts.Table{Head: []layouts.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), number("Its hole may move by"), rodWords(p, "Reading")}}
 	for i, n := range p.Ground.ReadNext() {
 		if i == 4 {
 			break

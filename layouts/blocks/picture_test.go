@@ -39,3 +39,15 @@ func TestPictureOfTheReadme(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, string(kept), string(svg), "run go test ./layouts/blocks -update and look at the picture")
 }
+
+// Where a step's front leaves little height for it, the ground plan still tells
+// the height at every place.
+func TestGroundPlanTellsEveryHeightWhereItIsSmall(t *testing.T) {
+	p := sample(t)
+	d := contours(p)[0].(diagrams.Contours)
+	svg, err := diagrams.DrawWithin(d, p.Style, heightFor(content.Call{Front: true}))
+	require.NoError(t, err)
+	for _, spot := range d.Spots {
+		assert.Contains(t, string(svg), ">"+spot.Height.Print(p.Style)+"<", spot.Name)
+	}
+}

@@ -44,8 +44,9 @@ func groundCell(c cells, pier ground.Pier) layouts.Cell {
 
 func pierTable(p *calc.Plan) layouts.Table {
 	c := of(p)
+	known := func(text string) layouts.Column { return untilKnown(p, number(text), "unit.length") }
 	return layouts.Table{
-		Head: []layouts.Column{words("Pier"), number("x"), number("y"), number("Ground"), number("Dig"), number("Stone"), number("Seat"), number("Post")},
+		Head: []layouts.Column{words("Pier"), number("x"), number("y"), known("Ground"), known("Dig"), known("Stone"), known("Seat"), known("Post")},
 		Size: layouts.Reading,
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
 			row := []layouts.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y), groundCell(c, pier)}
@@ -62,7 +63,7 @@ func pierTable(p *calc.Plan) layouts.Table {
 // job has it.
 func holeTable(p *calc.Plan) layouts.Table {
 	return layouts.Table{
-		Head:   []layouts.Column{words("Pier"), big("Dig"), number("Least"), number("Most"), words("Bar found"), words("Dug"), words("Firm, rock, water")},
+		Head:   []layouts.Column{words("Pier"), untilKnown(p, big("Dig"), "unit.length"), untilKnown(p, number("Least"), "unit.length"), untilKnown(p, number("Most"), "unit.length"), words("Bar found"), lengthWords(p, "Dug"), words("Firm, rock, water")},
 		Size:   layouts.Working,
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell { return holeRow(p, pier) }),
 	}
@@ -89,7 +90,7 @@ func holeRow(p *calc.Plan, pier ground.Pier) []layouts.Cell {
 func stoneTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{
-		Head: []layouts.Column{words("Pier"), big("Bed, tamped"), number("Layers"), number("Each, loose"), number("Top below ground"), number("Used by here"), words("Used")},
+		Head: []layouts.Column{words("Pier"), untilKnown(p, big("Bed, tamped"), "unit.length"), number("Layers"), untilKnown(p, number("Each, loose"), "unit.length"), untilKnown(p, number("Top below ground"), "unit.length"), number("Used by here"), {Text: "Used", Unit: tippedUnit(p)}},
 		Size: layouts.Working,
 		Note: "“Used by here” is loose stone with waste from the first pier to this one: when your count runs ahead of it, the order will not last.",
 	}
@@ -119,13 +120,20 @@ func tipped(p *calc.Plan, v measure.Volume) layouts.Cell {
 	return text(fmt.Sprintf("%.1f\u00a0ft³", float64(v/measure.CubicFoot)))
 }
 
+func tippedUnit(p *calc.Plan) string {
+	if p.Job.Units == measure.Metric {
+		return "m³"
+	}
+	return "ft³"
+}
+
 // postTable is the sum that works on paper: post = printed number + reading on
 // the seat − today's reading on the bench mark. The readings of the day stand in
 // it once the job has them, and a post that is cut is not asked for again.
 func postTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{
-		Head: []layouts.Column{words("Pier"), number("Expected post"), big("Printed number"), rodWords(p, "+ seat reading"), rodWords(p, "− bench mark"), rodWords(p, "= post"), words("Again")},
+		Head: []layouts.Column{words("Pier"), untilKnown(p, number("Expected post"), "unit.length"), untilKnown(p, big("Printed number"), "unit.rod"), rodWords(p, "+ seat reading"), rodWords(p, "− bench mark"), rodWords(p, "= post"), words("Again")},
 		Size: layouts.Working,
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
 			expected, printed := blank("expected post"), blank("printed number")

@@ -18,7 +18,7 @@ import (
 // is the bench mark's less the height of the seat over it.
 func seatReadingTable(p *calc.Plan) layouts.Table {
 	t := layouts.Table{Size: layouts.Working,
-		Head: []layouts.Column{words("Pier"), number("Expected, from the bench mark"), number("Stop under"), number("Stop over"), rodWords(p, "First reading"), rodWords(p, "Second reading")}}
+		Head: []layouts.Column{words("Pier"), untilKnown(p, number("Expected, from the bench mark"), "unit.rod"), untilKnown(p, number("Stop under"), "unit.rod"), untilKnown(p, number("Stop over"), "unit.rod"), rodWords(p, "First reading"), rodWords(p, "Second reading")}}
 	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
 		row := []layouts.Cell{head(pier.Name), blank("expected reading"), blank("least reading"), blank("greatest reading"), blank("reading in the seat of " + pier.Name), blank("second reading in the seat of " + pier.Name)}
 		if hole := plannedHole(pier); hole != nil && p.Ground.Floor != nil { // holes as dug may leave no floor
@@ -54,7 +54,7 @@ func floorReadingTable(p *calc.Plan) layouts.Table {
 // built count, so it has room for those.
 func careReadingTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Size: layouts.Working, Head: []layouts.Column{words("Over pier"), number("As built, from the bench mark"), rodWords(p, "Reading"), words("Less the bench mark"), words("Changed by"), number("Stop")}}
+	t := layouts.Table{Size: layouts.Working, Head: []layouts.Column{words("Over pier"), rodNumber(p, "As built, from the bench mark"), rodWords(p, "Reading"), rodWords(p, "Less the bench mark"), rodWords(p, "Changed by"), number("Stop")}}
 	stop := text(p.Figures.Text("trade.relevel_at", c.style))
 	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
 		built := blank("as built over " + pier.Name)
@@ -80,6 +80,27 @@ func plannedHole(pier ground.Pier) *ground.Hole {
 // rodWords heads a column of blanks with the unit of the rod.
 func rodWords(p *calc.Plan, text string) layouts.Column {
 	return layouts.Column{Text: text, Unit: p.Figures.Text("unit.rod", p.Style)}
+}
+
+// rodNumber is the same for a column of numbers.
+func rodNumber(p *calc.Plan, text string) layouts.Column {
+	c := rodWords(p, text)
+	c.Align = layouts.Right
+	return c
+}
+
+// lengthWords heads a column of blanks with the unit of lengths.
+func lengthWords(p *calc.Plan, text string) layouts.Column {
+	return layouts.Column{Text: text, Unit: p.Figures.Text("unit.length", p.Style)}
+}
+
+// untilKnown puts the unit over a column that is left blank as long as the
+// heights are not known. Numbers carry their own.
+func untilKnown(p *calc.Plan, c layouts.Column, unit string) layouts.Column {
+	if slices.ContainsFunc(p.Ground.Piers, func(pier ground.Pier) bool { return pier.Hole == nil }) {
+		c.Unit = p.Figures.Text(unit, p.Style)
+	}
+	return c
 }
 
 // fromBenchMark prints how much a reading differs from the one on the bench mark.

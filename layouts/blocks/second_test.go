@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc"
+	"pierbook/calc/figure"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/content"
@@ -79,10 +80,10 @@ func rows(t layouts.Table) []string {
 func TestPostRowsStartFromTheNumberOfTheirLine(t *testing.T) {
 	assert.Equal(t, []string{
 		"Line A",
-		"A1 | 3″ | 3 9/16″ | 4′ 0 1/2″ | 4′ 0 1/2″ | 3 9/16″ | take the post cut for B2, 2 15/16″ cut off",
+		"A1 | 3″ | 3 9/16″ | 4′ 0 1/2″ | 4′ 0 1/2″ | 3 9/16″ | take the one cut for B2, cut down to 3 9/16″",
 		"A2 | 3″ | 3 9/16″ | 4′ 0 1/4″ | 4′ 0 1/2″ | 3 5/16″ | …",
 		"Line B",
-		"B1 | 4 1/2″ | 3 1/2″ | 4′ 1 1/2″ | 4′ 0 1/2″ | 4 1/2″ | cut already, serves",
+		"B1 | 4 1/2″ | 3 1/2″ | 4′ 1 1/2″ | 4′ 0 1/2″ | 4 1/2″ | stays as cut",
 		"B2 | 6 1/2″ | 3 1/2″ | 4′ 3 3/4″ | 4′ 0 1/2″ | 6 3/4″ | cut a new one",
 	}, rows(postTable(second(t))))
 }
@@ -127,14 +128,14 @@ func TestASeatFarFromItsPlanIsReadAgain(t *testing.T) {
 
 func TestPlannedReadAndUsedSideBySide(t *testing.T) {
 	assert.Equal(t, []string{
-		"A1 | 1/2″ | 0″ | 3″ | 3 9/16″ | take the post cut for B2, 2 15/16″ cut off",
+		"A1 | 1/2″ | 0″ | 3″ | 3 9/16″ | take the one cut for B2, cut down to 3 9/16″",
 		"A2 | 1/2″ | 1/4″ | 3″ | 3 5/16″ | cut",
-		"B1 | −1″ | −1″ | 4 1/2″ | 4 1/2″ | cut already, serves",
+		"B1 | −1″ | −1″ | 4 1/2″ | 4 1/2″ | stays as cut",
 		"B2 | −3″ | −3 1/4″ | 6 1/2″ | 6 3/4″ | cut a new one",
 	}, rows(secondTable(second(t))))
 	assert.Equal(t, []string{
 		"Post B2",
-		"another pier | stand it at A1 with 2 15/16″ cut off; cut a new one of 6 3/4″ for B2 | ",
+		"another pier | cut it down to 3 9/16″ for A1; cut a new one of 6 3/4″ for B2 | ",
 		"lower floor | lower the floor by 1/4″; every post is shorter by as much | cut again: B1",
 		"new post | cut a new one of 6 3/4″ | ",
 	}, rows(wayTable(second(t))))
@@ -287,4 +288,23 @@ func TestAgreeingIsNotSquare(t *testing.T) {
 	require.NotNil(t, doubtful.SetOut.Strings)
 	require.True(t, doubtful.SetOut.Strings.MayMove())
 	assert.NotContains(t, sixTable(doubtful).Note, words)
+}
+
+// The changes at piers stand in the order of the piers and say in words what is
+// to be done about a post.
+func TestChangesAtPiersInWords(t *testing.T) {
+	p := second(t)
+	g := pierChanges(p.Frame.Piers, []figure.Change{
+		{Key: "pier.B1.post_state", Was: "estimate", Is: "unfit"},
+		{Key: "pier.A2.post", Was: "3″", Is: "3 5/16″"}, {Key: "pier.A2.post_state", Was: "cut", Is: "serves"},
+	})
+	assert.Equal(t, []string{"Piers", "A2 | post 3″; post: cut | post 3 5/16″; post: stays as cut", "B1 | post: seat not read | post: does not fit"},
+		rows(layouts.Table{Groups: []layouts.Group{g}}))
+}
+
+// Each section shows the post tops of its own line: a thinner beam wants higher ones.
+func TestSectionsStandOnTheTopsOfTheirLine(t *testing.T) {
+	p := second(t)
+	a, b := sectionOf(p, 0, p.Frame.Lines[0]), sectionOf(p, 1, p.Frame.Lines[1])
+	assert.Equal(t, measure.Sixteenth, a.PostTops-b.PostTops, "the beam of line A is 1/16 in thinner")
 }

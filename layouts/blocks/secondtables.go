@@ -60,25 +60,25 @@ func postWords(p *calc.Plan, post ground.Post) string {
 	case ground.ToCut:
 		return "cut"
 	case ground.Serves:
-		return "cut already, serves"
+		return "stays as cut"
 	case ground.Shim:
-		return "cut already, shim by " + post.Shim.Print(p.Style)
+		return "stays, shim by " + post.Shim.Print(p.Style)
 	case ground.Trim:
-		return "cut already, trim to " + post.Wanted.Print(p.Style)
+		return "cut it down to " + post.Wanted.Print(p.Style)
 	case ground.Exchange:
 		return exchangeWords(p, post)
 	case ground.CutAnew:
 		return "cut a new one"
 	default:
-		return "does not fit its limits: see the ways out"
+		return "does not fit: see the ways out"
 	}
 }
 
 // exchangeWords says where the post comes from and what is to be done to it.
 func exchangeWords(p *calc.Plan, post ground.Post) string {
-	words := "take the post cut for " + post.From
+	words := "take the one cut for " + post.From
 	if post.Off > measure.Sixteenth {
-		words += ", " + post.Off.Print(p.Style) + " cut off"
+		words += ", cut down to " + post.Wanted.Print(p.Style)
 	}
 	if post.Cut != nil && !slices.ContainsFunc(p.Ground.Posts, func(other ground.Post) bool { return other.From == post.Name }) {
 		words += "; its own is left over"
@@ -109,7 +109,11 @@ func wayTakes(p *calc.Plan, post ground.Post, w ground.WayOut) string {
 	case w.Kind == "another pier" && w.Pier == "":
 		return "–"
 	case w.Kind == "another pier":
-		return fmt.Sprintf("stand it at %s with %s cut off; cut a new one of %s for %s", w.Pier, by, length, post.Name)
+		there := p.Ground.Posts[slices.IndexFunc(p.Ground.Posts, func(post ground.Post) bool { return post.Name == w.Pier })]
+		if w.By <= measure.Sixteenth {
+			return fmt.Sprintf("stand it at %s as it is; cut a new one of %s for %s", w.Pier, length, post.Name)
+		}
+		return fmt.Sprintf("cut it down to %s for %s; cut a new one of %s for %s", there.Wanted.Print(p.Style), w.Pier, length, post.Name)
 	case w.Kind == "lower floor":
 		return "lower the floor by " + by + "; every post is shorter by as much"
 	case w.Kind == "new post":

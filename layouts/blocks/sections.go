@@ -25,7 +25,7 @@ func sectionOf(p *calc.Plan, index int, line frame.Line) diagrams.Section {
 		Block: j.Block.Height, SeatHeight: j.Block.SeatHeight, Base: j.Block.Base, Hole: holeSide(p), Post: f.Sections.Post.Width,
 	}
 	if floor := p.Ground.Floor; floor != nil {
-		s.Floor, s.PostTops = &floor.Height, floor.PostTops
+		s.Floor, s.PostTops = &floor.Height, p.Ground.Lines[index].Top // of this line: its beam may be measured
 	}
 	for i, pier := range f.Piers {
 		if pier.Line == index {
