@@ -44,7 +44,7 @@ func groundCell(c cells, pier ground.Pier) layouts.Cell {
 
 func pierTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	known := func(text string) layouts.Column { return untilKnown(p, number(text), "unit.length") }
+	known := func(text string) layouts.Column { return untilKnown(p, number(text), lengthUnit(p)) }
 	return layouts.Table{
 		Head: []layouts.Column{words("Pier"), number("x"), number("y"), known("Ground"), known("Dig"), known("Stone"), known("Seat"), known("Post")},
 		Size: layouts.Reading,
@@ -63,7 +63,7 @@ func pierTable(p *calc.Plan) layouts.Table {
 // job has it.
 func holeTable(p *calc.Plan) layouts.Table {
 	return layouts.Table{
-		Head:   []layouts.Column{words("Pier"), untilKnown(p, big("Dig"), "unit.length"), untilKnown(p, number("Least"), "unit.length"), untilKnown(p, number("Most"), "unit.length"), words("Bar found"), lengthWords(p, "Dug"), words("Firm, rock, water")},
+		Head:   []layouts.Column{words("Pier"), untilKnown(p, big("Dig"), lengthUnit(p)), untilKnown(p, number("Least"), lengthUnit(p)), untilKnown(p, number("Most"), lengthUnit(p)), words("Bar found"), lengthWords(p, "Dug"), words("Firm, rock, water")},
 		Size:   layouts.Working,
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell { return holeRow(p, pier) }),
 	}
@@ -90,7 +90,7 @@ func holeRow(p *calc.Plan, pier ground.Pier) []layouts.Cell {
 func stoneTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{
-		Head: []layouts.Column{words("Pier"), untilKnown(p, big("Bed, tamped"), "unit.length"), number("Layers"), untilKnown(p, number("Each, loose"), "unit.length"), untilKnown(p, number("Top below ground"), "unit.length"), number("Used by here"), {Text: "Used", Unit: tippedUnit(p)}},
+		Head: []layouts.Column{words("Pier"), untilKnown(p, big("Bed, tamped"), lengthUnit(p)), number("Layers"), untilKnown(p, number("Each, loose"), lengthUnit(p)), untilKnown(p, number("Top below ground"), lengthUnit(p)), untilKnown(p, number("Used by here"), tippedUnit(p)), {Text: "Used", Unit: tippedUnit(p)}},
 		Size: layouts.Working,
 		Note: "“Used by here” is loose stone with waste from the first pier to this one: when your count runs ahead of it, the order will not last.",
 	}
@@ -133,7 +133,7 @@ func tippedUnit(p *calc.Plan) string {
 func postTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{
-		Head: []layouts.Column{words("Pier"), untilKnown(p, number("Expected post"), "unit.length"), untilKnown(p, big("Printed number"), "unit.rod"), rodWords(p, "+ seat reading"), rodWords(p, "− bench mark"), rodWords(p, "= post"), words("Again")},
+		Head: []layouts.Column{words("Pier"), untilKnown(p, number("Expected post"), lengthUnit(p)), untilKnown(p, big("Printed number"), rodUnit(p)), rodWords(p, "+ seat reading"), rodWords(p, "− bench mark"), rodWords(p, "= post"), words("Again")},
 		Size: layouts.Working,
 		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
 			expected, printed := blank("expected post"), blank("printed number")

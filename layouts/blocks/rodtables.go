@@ -18,7 +18,7 @@ import (
 // is the bench mark's less the height of the seat over it.
 func seatReadingTable(p *calc.Plan) layouts.Table {
 	t := layouts.Table{Size: layouts.Working,
-		Head: []layouts.Column{words("Pier"), untilKnown(p, number("Expected, from the bench mark"), "unit.rod"), untilKnown(p, number("Stop under"), "unit.rod"), untilKnown(p, number("Stop over"), "unit.rod"), rodWords(p, "First reading"), rodWords(p, "Second reading")}}
+		Head: []layouts.Column{words("Pier"), untilKnown(p, number("Expected, from the bench mark"), rodUnit(p)), untilKnown(p, number("Stop under"), rodUnit(p)), untilKnown(p, number("Stop over"), rodUnit(p)), rodWords(p, "First reading"), rodWords(p, "Second reading")}}
 	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
 		row := []layouts.Cell{head(pier.Name), blank("expected reading"), blank("least reading"), blank("greatest reading"), blank("reading in the seat of " + pier.Name), blank("second reading in the seat of " + pier.Name)}
 		if hole := plannedHole(pier); hole != nil && p.Ground.Floor != nil { // holes as dug may leave no floor
@@ -77,9 +77,12 @@ func plannedHole(pier ground.Pier) *ground.Hole {
 	return pier.Hole
 }
 
+func rodUnit(p *calc.Plan) string    { return p.Figures.Text("unit.rod", p.Style) }
+func lengthUnit(p *calc.Plan) string { return p.Figures.Text("unit.length", p.Style) }
+
 // rodWords heads a column of blanks with the unit of the rod.
 func rodWords(p *calc.Plan, text string) layouts.Column {
-	return layouts.Column{Text: text, Unit: p.Figures.Text("unit.rod", p.Style)}
+	return layouts.Column{Text: text, Unit: rodUnit(p)}
 }
 
 // rodNumber is the same for a column of numbers.
@@ -91,14 +94,14 @@ func rodNumber(p *calc.Plan, text string) layouts.Column {
 
 // lengthWords heads a column of blanks with the unit of lengths.
 func lengthWords(p *calc.Plan, text string) layouts.Column {
-	return layouts.Column{Text: text, Unit: p.Figures.Text("unit.length", p.Style)}
+	return layouts.Column{Text: text, Unit: lengthUnit(p)}
 }
 
 // untilKnown puts the unit over a column that is left blank as long as the
 // heights are not known. Numbers carry their own.
 func untilKnown(p *calc.Plan, c layouts.Column, unit string) layouts.Column {
 	if slices.ContainsFunc(p.Ground.Piers, func(pier ground.Pier) bool { return pier.Hole == nil }) {
-		c.Unit = p.Figures.Text(unit, p.Style)
+		c.Unit = unit
 	}
 	return c
 }
