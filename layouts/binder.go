@@ -53,18 +53,18 @@ type file struct {
 
 // WriteBinder writes the binder as one HTML file.
 func WriteBinder(w io.Writer, b Binder) error {
-	return write(w, "binder", b.file(func(s *sheet) { s.of, s.cover = len(b.Sheets), s.Name == "cover" }))
+	return write(w, "binder", b.file(b.pageRules(), func(s *sheet) { s.of, s.cover = len(b.Sheets), s.Name == "cover" }))
 }
 
 // WriteClient writes the client's file. What it may say about money and the
 // address is decided by what the sheets and the job given here hold.
 func WriteClient(w io.Writer, b Binder) error {
-	return write(w, "client", b.file(func(s *sheet) { s.cover = s.before == nil }))
+	return write(w, "client", b.file(b.oneFoot(), func(s *sheet) { s.cover = s.before == nil }))
 }
 
 // file sets all sheets, each after the finishing touch that the kind of file
 // gives it.
-func (b Binder) file(finish func(*sheet)) file {
+func (b Binder) file(rules string, finish func(*sheet)) file {
 	title := b.Job.Name
 	if b.Job.Revision != "" {
 		title += ", revision " + b.Job.Revision
@@ -82,7 +82,7 @@ func (b Binder) file(finish func(*sheet)) file {
 	}
 	list.markup("</ol>")
 	return file{
-		Head: newHead(title, b.pageRules()), Keep: b.Job.Name + "/" + b.Job.Revision, Job: b.Job,
+		Head: newHead(title, rules), Keep: b.Job.Name + "/" + b.Job.Revision, Job: b.Job,
 		List: template.HTML(list.out), Sheets: template.HTML(set.out),
 	}
 }
@@ -154,14 +154,30 @@ func (b Binder) pageRules() string {
 		if s.Wide {
 			turned = turnedPage
 		}
-		foot := b.Job.Name
-		if b.Job.Revision != "" {
-			foot += " · revision " + b.Job.Revision
-		}
-		foot += fmt.Sprintf(" · %d %s", s.Number, s.Title)
+		foot := fmt.Sprintf("%s · %d %s", b.Job.issue(), s.Number, s.Title)
 		fmt.Fprintf(&rules, "@page s%d{%s@bottom-left{content:%s}}.s%d{page:s%d}", s.Number, turned, cssString(shortened(foot, 90)), s.Number, s.Number)
 	}
 	return rules.String()
+}
+
+// oneFoot gives all paper one foot: sheets with pages of their own could not
+// run on, one after the other. What forbids to build stands on every side.
+func (b Binder) oneFoot() string {
+	foot := b.Job.issue()
+	for _, banner := range b.Banners {
+		if len(banner.Sheets) == 0 {
+			foot = banner.Words + " · " + foot
+		}
+	}
+	return fmt.Sprintf("@page{@bottom-left{content:%s}}", cssString(shortened(foot, 90)))
+}
+
+// issue names the job and the issue of its binder.
+func (j Job) issue() string {
+	if j.Revision == "" {
+		return j.Name
+	}
+	return j.Name + " · revision " + j.Revision
 }
 
 // cssString returns s as a string of a style sheet in which every sign that is

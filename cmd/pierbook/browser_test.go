@@ -161,7 +161,7 @@ func TestClientFileOnPaper(t *testing.T) {
 	for _, paper := range []browser.Paper{browser.Letter, browser.A4} {
 		pdf := b.Print(t, file, paper)
 		pdf.CheckPaper(t)
-		assert.LessOrEqual(t, len(pdf.Pages), 5)
+		assert.LessOrEqual(t, len(pdf.Pages), 4)
 	}
 }
 
