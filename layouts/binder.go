@@ -154,22 +154,28 @@ func (b Binder) pageRules() string {
 		if s.Wide {
 			turned = turnedPage
 		}
-		foot := fmt.Sprintf("%s · %d %s", b.Job.issue(), s.Number, s.Title)
+		foot := fmt.Sprintf("%s · %d %s", b.foot(), s.Number, s.Title)
 		fmt.Fprintf(&rules, "@page s%d{%s@bottom-left{content:%s}}.s%d{page:s%d}", s.Number, turned, cssString(shortened(foot, 90)), s.Number, s.Number)
 	}
 	return rules.String()
 }
 
 // oneFoot gives all paper one foot: sheets with pages of their own could not
-// run on, one after the other. What forbids to build stands on every side.
+// run on, one after the other.
 func (b Binder) oneFoot() string {
+	return fmt.Sprintf("@page{@bottom-left{content:%s}}", cssString(shortened(b.foot(), 90)))
+}
+
+// foot names the job and the issue, after what forbids to build: it stands on
+// every side, also where a sheet runs over.
+func (b Binder) foot() string {
 	foot := b.Job.issue()
 	for _, banner := range b.Banners {
-		if len(banner.Sheets) == 0 {
+		if banner.Sheets == nil {
 			foot = banner.Words + " · " + foot
 		}
 	}
-	return fmt.Sprintf("@page{@bottom-left{content:%s}}", cssString(shortened(foot, 90)))
+	return foot
 }
 
 // issue names the job and the issue of its binder.

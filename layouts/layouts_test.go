@@ -217,3 +217,12 @@ func TestContrast(t *testing.T) {
 		}
 	}
 }
+
+// What forbids to build stands at the foot of every side of paper, also where a
+// sheet runs over; a banner of some sheets does not.
+func TestFootForbidsToBuild(t *testing.T) {
+	b := Binder{Job: Job{Name: "Shed", Revision: "B"}, Banners: []Banner{DoNotDig(""), NotForConstruction("")}}
+	assert.Equal(t, "NOT FOR CONSTRUCTION · Shed · revision B", b.foot())
+	b.Banners = b.Banners[:1]
+	assert.Equal(t, "Shed · revision B", b.foot())
+}
