@@ -155,15 +155,18 @@ func (b Binder) pageRules() string {
 			turned = turnedPage
 		}
 		foot := fmt.Sprintf("%s · %d %s", b.foot(), s.Number, s.Title)
-		fmt.Fprintf(&rules, "@page s%d{%s@bottom-left{content:%s}}.s%d{page:s%d}", s.Number, turned, cssString(shortened(foot, 90)), s.Number, s.Number)
+		fmt.Fprintf(&rules, "@page s%d{%s@bottom-left{content:%s}}.s%d{page:s%d}", s.Number, turned, cssString(shortened(foot, footLetters)), s.Number, s.Number)
 	}
 	return rules.String()
 }
 
+// footLetters stand on one line of the foot, capitals among them.
+const footLetters = 75
+
 // oneFoot gives all paper one foot: sheets with pages of their own could not
 // run on, one after the other.
 func (b Binder) oneFoot() string {
-	return fmt.Sprintf("@page{@bottom-left{content:%s}}", cssString(shortened(b.foot(), 90)))
+	return fmt.Sprintf("@page{@bottom-left{content:%s}}", cssString(shortened(b.foot(), footLetters)))
 }
 
 // foot names the job and the issue, after what forbids to build: it stands on
