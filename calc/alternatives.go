@@ -10,6 +10,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/order"
 	"pierbook/calc/strength"
 )
 
@@ -20,6 +21,8 @@ type Alternative struct {
 	Saving      Saving
 	Worst       measure.Ratio // greatest ratio of the checks
 	Condition   string        // what it depends on, or empty
+
+	before, after ledger // what the saving is the difference of
 }
 
 // Sentence says the change, what it saves and what to write for it.
@@ -83,7 +86,7 @@ func (p *Plan) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 	if !passes {
 		return Alternative{}, false
 	}
-	a := Alternative{Path: t.path, Write: t.write, Saying: t.saying, Saving: saving, Worst: worst}
+	a := Alternative{Path: t.path, Write: t.write, Saying: t.saying, Saving: saving, Worst: worst, before: base, after: other}
 	if p.Ground.Book != nil {
 		a.Condition = "piers move: read the ground there"
 	}
@@ -229,12 +232,15 @@ func (p *Plan) tryStock(c *Cut, length measure.Length) (Alternative, bool) {
 		return Alternative{}, false
 	}
 	a := Alternative{Path: "yard.stock." + c.Section.Size, Write: length.Print(p.Style), Saying: fmt.Sprintf("sticks of %s in %s too, if the yard has them", c.Section.Size, length.Print(p.Style))}
-	a.Saving.Timber = bulk(c.Section, c.Result) - bulk(c.Section, &result)
-	if !result.ByLength {
-		a.Saving.Money, a.Saving.Priced = measure.Money(float64(c.Result.Cost-result.Cost)/100), true
+	a.before, a.after = stickLedger(c.Section, c.Result), stickLedger(c.Section, &result)
+	for _, b := range c.bought() {
+		a.before.lines = append(a.before.lines, order.Sticks{Section: c.Section, Long: b.Length}.Key())
+	}
+	a.Saving = a.before.less(a.after)
+	if a.Saving.Priced {
 		a.Condition = fmt.Sprintf("at about %s each, as its other lengths by the run", measure.Money(float64(stock.Price)/100).Print(p.Style))
 	}
-	if worst, ok := p.Strength.Worst(); ok {
+	if worst, ok := p.Strength.Worst(); ok { // the frame stays as it is
 		a.Worst = worst.Ratio
 	}
 	return a, true

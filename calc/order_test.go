@@ -4,6 +4,7 @@ import (
 	"io/fs"
 	"math"
 	"os"
+	"strconv"
 	"strings"
 	"testing"
 	"testing/fstest"
@@ -107,7 +108,7 @@ func TestFiguresOfTheOrderAddUp(t *testing.T) {
 func TestFiguresComeFromKnownFigures(t *testing.T) {
 	p := worked(t, sampleJob(t))
 	for _, f := range p.Figures.All() {
-		for _, part := range []string{"order.", "cut.", "crew.", "lift.", "fastening.", "cloth."} {
+		for _, part := range []string{"order.", "cut.", "crew.", "lift.", "fastening.", "cloth.", "saving.", "savings."} {
 			if !strings.HasPrefix(f.Key, part) {
 				continue
 			}
@@ -229,17 +230,6 @@ func TestProofsByHandReachTheCost(t *testing.T) {
 	assert.Positive(t, proven)
 }
 
-func BenchmarkAlternatives(b *testing.B) {
-	j := sampleJob(b)
-	b.ReportAllocs()
-	for b.Loop() {
-		b.StopTimer()
-		p := worked(b, j)
-		b.StartTimer()
-		p.Alternatives()
-	}
-}
-
 func birchSlope(t testing.TB) *job.Job {
 	t.Helper()
 	j, faults := job.Read(os.DirFS("../testdata/jobs"), "birch-slope-workshop.yaml")
@@ -344,4 +334,78 @@ func TestTheOrderHasWhatTheChecksWant(t *testing.T) {
 		}
 	}
 	require.NotEmpty(t, piers[true], "the sample wants its blocks held")
+}
+
+// What a change saves is what the order of the changed job, worked as a job of its
+// own, costs less on sticks other than posts, surface, blocks, caps and hangers;
+// and that job passes its checks with the ratio that was told.
+func TestSavingsHoldWhenTheChangedJobIsWorked(t *testing.T) {
+	frameCost := func(p *calc.Plan) (sum float64, piers int) {
+		for _, l := range p.Order.Lines {
+			cost, known := l.Cost()
+			switch {
+			case l.Use == "posts" || l.Key == "order.tie" || l.Key == "order.anchor" || l.Key == "order.brace":
+			case l.Group == order.Timber || l.Group == order.Surface || l.Group == order.Hardware:
+				require.True(t, known, l.What)
+				sum += float64(cost)
+			}
+		}
+		return sum, len(p.Frame.Piers)
+	}
+	kinds := map[string]int{}
+	for name, change := range map[string]func(*job.Job){
+		"as it is": func(*job.Job) {},
+		"wider":    func(j *job.Job) { j.Platform.Width += 4 * measure.Inch },
+		"longer":   func(j *job.Job) { j.Platform.Length += 2 * measure.Inch },
+		"fewer lengths": func(j *job.Job) {
+			j.Yard.Stock = map[string][]job.StockLength{"2x8": j.Yard.Stock["2x8"][3:], "4x6": j.Yard.Stock["4x6"][:3], "4x4": j.Yard.Stock["4x4"]}
+		},
+		"close together": func(j *job.Job) { j.Frame.Beams.Lines, j.Frame.Piers.PerLine = 4, 6 },
+	} {
+		base := func() *job.Job {
+			j := sampleJob(t)
+			j.Ground.SetUps, j.Ground.Probes, j.Piers = nil, nil, nil
+			change(j)
+			return j
+		}
+		p := worked(t, base())
+		cost, piers := frameCost(p)
+		for _, a := range p.Alternatives() {
+			require.True(t, a.Saving.Priced)
+			j := base()
+			switch a.Path {
+			case "frame.beams.lines":
+				j.Frame.Beams.Lines = atoi(t, a.Write)
+			case "frame.piers.per_line":
+				j.Frame.Piers.PerLine = atoi(t, a.Write)
+			case "platform.width", "platform.length":
+				side, err := measure.ParseLength(a.Write)
+				require.NoError(t, err)
+				if a.Path == "platform.width" {
+					j.Platform.Width = side
+				} else {
+					j.Platform.Length = side
+				}
+			default:
+				continue // its price is a guess by the run, said beside it
+			}
+			kinds[a.Path]++
+			changed := worked(t, j)
+			then, pierThen := frameCost(changed)
+			assert.InDelta(t, cost-then, float64(a.Saving.Money), 0.005, "%s: %s", name, a.Saying)
+			assert.Equal(t, piers-pierThen, a.Saving.Piers)
+			assert.Zero(t, changed.Strength.Failing(), "%s: %s", name, a.Saying)
+			worst, _ := changed.Strength.Worst()
+			assert.InDelta(t, float64(worst.Ratio), float64(a.Worst), 1e-9, "%s: %s", name, a.Saying)
+		}
+	}
+	t.Log(kinds)
+	assert.GreaterOrEqual(t, len(kinds), 3, "kinds of change")
+}
+
+func atoi(t *testing.T, s string) int {
+	t.Helper()
+	n, err := strconv.Atoi(s)
+	require.NoError(t, err)
+	return n
 }

@@ -3,7 +3,6 @@ package calc
 import (
 	"fmt"
 	"strings"
-	"sync"
 
 	"pierbook/calc/crew"
 	"pierbook/calc/fault"
@@ -33,7 +32,7 @@ type Plan struct {
 	Last     *Issue        // the issue before this one, nil when there is none
 	Since    *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
 
-	tried func() []Alternative
+	tried []Alternative
 }
 
 // Work runs a job through all parts. A plan comes back with faults only when
@@ -73,14 +72,14 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	p.Cuts = cut(j, p.Frame, p.Ground)
 	p.Order = order.Take(p.orderInput())
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
-	p.tried = sync.OnceValue(p.alternatives)
+	p.tried = p.alternatives()
 	p.register()
 	return p, faults
 }
 
 // Alternatives returns changes that save and pass every check, the greatest
-// saving first. They are worked out when first asked for.
-func (p *Plan) Alternatives() []Alternative { return p.tried() }
+// saving first.
+func (p *Plan) Alternatives() []Alternative { return p.tried }
 
 // heights returns how tall each pier stands, or nil before that is known. Where
 // seats were read without a survey, dig and stone are taken at their least.

@@ -15,6 +15,7 @@ func (p *Plan) register() {
 	p.Figures.Add(p.Strength.Figures()...)
 	p.Figures.Add(p.cutFigures()...)
 	p.Figures.Add(p.Order.Figures(p.Style)...)
+	p.Figures.Add(p.savingFigures()...)
 	p.Figures.Add(p.Weekend.Figures(p.Job)...)
 	p.Figures.Add(p.wordFigures()...)
 	p.Figures.Add(p.pageFigures()...)

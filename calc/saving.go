@@ -14,7 +14,7 @@ import (
 // Saving is what a change takes less of: posts, stone, cloth and digging are not
 // counted.
 type Saving struct {
-	Money  measure.Money // of the lines with a price in both
+	Money  measure.Money // 0 unless priced
 	Priced bool          // every stick, sheet, block and cap has a price
 	Timber measure.Volume
 	Sheets int
@@ -81,10 +81,20 @@ type ledger struct {
 	priced        bool
 	timber        measure.Volume
 	sheets, piers int
+	lines         []string // keys of the lines of the order
+}
+
+// stickLedger is what the sticks of one section take.
+func stickLedger(s job.Section, r *cutting.Result) ledger {
+	return ledger{money: measure.Money(float64(r.Cost) / 100), priced: !r.ByLength, timber: bulk(s, r)}
 }
 
 func (l ledger) less(other ledger) Saving {
-	return Saving{Money: l.money - other.money, Priced: l.priced && other.priced, Timber: l.timber - other.timber, Sheets: l.sheets - other.sheets, Piers: l.piers - other.piers}
+	saving := Saving{Priced: l.priced && other.priced, Timber: l.timber - other.timber, Sheets: l.sheets - other.sheets, Piers: l.piers - other.piers}
+	if saving.Priced {
+		saving.Money = l.money - other.money
+	}
+	return saving
 }
 
 // trials adds frames up. Sections whose pieces are cut alike in several frames
@@ -132,13 +142,11 @@ func (t trials) ledger(j *job.Job, f *frame.Frame) (ledger, bool) {
 			in.Sticks = append(in.Sticks, order.Sticks{Section: c.Section, Long: b.Length, Count: b.Count, Price: b.Price})
 		}
 	}
-	for _, line := range order.Take(in).Lines {
+	for _, line := range order.FrameLines(in) {
 		cost, known := line.Cost()
-		switch line.Group {
-		case order.Timber, order.Surface, order.Hardware:
-			l.money += cost
-			l.priced = l.priced && known
-		}
+		l.money += cost
+		l.priced = l.priced && known
+		l.lines = append(l.lines, line.Key)
 	}
 	return l, true
 }

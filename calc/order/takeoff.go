@@ -20,6 +20,11 @@ type Sticks struct {
 	Note    string // what the count stands on, such as posts taken at their longest
 }
 
+// Key returns the key of the line of these sticks.
+func (s Sticks) Key() string {
+	return fmt.Sprintf("order.stick.%s.%d", slug(s.Section.Size), int64(s.Long/measure.Millimetre))
+}
+
 // Bed is the stone to order.
 type Bed struct {
 	Kind  string
@@ -55,9 +60,15 @@ func Take(in Input) *Order {
 	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), schedule: schedule(in), Cloth: clothFor(r, in.Frame.Length, in.Frame.Width), style: in.Job.Style()}
 	o.beams, o.joists = timberParts(in)
 	o.posts, o.boards = postParts(in), boardParts(in)
-	o.Lines = slices.Concat(stickLines(in), braceLines(in), surfaceLines(in), hardwareLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
+	o.Lines = slices.Concat(FrameLines(in), braceLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
 	o.total()
 	return o
+}
+
+// FrameLines lists sticks, surface, blocks, caps and hangers alone: what a change
+// of the frame is judged by.
+func FrameLines(in Input) []Line {
+	return slices.Concat(stickLines(in), surfaceLines(in), hardwareLines(in))
 }
 
 func stickLines(in Input) []Line {
@@ -66,7 +77,7 @@ func stickLines(in Input) []Line {
 	for _, s := range in.Sticks {
 		long := s.Long
 		lines = append(lines, Line{
-			Key: fmt.Sprintf("order.stick.%s.%d", slug(s.Section.Size), int64(s.Long/measure.Millimetre)), Group: Timber,
+			Key: s.Key(), Group: Timber,
 			What: s.Section.Size + ", " + s.Long.Print(style), Use: s.Use, Count: s.Count, Unit: "sticks",
 			Each: massOf(in.Job, s.Section, s.Long), Price: s.Price, Long: &long, Note: s.Note,
 			Source: "the cutting plan", Formula: "sticks of this length in the cutting plan", Working: fmt.Sprintf("%d sticks bought", s.Count), From: []string{"cut." + s.Section.Size + ".sticks"},
