@@ -13,6 +13,11 @@ import (
 	"pierbook/calc/measure"
 )
 
+// mark is the byte order mark: without it some spreadsheets read the file in an
+// old code page of their own and make nonsense of ″, × and every letter with an
+// accent. RFC 3629, section 6, allows it.
+const mark = "\ufeff"
+
 // sheet gathers rows.
 type sheet struct{ rows [][]string }
 
@@ -20,6 +25,7 @@ func (s *sheet) row(cells ...string) { s.rows = append(s.rows, cells) }
 
 func (s *sheet) bytes() ([]byte, error) {
 	var b bytes.Buffer
+	b.WriteString(mark)
 	w := csv.NewWriter(&b)
 	w.UseCRLF = true
 	if err := w.WriteAll(s.rows); err != nil {
