@@ -23,6 +23,14 @@ type published struct {
 		ToThePound       []float64 `yaml:"to_the_pound"`
 		Memory           bool
 	}
+	Sizes []struct {
+		Name             string
+		Length, Diameter float64
+		Memory           bool
+	}
+	Boards struct {
+		Screws int `yaml:"screws_at_each_joist"`
+	}
 	Schedule []struct {
 		Joint, Nail string
 		Count       int
@@ -54,7 +62,7 @@ func readPublished(t *testing.T) published {
 }
 
 func knownNails() []Nail {
-	return []Nail{nail6dCommon, nail8dCommon, nail10dCommon, nail16dCommon, nail20dCommon, nail10dBox, nail8dRing}
+	return []Nail{nail6dCommon, nail8dCommon, nail10dCommon, nail16dCommon, nail20dCommon, nail30dCommon, nail40dCommon, nail60dCommon, nail10dBox, nail8dRing}
 }
 
 // key turns "8d common" of the file into the key of a nail.
@@ -75,6 +83,42 @@ func TestNailsToThePoundAreAsPublished(t *testing.T) {
 		assert.Greater(t, per, slices.Min(row.ToThePound)*0.965, row.Name)
 		assert.Less(t, per, slices.Max(row.ToThePound)*1.035, row.Name)
 	}
+}
+
+func TestSizesOfNailsAreAsPublished(t *testing.T) {
+	rows := readPublished(t).Sizes
+	require.NotEmpty(t, rows)
+	for _, row := range rows {
+		at := slices.IndexFunc(knownNails(), func(n Nail) bool { return n.Key == key(row.Name) })
+		require.GreaterOrEqual(t, at, 0, row.Name)
+		n := knownNails()[at]
+		assert.Equal(t, thousandths(row.Length), n.Length, row.Name)
+		assert.Equal(t, thousandths(row.Diameter), n.Diameter, row.Name)
+		assert.Equal(t, row.Memory, n.Memory, row.Name)
+	}
+}
+
+// To 10d the length in inches is the pennies over four and a half more: a table of
+// nails to the pound on the web. A 12d common nail, 3 1/4 × 0.148 in, goes 60, 65
+// and by the classic list 63 to the pound.
+func TestPenniesTellTheLength(t *testing.T) {
+	for penny, n := range map[int64]Nail{6: nail6dCommon, 8: nail8dCommon, 10: nail10dCommon} {
+		assert.Equal(t, measure.Length(penny)*measure.Inch/4+measure.Inch/2, n.Length, n.Key)
+	}
+	twelve := Nail{Length: thousandths(3.25), Diameter: thousandths(0.148)}
+	assert.InEpsilon(t, 63, float64(measure.Pound/twelve.Mass()), 0.03)
+}
+
+// Six boards in one piece over thirteen joists cross them 78 times.
+func TestBoardsAreScrewedAsPublished(t *testing.T) {
+	in := shed()
+	for i := range 6 {
+		in.Frame.Surface.Boards = append(in.Frame.Surface.Boards, frame.Board{Number: i + 1, Pieces: []frame.Piece{{To: in.Frame.Length}}})
+	}
+	in.Job.Platform.Surface.Thickness = measure.Inch
+	screws := find(t, Take(in), "order.fastener.deck-screw")
+	assert.Equal(t, readPublished(t).Boards.Screws*78, screws.Pieces)
+	assert.True(t, screws.Memory)
 }
 
 func TestPanelNailsFitTheThickness(t *testing.T) {
