@@ -253,14 +253,14 @@ func TestPublishedStoneOrder(t *testing.T) {
 func TestWaterMakesStoneHeavierAndNoMore(t *testing.T) {
 	j := &job.Job{Stone: job.Stone{Loose: 1.3, LooseDensity: 100 * measure.PoundPerCubicFoot}}
 	j.Yard.Payload = 1000 * measure.Pound
-	dry := orderOf(j, 10*measure.CubicFoot)
+	dry := supplyOf(j, 10*measure.CubicFoot)
 	j.Stone.Water = 0.10
-	wet := orderOf(j, 10*measure.CubicFoot)
+	wet := supplyOf(j, 10*measure.CubicFoot)
 	assert.Equal(t, dry.Order, wet.Order)
 	assert.InDelta(t, 1300, float64(dry.Mass/measure.Pound), 1e-9)
 	assert.InDelta(t, 1430, float64(wet.Mass/measure.Pound), 1e-9)
 	j.Yard.Payload = 1400 * measure.Pound
-	assert.Equal(t, [2]measure.Count{1, 2}, [2]measure.Count{orderOf(&job.Job{Stone: job.Stone{Loose: 1.3, LooseDensity: j.Stone.LooseDensity}, Yard: j.Yard}, 10*measure.CubicFoot).Trips, orderOf(j, 10*measure.CubicFoot).Trips})
+	assert.Equal(t, [2]measure.Count{1, 2}, [2]measure.Count{supplyOf(&job.Job{Stone: job.Stone{Loose: 1.3, LooseDensity: j.Stone.LooseDensity}, Yard: j.Yard}, 10*measure.CubicFoot).Trips, supplyOf(j, 10*measure.CubicFoot).Trips})
 }
 
 // STN-03: the rule of a gravel pit, a quarter more for tamping and a ton and a
@@ -270,7 +270,7 @@ func TestPublishedDriveway(t *testing.T) {
 	tonPerYard := measure.Density(2000*measure.Pound) / measure.Density(measure.CubicYard)
 	j := &job.Job{Stone: job.Stone{Loose: measure.Ratio(e.in("compaction_factor")), LooseDensity: measure.Density(e.in("tons_per_yd3")) * tonPerYard}}
 	foot := measure.Foot.Scale
-	o := orderOf(j, foot(e.in("length_ft")).Times(foot(e.in("width_ft"))).Deep(foot(e.in("depth_ft"))))
+	o := supplyOf(j, foot(e.in("length_ft")).Times(foot(e.in("width_ft"))).Deep(foot(e.in("depth_ft"))))
 	assert.InDelta(t, e.want("yd3"), float64(o.Order/measure.CubicYard), e.Tolerance, e.Source)
 	assert.InDelta(t, e.want("tons"), float64(o.Mass/measure.Pound)/2000, e.Tolerance, e.Source)
 }

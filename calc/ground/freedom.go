@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"pierbook/calc/frame"
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
@@ -17,12 +18,12 @@ type Move struct {
 	Saves  measure.Length // against the platform as it lies, likewise; negative when it costs
 }
 
-// Freedom tries the platform turned about its middle, shifted by a foot, and
-// with length and width exchanged, and returns what each would do to the lowest
-// floor, the best first. Everything comes from the surface and without probes,
+// Freedom tries the platform turned about its middle, shifted, and with length
+// and width exchanged, each as far as the job allows and part of the way, and
+// returns what each would do to the lowest floor, the best first. Everything comes from the surface and without probes,
 // which hold only where they were made; so do the floors it is compared with.
 // Places more than half a bay beyond the readings are not tried.
-func (g *Ground) Freedom(f *frame.Frame, style measure.Style) []Move {
+func (g *Ground) Freedom(j *job.Job, f *frame.Frame) []Move {
 	if g.Surface == nil {
 		return nil
 	}
@@ -36,14 +37,23 @@ func (g *Ground) Freedom(f *frame.Frame, style measure.Style) []Move {
 			moves = append(moves, Move{What: what, Lowest: lowest, Saves: base - lowest})
 		}
 	}
-	for _, degrees := range []float64{-15, -10, -5, 5, 10, 15} {
-		try(fmt.Sprintf("turn %g° %s", math.Abs(degrees), side(degrees)), turned(f, degrees))
+	free, style := j.Platform.Freedom, j.Style()
+	for _, part := range []int{-3, -2, -1, 1, 2, 3} {
+		if degrees := float64(free.Turn*part) / 3; degrees != 0 {
+			try(fmt.Sprintf("turn %.3g° %s", math.Abs(degrees), side(degrees)), turned(f, degrees))
+		}
 	}
-	for _, by := range []measure.Length{-measure.Foot, measure.Foot} {
-		try("shift "+by.Abs().Print(style)+" "+forth(by)+" along the lines", shifted(by, 0))
-		try("shift "+by.Abs().Print(style)+" "+forth(by)+" across the lines", shifted(0, by))
+	for _, part := range []int{-2, -1, 1, 2} {
+		if by := free.Along.Part(part, 2); by != 0 {
+			try("shift "+by.Abs().Print(style)+" "+forth(by)+" along the lines", shifted(by, 0))
+		}
+		if by := free.Across.Part(part, 2); by != 0 {
+			try("shift "+by.Abs().Print(style)+" "+forth(by)+" across the lines", shifted(0, by))
+		}
 	}
-	try("exchange length and width", turned(f, 90))
+	if free.Exchange {
+		try("exchange length and width", turned(f, 90))
+	}
 	slices.SortStableFunc(moves, func(a, b Move) int { return cmp.Compare(b.Saves, a.Saves) })
 	return moves
 }

@@ -19,13 +19,8 @@ type StoneOdds struct {
 
 // StoneOrder is an amount of stone to have.
 type StoneOrder struct {
-	Compacted measure.Volume
-	WithWaste measure.Volume // loose
-	Order     measure.Volume // in whole sold units
-	Units     measure.Count
-	Chance    measure.Percent // that the rounded order is enough
-	Mass      measure.Mass
-	Trips     measure.Count
+	StoneSupply
+	Chance measure.Percent // that the rounded order is enough
 }
 
 // Odds works the order out from the scatter of the probed beds. It returns nil
@@ -46,7 +41,7 @@ func (g *Ground) Odds(j *job.Job) *StoneOdds {
 	order := func(s Sample, known float64, m int, p float64) StoneOrder {
 		total := min(s.Total(m, p), most)
 		bed := measure.Volume((known + total) * float64(g.Stone.Side.Times(g.Stone.Side)))
-		return orderOf(j, bed+fixed)
+		return StoneOrder{StoneSupply: supplyOf(j, bed+fixed)}
 	}
 	o.Even, o.NineInTen = order(sample, known, unknown, 0.5), order(sample, known, unknown, 0.9)
 	chance := func(volume measure.Volume) measure.Percent {
@@ -79,17 +74,4 @@ func (g *Ground) beds() (beds []float64, known float64, unknown int, most float6
 		most += p.Hole.StoneMost.Metres()
 	}
 	return beds, known, unknown, most
-}
-
-// orderOf rounds a compacted volume to what is sold.
-func orderOf(j *job.Job, compacted measure.Volume) StoneOrder {
-	o := StoneOrder{Compacted: compacted, WithWaste: looseWithWaste(j, compacted)}
-	o.Units = measure.Count(wholeUnits(float64(o.WithWaste), float64(j.Stone.SoldBy)))
-	o.Order = o.WithWaste
-	if j.Stone.SoldBy > 0 {
-		o.Order = measure.Volume(float64(o.Units) * float64(j.Stone.SoldBy))
-	}
-	o.Mass = j.Stone.Loaded().Of(o.Order)
-	o.Trips = measure.Count(wholeUnits(float64(o.Mass), float64(j.Yard.Payload)))
-	return o
 }

@@ -309,7 +309,7 @@ func TestFreedomOnAPlane(t *testing.T) {
 	}
 	g := work(t, j, f)
 	saves := map[string]float64{}
-	for _, m := range g.Freedom(f, j.Style()) {
+	for _, m := range g.Freedom(j, f) {
 		saves[m.What] = m.Saves.Inches()
 	}
 	// A foot along a fall of 2 in 100 saves 0.24 in; back it costs as much.
@@ -319,6 +319,17 @@ func TestFreedomOnAPlane(t *testing.T) {
 	// Length and width exchanged, the highest pier lies half the length up the
 	// steep way: 94.25 × 3 + 70.25 × 2 in 100 instead of 70.25 × 3 + 94.25 × 2.
 	assert.InDelta(t, -(94.25-70.25)*0.01, saves["exchange length and width"], 1e-6)
+	assert.InDelta(t, 0.12, saves["shift 6″ on along the lines"], 1e-6, "part of the way")
+
+	// What the place does not allow is not tried.
+	j.Platform.Freedom = job.Freedom{Across: 2 * measure.Foot}
+	var tried []string
+	for _, m := range g.Freedom(j, f) {
+		tried = append(tried, m.What)
+	}
+	assert.Equal(t, []string{"shift 24″ back across the lines", "shift 12″ back across the lines", "shift 12″ on across the lines", "shift 24″ on across the lines"}, tried)
+	j.Platform.Freedom = job.Freedom{}
+	assert.Empty(t, g.Freedom(j, f))
 }
 
 func TestOddsOfTheStone(t *testing.T) {

@@ -66,6 +66,7 @@ func sampleJob() *job.Job {
 func termsJob() *job.Job {
 	j := &job.Job{Units: measure.Imperial, Fraction: measure.Sixteenth}
 	j.Platform.Floor = job.Floor{Lowest: true, RoundUp: in(0.25)}
+	j.Platform.Freedom = job.Freedom{Turn: 15, Along: measure.Foot, Across: measure.Foot, Exchange: true}
 	j.Frame.Posts = job.Posts{Shortest: in(3), Longest: in(24), Cap: in(0.0625)}
 	j.Frame.Clear = in(1)
 	j.Block = job.Block{Height: in(5), SeatHeight: in(5), SeatWidth: in(3.5), Base: in(12)}

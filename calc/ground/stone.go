@@ -13,15 +13,33 @@ type Stone struct {
 	Side               measure.Length // of the square hole
 	Beds               measure.Volume // compacted
 	Beside             measure.Volume // compacted, beside and over the blocks; 0 when soil goes back there
-	Compacted          measure.Volume // Beds + Beside
+	StoneSupply                       // Compacted is Beds + Beside
 	Loose              measure.Volume // as tipped, without waste
-	WithWaste          measure.Volume // loose, with waste
-	Order              measure.Volume // WithWaste rounded up to whole sold units
-	Units              measure.Count  // sold units
-	Mass               measure.Mass   // of the order, loose, with its water
-	Trips              measure.Count  // of the vehicle, 0 when its payload is unknown
 	LayerAtMost, Layer measure.Length // loose: the limit, and the thickest layer of all holes
 	Piers              []PierStone    // in the order of the piers
+}
+
+// StoneSupply is what a compacted volume takes from the yard.
+type StoneSupply struct {
+	Compacted measure.Volume
+	WithWaste measure.Volume // loose, with waste
+	Order     measure.Volume // WithWaste rounded up to whole sold units
+	Units     measure.Count  // sold units
+	Mass      measure.Mass   // of the order, loose, with its water
+	Trips     measure.Count  // of the vehicle, 0 when its payload is unknown
+}
+
+// supplyOf rounds a compacted volume to what is sold.
+func supplyOf(j *job.Job, compacted measure.Volume) StoneSupply {
+	s := StoneSupply{Compacted: compacted, WithWaste: looseWithWaste(j, compacted)}
+	s.Units = measure.Count(wholeUnits(float64(s.WithWaste), float64(j.Stone.SoldBy)))
+	s.Order = s.WithWaste
+	if j.Stone.SoldBy > 0 {
+		s.Order = measure.Volume(float64(s.Units) * float64(j.Stone.SoldBy))
+	}
+	s.Mass = j.Stone.Loaded().Of(s.Order)
+	s.Trips = measure.Count(wholeUnits(float64(s.Mass), float64(j.Yard.Payload)))
+	return s
 }
 
 // PierStone is the stone of one pier.
@@ -53,21 +71,13 @@ func stoneOf(j *job.Job, piers []Pier) *Stone {
 		}
 		s.Beds += bed
 		s.Beside += beside
-		s.Compacted = s.Beds + s.Beside
-		s.WithWaste = looseWithWaste(j, s.Compacted)
-		row := PierStone{Name: p.Name, Bed: p.Hole.Stone, Compacted: bed + beside, UsedSoFar: s.WithWaste}
+		row := PierStone{Name: p.Name, Bed: p.Hole.Stone, Compacted: bed + beside, UsedSoFar: looseWithWaste(j, s.Beds+s.Beside)}
 		row.Loose, row.Layers, row.Layer = layers(p.Hole.Stone, float64(j.Stone.Loose), j.Stone.LayerAtMost)
 		s.Layer = max(s.Layer, row.Layer)
 		s.Piers = append(s.Piers, row)
 	}
+	s.StoneSupply = supplyOf(j, s.Beds+s.Beside)
 	s.Loose = measure.Volume(float64(s.Compacted) * float64(j.Stone.Loose))
-	s.Units = measure.Count(wholeUnits(float64(s.WithWaste), float64(j.Stone.SoldBy)))
-	s.Order = s.WithWaste
-	if j.Stone.SoldBy > 0 {
-		s.Order = measure.Volume(float64(s.Units) * float64(j.Stone.SoldBy))
-	}
-	s.Mass = j.Stone.Loaded().Of(s.Order)
-	s.Trips = measure.Count(wholeUnits(float64(s.Mass), float64(j.Yard.Payload)))
 	return s
 }
 

@@ -69,6 +69,7 @@ type Platform struct {
 	Surface       Surface
 	Floor         Floor
 	Origin        Origin
+	Freedom       Freedom
 	Door          *Door                // nil when none was given
 	Loads         map[string]PatchLoad // heavy things at a place, by name
 }
@@ -283,6 +284,13 @@ type Instrument struct {
 	Pegs  *PegReadings
 	Wall  *WallMarks
 	Ends  *measure.Length // height between the water at both ends of the tube, held side by side; nil when not checked
+}
+
+// Freedom is how far the place lets the platform lie otherwise than planned.
+type Freedom struct {
+	Turn          int            // degrees either way
+	Along, Across measure.Length // either way
+	Exchange      bool           // whether length and width may change places
 }
 
 // PegReadings are those of a level's check on two pegs: from the middle between

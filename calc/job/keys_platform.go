@@ -31,6 +31,10 @@ const (
 	deepest     = 5 * measure.Metre
 )
 
+// wherePossible stands behind what is tried unless the job says that the place
+// does not allow it.
+const wherePossible = "tried for what it would save; the place decides"
+
 func platformKeys() []Key {
 	return append([]Key{
 		{Path: "platform.length", Kind: Length, Required: true, AtLeast: leastSide, AtMost: longestSide, Missing: "write the length along the beams, such as 16' or 4.8 m",
@@ -49,6 +53,10 @@ func platformKeys() []Key {
 		{Path: "platform.origin.corner", Kind: Text, Default: same("where the tape hooks on", "the job does not say which corner A1 is"), Means: "the corner beside A1, in words", put: func(j *Job, v value) { j.Platform.Origin.Corner = v.text }},
 		{Path: "platform.origin.lines_go", Kind: Word, Choices: []string{"left", "right"}, Default: same("left", "the job does not say"),
 			Means: "hand on which line B lies, standing at A1 and facing along line A", put: func(j *Job, v value) { j.Platform.Origin.LinesGo = v.text }},
+		{Path: "platform.freedom.turn", Kind: Count, Least: 0, Most: 45, Default: same("15", wherePossible), Means: "degrees that the place lets the platform be turned either way", put: func(j *Job, v value) { j.Platform.Freedom.Turn = v.count }},
+		{Path: "platform.freedom.along", Kind: Distance, AtMost: longestSide, Default: either(`1'`, "300 mm", wherePossible), Means: "how far the place lets it be shifted along the lines, either way", put: func(j *Job, v value) { j.Platform.Freedom.Along = v.length }},
+		{Path: "platform.freedom.across", Kind: Distance, AtMost: longestSide, Default: either(`1'`, "300 mm", wherePossible), Means: "how far the place lets it be shifted across the lines, either way", put: func(j *Job, v value) { j.Platform.Freedom.Across = v.length }},
+		{Path: "platform.freedom.exchange", Kind: YesNo, Default: same("yes", wherePossible), Means: "whether length and width may change places", put: func(j *Job, v value) { j.Platform.Freedom.Exchange = v.yes }},
 		{Path: "platform.door.side", Kind: Text, Required: true, Missing: "write the side by its line or its row of piers: A, or 1", Means: "side of the door: a line's letter, or the number of a row of piers",
 			put: func(j *Job, v value) { j.Platform.Door.Side = v.text }},
 		{Path: "platform.door.from_1", Kind: Distance, Required: true, AtMost: longestSide, Missing: "write how far the door is from the corner at pier 1, or at line A",

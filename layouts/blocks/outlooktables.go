@@ -88,7 +88,7 @@ func freedomTable(p *calc.Plan) layouts.Table {
 	if p.Ground.Seats != nil || len(p.Job.Measured.PostsCut) > 0 || p.Ground.AsBuilt != nil {
 		return t
 	}
-	for i, move := range p.Ground.Freedom(p.Frame, p.Style) {
+	for i, move := range p.Ground.Freedom(p.Job, p.Frame) {
 		if i == 6 || move.Saves <= 0 {
 			break
 		}
