@@ -322,8 +322,8 @@ func (l *layout) dropLast(m *model) *layout {
 
 // record keeps the proof of the least cost.
 func (s *solver) record(a *search) {
-	p := Proof{Aim: LeastCost, Value: s.cost * s.coin, Bound: min(a.proof.bound, s.cost) * s.coin, Proven: a.closed, Nodes: a.nodes, Reached: ByClosedSearch}
-	if a.proof.bound >= s.cost || !a.closed {
+	p := Proof{Aim: LeastCost, Value: s.cost * s.coin, Bound: min(max(a.proof.bound, a.floor), s.cost) * s.coin, Proven: a.closed, Nodes: a.nodes, Reached: ByClosedSearch}
+	if a.proof.bound >= s.cost || !a.closed && a.proof.bound >= a.floor {
 		p.Reached = ByDuals
 	}
 	if a.closed {

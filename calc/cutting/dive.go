@@ -1,6 +1,15 @@
 package cutting
 
-import "math"
+import (
+	"math"
+	"slices"
+)
+
+// Limits of a dive.
+const (
+	diveNodes    = 150
+	otherChoices = 3 // at how many places it may choose anew
+)
 
 // dive fixes one pattern after another at a whole number of sticks, pricing
 // anew for what is left each time, until all is cut or the target is passed.
@@ -18,15 +27,10 @@ func (s *search) dive(m *master) {
 			break
 		}
 	}
-	for !s.spent() {
-		m.relax(mostOf)
-		if m.total() > float64(s.target)+1e-6 || s.roundFixed(m, need) && s.done() {
-			break
-		}
-		if !m.fix(need) {
-			break
-		}
-	}
+	last := s.limit
+	s.limit = min(s.limit, s.nodes+diveNodes)
+	s.plunge(m, need, mostOf, otherChoices, nil)
+	s.limit = last
 	m.release(bounds)
 }
 
@@ -67,10 +71,45 @@ func (m *master) total() float64 {
 	return sum
 }
 
+// plunge fixes patterns until all is cut or no plan within the target is left,
+// and then goes back to as many places as told to fix another one there.
+func (s *search) plunge(m *master, need []int, mostOf func(i, j int) int, others int, barred []int32) {
+	if s.spent() {
+		return
+	}
+	m.relax(mostOf)
+	if m.total() > float64(s.target)+1e-6 || s.roundFixed(m, need) && s.done() {
+		return
+	}
+	lo, before := slices.Clone(m.lo), slices.Clone(need)
+	for ; others >= 0; others-- {
+		j := m.fix(need, barred)
+		if j < 0 {
+			return
+		}
+		s.plunge(m, need, mostOf, others, barred)
+		if s.done() || s.nodes > s.limit || j == wholes || others == 0 {
+			return
+		}
+		barred = append(barred[:len(barred):len(barred)], j)
+		clear(m.lo[len(lo):])
+		copy(m.lo, lo)
+		copy(need, before)
+		m.allow(need, barred)
+		m.relax(mostOf)
+		if m.total() > float64(s.target)+1e-6 {
+			return
+		}
+	}
+}
+
+// wholes is in the place of a column where fix raised several.
+const wholes = math.MaxInt32
+
 // fix raises the lower bounds of patterns to the whole sticks they have, or of
 // the pattern nearest to its next whole number, and books what they yield. It
-// says whether there was one.
-func (m *master) fix(need []int) bool {
+// returns the column of that, or -1 when there is none.
+func (m *master) fix(need []int, barred []int32) int32 {
 	fixed := false
 	nearest, best := int32(-1), 1e-4
 	for _, j := range m.basis {
@@ -85,12 +124,21 @@ func (m *master) fix(need []int) bool {
 			nearest, best = j, v
 		}
 	}
-	if !fixed {
+	if fixed {
+		nearest = wholes
+	} else {
 		if nearest < 0 {
-			return false
+			return nearest
 		}
 		m.raise(nearest, 1, need)
 	}
+	m.allow(need, barred)
+	return nearest
+}
+
+// allow opens the patterns that are still needed in all their parts, but for
+// those barred.
+func (m *master) allow(need []int, barred []int32) {
 	for j, r := range m.role {
 		if r == sawn {
 			m.hi[j] = math.Inf(1)
@@ -99,9 +147,11 @@ func (m *master) fix(need []int) bool {
 			}
 		}
 	}
+	for _, j := range barred {
+		m.hi[j] = m.lo[j]
+	}
 	m.recompute()
 	m.repair()
-	return true
 }
 
 // raise fixes so many more sticks of a pattern, as far as its pieces are still

@@ -18,7 +18,8 @@
 // numbers prove a bound; the gap between that and the best plan at hand limits
 // the patterns that can still matter, which are listed and searched to the end.
 // In turns with that, the combinations of sticks that have room for the pieces
-// and could be better are packed one by one.
+// and could be better are packed one by one, and plans are sought from the bound
+// upwards, which raises it.
 // Sources are named beside each part; those from memory say so.
 //
 // Nothing here judges whether a piece is strong enough, or whether a stick is

@@ -57,6 +57,9 @@ func Plan(p Problem) (Result, error) {
 	if !s.leastCost() {
 		return Result{}, fmt.Errorf("cutting: the sticks on hand do not yield all the pieces, and nothing can be bought")
 	}
+	if !s.proofs[0].Proven {
+		s.nodes = max(s.nodes/openShare, 1) // a cheaper plan may yet make all the rest void
+	}
 	for _, aim := range []struct {
 		Aim
 		seek func()
@@ -67,6 +70,10 @@ func Plan(p Problem) (Result, error) {
 	}
 	return p.result(s), nil
 }
+
+// openShare is the part of the nodes that each later aim gets while the least
+// cost is open.
+const openShare = 20
 
 func (p *Problem) nodes() int {
 	if p.Nodes > 0 {

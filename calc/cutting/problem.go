@@ -15,7 +15,7 @@ type Problem struct {
 	Kerf   measure.Length // width of the saw cut
 	Trim   measure.Length // cut off one end of every stick before anything else, 0 for none
 	Aims   Aim            // how far down the order of aims to go; 0 means all of them
-	Nodes  int            // limit of the search, in relaxations solved for each aim; 0 means [DefaultNodes]
+	Nodes  int            // limit of the search for each aim, in relaxations solved, large ones counted as several; 0 means [DefaultNodes]
 }
 
 // Piece is a length wanted so many times.

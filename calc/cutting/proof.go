@@ -9,7 +9,7 @@ type Proof struct {
 	Bound       int64 // no plan is better than this by the aim
 	Proven      bool  // value and bound meet
 	Reached     Reached
-	Nodes       int          // relaxations solved
+	Nodes       int          // relaxations solved, large ones counted as several
 	Certificate *Certificate // of the least cost, where one was worked out
 }
 

@@ -17,6 +17,8 @@ type search struct {
 	proof   certificate // of the bound at the root
 	seeds   []pattern
 	tooWide map[int]float64 // by limit of the list, the gap at which it was passed
+	step    int64           // how far above the floor plans are sought first
+	rising  bool            // the target is a level and not the best plan
 }
 
 // certificate is a bound with the duals that prove it.
@@ -73,10 +75,16 @@ func (s *search) offer(l *layout) bool {
 	return true
 }
 
-// spent counts a node and says whether the limit is passed.
+// kindsOfNode is up to how many kinds a relaxation counts as one node. It grows
+// with the rows, and a node more is counted for every so many kinds more, so that
+// the same limit means about the same work.
+const kindsOfNode = 32
+
+// spent says whether the limit is reached, and counts a node.
 func (s *search) spent() bool {
-	s.nodes++
-	return s.nodes > s.limit
+	before := s.nodes
+	s.nodes += 1 + len(s.kinds)/kindsOfNode
+	return before >= s.limit
 }
 
 // band bounds the activity of a row that counts sticks.

@@ -9,6 +9,7 @@ import (
 // turn.
 type turn struct {
 	nodes int // of the relaxation, and of the packing as many
+	rise  int // of the relaxation from the bound upwards
 	each  int // of the relaxation of one combination
 	list  int // patterns that the relaxation of one combination may have
 	steps int // of the packing of one
@@ -19,7 +20,7 @@ const firstTurn = 200
 
 // turns widen as the search goes on, so that an easy way out is found first.
 var turns = []turn{
-	{150, 40, 3_000, 5_000}, {600, 100, 10_000, 50_000}, {2_400, 400, 40_000, 400_000}, {9_600, 5_000, longList, 2_000_000},
+	{150, 0, 40, 3_000, 5_000}, {600, 0, 100, 10_000, 50_000}, {2_400, 2_400, 400, 40_000, 400_000}, {9_600, 9_600, 5_000, longList, 2_000_000},
 }
 
 // stepsOfNode is how many steps of the packing count as one node.
@@ -31,14 +32,14 @@ const stepsOfNode = 1_000
 func (s *search) alternate(run func() bool) bool {
 	c := &combining{search: s}
 	for _, t := range turns {
-		if c.ready() && (c.pack(t) || c.relax(t)) || s.quota(t.nodes, run) {
+		if c.ready() && (c.pack(t) || c.relax(t)) || s.quota(t.nodes, run) || s.rise(t.rise, run) {
 			return true
 		}
 		if s.nodes >= s.limit {
 			return false
 		}
 	}
-	return run()
+	return s.rise(s.limit, run)
 }
 
 // ready lists the combinations once they are few enough.
