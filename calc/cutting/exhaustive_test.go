@@ -2,6 +2,8 @@ package cutting_test
 
 import (
 	"cmp"
+	"fmt"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -17,7 +19,6 @@ func small(t *rapid.T) cutting.Problem {
 	p := cutting.Problem{
 		Kerf: measure.Length(rapid.IntRange(0, 3).Draw(t, "kerf")),
 		Trim: measure.Length(rapid.SampledFrom([]int{0, 0, 2}).Draw(t, "trim")),
-		Aims: cutting.LongestOffcut,
 	}
 	for range rapid.IntRange(1, 3).Draw(t, "lengths") {
 		p.Stock = append(p.Stock, cutting.Stock{
@@ -36,21 +37,33 @@ func small(t *rapid.T) cutting.Problem {
 	return p
 }
 
-// outcome is what the first three aims look at.
+// outcome is what the aims look at.
 type outcome struct {
-	cost   int64
-	bought int
-	offcut measure.Length
+	cost     int64
+	bought   int
+	offcut   measure.Length
+	patterns int
 }
 
 func (a outcome) better(b outcome) bool {
-	return cmp.Or(cmp.Compare(a.cost, b.cost), cmp.Compare(a.bought, b.bought), cmp.Compare(b.offcut, a.offcut)) < 0
+	return cmp.Or(cmp.Compare(a.cost, b.cost), cmp.Compare(a.bought, b.bought), cmp.Compare(b.offcut, a.offcut), cmp.Compare(a.patterns, b.patterns)) < 0
 }
 
 // opened is a stick in the exhaustive search and what is left of it.
 type opened struct {
+	length measure.Length
 	left   measure.Length // with one kerf more
 	bought bool
+	cuts   []measure.Length // the longest first
+}
+
+// ways counts sticks cut alike once.
+func ways(sticks []opened) int {
+	different := map[string]bool{}
+	for _, s := range sticks {
+		different[fmt.Sprint(s.length, s.bought, s.cuts)] = true
+	}
+	return len(different)
 }
 
 // exhaust puts every piece on every stick, open or new, and keeps the best.
@@ -64,6 +77,7 @@ func exhaust(p cutting.Problem, pieces []measure.Length, sticks []opened, onHand
 				now.offcut = max(now.offcut, s.left-p.Kerf)
 			}
 		}
+		now.patterns = ways(sticks)
 		if now.better(*best) {
 			*best = now
 		}
@@ -72,9 +86,11 @@ func exhaust(p cutting.Problem, pieces []measure.Length, sticks []opened, onHand
 	take := pieces[0] + p.Kerf
 	for i := range sticks {
 		if sticks[i].left >= take {
+			before := sticks[i]
 			sticks[i].left -= take
+			sticks[i].cuts = append(slices.Clone(before.cuts), pieces[0])
 			exhaust(p, pieces[1:], sticks, onHand, now, best)
-			sticks[i].left += take
+			sticks[i] = before
 		}
 	}
 	trim := measure.Length(0)
@@ -88,7 +104,7 @@ func exhaust(p cutting.Problem, pieces []measure.Length, sticks []opened, onHand
 			if bought {
 				next.bought++
 			}
-			exhaust(p, pieces[1:], append(sticks[:len(sticks):len(sticks)], opened{left, bought}), onHand, next, best)
+			exhaust(p, pieces[1:], append(sticks[:len(sticks):len(sticks)], opened{length, left, bought, pieces[:1]}), onHand, next, best)
 		}
 	}
 	for _, s := range p.Stock {
@@ -110,6 +126,7 @@ func TestSmallProblemsAgainstExhaustiveSearch(t *testing.T) {
 				pieces = append(pieces, piece.Length)
 			}
 		}
+		slices.SortFunc(pieces, func(a, b measure.Length) int { return cmp.Compare(b, a) })
 		want := outcome{cost: 1 << 60}
 		exhaust(p, pieces, nil, 0, outcome{}, &want)
 		r, err := cutting.Plan(p)
@@ -119,7 +136,7 @@ func TestSmallProblemsAgainstExhaustiveSearch(t *testing.T) {
 		}
 		require.NoError(t, err)
 		require.NoError(t, verify.Plan(p, r))
-		require.Equal(t, want, outcome{r.Cost, r.Bought, r.Offcut})
+		require.Equal(t, want, outcome{r.Cost, r.Bought, r.Offcut, r.Patterns})
 		for _, q := range r.Proofs {
 			require.True(t, q.Proven, "aim %d", q.Aim)
 		}

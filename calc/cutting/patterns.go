@@ -2,14 +2,157 @@ package cutting
 
 import "slices"
 
-// fewestPatterns is the last aim. It is not searched for: the relaxation gives
-// few patterns of itself, at most one for each kind and shelf, and sticks cut
-// alike are counted together. The count stands beside a bound: a stick holds
-// only so many kinds, and every kind needs a stick.
+// Limits of the search for fewer patterns.
+const (
+	stepsOfPatterns = 20    // for each node that the aim may have
+	stepsOfGroup    = 2_000 // for one group of patterns
+	largestGroup    = 4
+)
+
+// fewestPatterns is the last aim, with cost, sticks and offcut held. A few
+// patterns of the plan at a time are cut in one way fewer, where that can be; then
+// all plans of so many patterns are searched, from the fewest that can hold all
+// kinds upwards, as far as the steps go.
 func (s *solver) fewestPatterns() {
-	n := int64(len(s.best.merged().patterns))
-	bound := min(n, ceilDivide(int64(len(s.kinds)), s.kindsOnAStick()))
-	s.proofs = append(s.proofs, Proof{Aim: FewestPatterns, Value: n, Bound: bound, Proven: n == bound, Reached: ByCount})
+	merged := s.best.merged()
+	s.best = &layout{merged.patterns, merged.times}
+	bound := min(s.patterns(), ceilDivide(int64(len(s.kinds)), s.kindsOnAStick()))
+	p := Proof{Aim: FewestPatterns, Reached: ByCount}
+	if bound < s.patterns() {
+		f := s.fewer()
+		steps := stepsOfPatterns * s.nodes
+		s.join(f, steps/2)
+		for f.steps += steps / 2; bound < s.patterns(); bound++ {
+			need, left := s.whole()
+			found := f.within(int(bound), need, left, s.cost, s.sticks)
+			if found != nil {
+				s.best = found
+			} else if f.steps <= 0 {
+				break
+			}
+			p.Reached = ByClosedSearch
+		}
+		p.Nodes = (steps - max(0, f.steps)) / stepsOfNode
+	}
+	p.Value, p.Bound = s.patterns(), bound
+	p.Proven = p.Value == p.Bound
+	s.proofs = append(s.proofs, p)
+}
+
+func (s *solver) patterns() int64 { return int64(len(s.best.patterns)) }
+
+// fewer makes the search ready. A plan is taken that keeps the longest offcut.
+func (s *solver) fewer() *fewer {
+	value := make([]int64, len(s.kinds))
+	for i, k := range s.kinds {
+		value[i] = k.take
+		if s.duals != nil {
+			value[i] = s.duals.dual[i]
+		}
+	}
+	f := newFewer(s.model, value, s.kindsOnAStick())
+	f.accept = func(l *layout) bool { return l.longest(s.model, s.kerf) >= s.longest }
+	return f
+}
+
+// whole returns all the pieces and sticks.
+func (s *solver) whole() (need []int32, left []int) {
+	for _, k := range s.kinds {
+		need = append(need, int32(k.need))
+	}
+	for _, shelf := range s.shelves {
+		left = append(left, shelf.most)
+	}
+	return need, left
+}
+
+// join cuts groups of two patterns, three, and so on in one way fewer, and
+// begins anew with the pairs after each success.
+func (s *solver) join(f *fewer, steps int) {
+	for size := 2; size <= min(largestGroup, len(s.best.patterns)) && steps > 0; {
+		if s.joinOne(f, size, &steps) {
+			size = 2
+		} else {
+			size++
+		}
+	}
+}
+
+// joinOne goes through the groups of a size until one is cut in a way fewer.
+func (s *solver) joinOne(f *fewer, size int, steps *int) bool {
+	accept := f.accept
+	defer func() { f.accept = accept }()
+	for group := firstGroup(size); group != nil && *steps > 0; group = nextGroup(group, len(s.best.patterns)) {
+		others := &layout{}
+		for i, p := range s.best.patterns {
+			if !slices.Contains(group, i) {
+				others.add(p, s.best.times[i])
+			}
+		}
+		kept := accept(others)
+		f.accept = func(l *layout) bool { return kept || accept(l) }
+		f.steps = min(stepsOfGroup, *steps)
+		before := f.steps
+		need, left, cost, buy := s.group(group)
+		found := f.within(size-1, need, left, cost, buy)
+		*steps -= before - max(0, f.steps) + size
+		if found != nil {
+			for i, p := range found.patterns {
+				others.add(p, found.times[i])
+			}
+			merged := others.merged()
+			s.best = &layout{merged.patterns, merged.times}
+			return true
+		}
+	}
+	return false
+}
+
+// group returns the pieces and sticks of some patterns of the plan. For a stick
+// bought, another may be taken.
+func (s *solver) group(group []int) (need []int32, left []int, cost, buy int64) {
+	need, left = make([]int32, len(s.kinds)), make([]int, len(s.shelves))
+	for j, shelf := range s.shelves {
+		if shelf.bought {
+			left[j] = shelf.most
+		}
+	}
+	for _, i := range group {
+		p, times := s.best.patterns[i], s.best.times[i]
+		for _, q := range p.parts {
+			need[q.kind] += q.count * int32(times)
+		}
+		cost += s.shelves[p.shelf].price * int64(times)
+		if s.shelves[p.shelf].bought {
+			buy += int64(times)
+		} else {
+			left[p.shelf] += times
+		}
+	}
+	return need, left, cost, buy
+}
+
+// firstGroup returns the numbers 0 … size − 1.
+func firstGroup(size int) []int {
+	group := make([]int, size)
+	for i := range group {
+		group[i] = i
+	}
+	return group
+}
+
+// nextGroup returns the next group out of n in order, or nil after the last.
+func nextGroup(group []int, n int) []int {
+	for k := len(group) - 1; k >= 0; k-- {
+		if group[k] < n-len(group)+k {
+			group[k]++
+			for next := k + 1; next < len(group); next++ {
+				group[next] = group[next-1] + 1
+			}
+			return group
+		}
+	}
+	return nil
 }
 
 // kindsOnAStick returns how many kinds one stick can hold at most, the shortest
