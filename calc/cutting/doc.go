@@ -19,7 +19,8 @@
 // the patterns that can still matter, which are listed and searched to the end.
 // In turns with that, the combinations of sticks that have room for the pieces
 // and could be better are packed one by one, and plans are sought from the bound
-// upwards, which raises it.
+// upwards, which raises it. Last, a few of the ways of cutting at a time are made
+// one fewer, and small jobs are searched whole for fewer of them.
 // Sources are named beside each part; those from memory say so.
 //
 // Nothing here judges whether a piece is strong enough, or whether a stick is
