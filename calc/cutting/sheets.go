@@ -2,7 +2,6 @@ package cutting
 
 import (
 	"fmt"
-	"math"
 
 	"pierbook/calc/measure"
 )
@@ -57,7 +56,8 @@ type rectangle struct {
 // PlanSheets lays the parts on as few sheets as it can, by straight cuts from
 // edge to edge alone. Up to [Dozen] parts the number is proven: every way of
 // joining parts into larger rectangles is gone through. Beyond that the best of
-// several quick rules stands beside the bound by area, and the gap is told.
+// several quick rules stands beside a bound by area in scales that count long and
+// wide parts for more, and the gap is told.
 func PlanSheets(p SheetProblem) (SheetResult, error) {
 	length, width := int64(p.Length+p.Kerf), int64(p.Width+p.Kerf)
 	var parts []rectangle
@@ -77,20 +77,4 @@ func PlanSheets(p SheetProblem) (SheetResult, error) {
 	}
 	result.Proven = result.Bound == len(result.Sheets)
 	return result, nil
-}
-
-// sheetBound returns the larger of the bounds by area and by parts that cannot
-// share a sheet, being more than half as long and as wide whichever way they
-// lie.
-func sheetBound(parts []rectangle, length, width int64) int {
-	area, large := 0.0, 0
-	for _, r := range parts {
-		area += float64(r.length) * float64(r.width)
-		upright := 2*r.length > length && 2*r.width > width
-		turned := 2*r.width > length && 2*r.length > width
-		if upright && (!r.Turns || turned) {
-			large++
-		}
-	}
-	return max(large, int(math.Ceil(area/(float64(length)*float64(width))-1e-9)))
 }

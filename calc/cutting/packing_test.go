@@ -1,0 +1,152 @@
+package cutting
+
+import (
+	"math"
+	"slices"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"pgregory.net/rapid"
+)
+
+// packs says whether the pieces, given one by one, go into the rooms, by trying
+// every piece in every room.
+func packs(takes, rooms []int64) bool {
+	if len(takes) == 0 {
+		return true
+	}
+	for j := range rooms {
+		if slices.Index(rooms, rooms[j]) == j && rooms[j] >= takes[0] {
+			rooms[j] -= takes[0]
+			ok := packs(takes[1:], rooms)
+			rooms[j] += takes[0]
+			if ok {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// few draws a model of up to nine pieces.
+func few(t *rapid.T) *model {
+	p := drawn(t)
+	left := 9
+	for i := range p.Pieces {
+		p.Pieces[i].Count = min(p.Pieces[i].Count, left)
+		left -= p.Pieces[i].Count
+	}
+	return p.build()
+}
+
+// everyCombination calls do with every number of sticks of each shelf up to the
+// weight, all sticks on hand taken as the search takes them.
+func everyCombination(t *task, sticks []int, j int, weight int64, do func(sticks []int)) {
+	if j == len(t.shelves) {
+		do(sticks)
+		return
+	}
+	if t.free(j) {
+		sticks[j] = t.shelves[j].most
+		everyCombination(t, sticks, j+1, weight, do)
+		return
+	}
+	for n := 0; int64(n)*t.weight[j] <= weight; n++ {
+		sticks[j] = n
+		everyCombination(t, sticks, j+1, weight-int64(n)*t.weight[j], do)
+	}
+}
+
+// TestCombinationsLeaveOutNoneThatPacks goes through all numbers of sticks within
+// the target: those that pack are on the list, and packing tells the same of each
+// on the list as trying every piece in every stick.
+func TestCombinationsLeaveOutNoneThatPacks(t *testing.T) {
+	packed := 0
+	rapid.Check(t, func(t *rapid.T) {
+		task := few(t).start()
+		if task == nil {
+			return
+		}
+		var takes []int64
+		for _, k := range task.kinds {
+			takes = append(takes, slices.Repeat([]int64{k.take}, k.need)...)
+		}
+		list, whole := task.combinations()
+		require.True(t, whole)
+		p := task.newPacker()
+		require.NotNil(t, p)
+		everyCombination(task, make([]int, len(task.shelves)), 0, task.target, func(sticks []int) {
+			var rooms []int64
+			for j, n := range sticks {
+				rooms = append(rooms, slices.Repeat([]int64{task.shelves[j].room}, n)...)
+			}
+			want := packs(takes, rooms)
+			at := slices.IndexFunc(list, func(c combination) bool { return slices.Equal(c.sticks, sticks) })
+			if at < 0 {
+				require.False(t, want, "%v packs and is not on the list", sticks)
+				return
+			}
+			l, closed := p.pack(&list[at], math.MaxInt)
+			require.True(t, closed || l != nil)
+			require.Equal(t, want, l != nil, "%v", sticks)
+			if l != nil {
+				packed++
+				yields := make([]int, len(task.kinds))
+				for i, q := range l.patterns {
+					require.LessOrEqual(t, q.used, task.shelves[q.shelf].room)
+					for _, r := range q.parts {
+						yields[r.kind] += int(r.count) * l.times[i]
+					}
+				}
+				for i, k := range task.kinds {
+					require.Equal(t, k.need, yields[i])
+				}
+			}
+		})
+	})
+	require.NotZero(t, packed)
+}
+
+// start returns the task of the least cost with a quick plan as its target, or
+// nil when there is none.
+func (m *model) start() *task {
+	if len(m.kinds) == 0 {
+		return nil
+	}
+	t := m.task(m.prices())
+	l := t.start()
+	if l == nil {
+		return nil
+	}
+	t.target = l.weighs(t.weight)
+	return t
+}
+
+func TestACombinationCoversThoseOfShorterSticks(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		task := few(t).start()
+		if task == nil {
+			return
+		}
+		list, _ := task.combinations()
+		for _, a := range list {
+			for _, b := range list {
+				if !a.covers(&b, task) {
+					continue
+				}
+				// Each stick of b has one of a, as long or longer, for itself.
+				left := slices.Clone(a.sticks)
+				for j := len(left) - 1; j >= 0; j-- {
+					for range b.sticks[j] {
+						at := len(left) - 1
+						for at >= j && left[at] == 0 {
+							at--
+						}
+						require.GreaterOrEqual(t, at, j, "%v covers %v", a.sticks, b.sticks)
+						left[at]--
+					}
+				}
+			}
+		}
+	})
+}
