@@ -2,6 +2,7 @@ package calc
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
 	"slices"
 
@@ -139,10 +140,23 @@ func (w *wanted) cut() Cut {
 func (c *Cut) solve(j *job.Job) {
 	result, err := cutting.Plan(c.problem(j))
 	if err != nil {
-		c.Trouble = fmt.Sprintf("no cutting plan for %s: %v", c.Section.Size, err)
+		c.Trouble = fmt.Sprintf("no cutting plan for %s: %s", c.Section.Size, troubleWords(err, j.Style()))
 		return
 	}
 	c.Result = &result
+}
+
+// troubleWords says why no plan can be made.
+func troubleWords(err error, style measure.Style) string {
+	var long *cutting.TooLongError
+	switch {
+	case errors.As(err, &long):
+		return fmt.Sprintf("a piece of %s is longer than every stick that is sold or in hand", long.Piece.Print(style))
+	case errors.Is(err, cutting.ErrTooLittle):
+		return "the sticks in hand do not yield all the pieces, and none are sold"
+	default:
+		return err.Error()
+	}
 }
 
 // manyLengths is from how many different lengths on a plan is taken as it is

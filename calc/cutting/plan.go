@@ -1,6 +1,7 @@
 package cutting
 
 import (
+	"errors"
 	"fmt"
 
 	"pierbook/calc/measure"
@@ -40,8 +41,9 @@ type Cut struct {
 // Plan returns the plan that is best by the aims of the problem, as far as the
 // limit of nodes lets it be found and proven. The same problem gives the same
 // plan. Cost is the sum of prices; where a price is unknown it is the length
-// bought. It is an error when a piece is longer than every stick, or when the
-// pieces do not fit the sticks on hand and nothing can be bought.
+// bought. It is an error when a piece is longer than every stick, a
+// [TooLongError], or when the pieces do not fit the sticks on hand and nothing can
+// be bought, [ErrTooLittle].
 func Plan(p Problem) (Result, error) {
 	if err := p.check(); err != nil {
 		return Result{}, err
@@ -55,7 +57,7 @@ func Plan(p Problem) (Result, error) {
 	}
 	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, nodes: p.nodes(), further: p.Aims != LeastCost}
 	if !s.leastCost() {
-		return Result{}, fmt.Errorf("cutting: the sticks on hand do not yield all the pieces, and nothing can be bought")
+		return Result{}, ErrTooLittle
 	}
 	if !s.proofs[0].Proven {
 		s.nodes = max(s.nodes/openShare, 1) // a cheaper plan may yet make all the rest void
@@ -82,6 +84,18 @@ func (p *Problem) nodes() int {
 	return DefaultNodes
 }
 
+// ErrTooLittle is the error when the sticks on hand do not yield all the pieces
+// and nothing can be bought.
+var ErrTooLittle = errors.New("cutting: the sticks on hand do not yield all the pieces, and nothing can be bought")
+
+// TooLongError is the error when a piece is longer than every stick, once its
+// end is trimmed.
+type TooLongError struct{ Piece measure.Length }
+
+func (e *TooLongError) Error() string {
+	return fmt.Sprintf("cutting: a piece of %d nm is longer than every stick", e.Piece)
+}
+
 // tooLong reports a piece that no stick can yield.
 func (p *Problem) tooLong(m *model) error {
 	widest := int64(0)
@@ -89,7 +103,7 @@ func (p *Problem) tooLong(m *model) error {
 		widest = max(widest, s.room)
 	}
 	if longest := m.kinds[0]; longest.take > widest {
-		return fmt.Errorf("cutting: a piece of %d nm is longer than every stick", longest.take*m.unit-int64(p.Kerf))
+		return &TooLongError{measure.Length(longest.take*m.unit) - p.Kerf}
 	}
 	return nil
 }
