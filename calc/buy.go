@@ -15,6 +15,7 @@ func (p *Plan) orderInput() order.Input {
 	for _, c := range p.Cuts {
 		in.CutEnds += c.ends()
 	}
+	in.Sheets = p.sheetOrder()
 	in.Posts, in.OnCloth = p.postLengths(), p.onCloth()
 	in.Holds, in.Braces = p.holds(), p.braces()
 	if b := p.SetOut; b != nil {

@@ -42,6 +42,7 @@ func (p *Plan) flags() []figure.Figure {
 		{Key: "asked.utilities.number", Means: "ticket number of the utilities", Value: wordOrNone(ticket.Number), Origin: figure.Given, At: j.At("asked.utilities.number")},
 		yes("has.strings", "the strings were measured", p.SetOut.Strings != nil, "the job file has measured strings"),
 		yes("has.frame_measured", "the beams were measured for square", p.SetOut.Sides != nil, "the job file has a measured frame"),
+		yes("has.sheet_parts", "other parts are cut from sheets", len(p.Sheets) > 0, "the job file has sheet_parts"),
 		yes("has.hours", "hours were written down", len(j.Measured.Hours) > 0, "the job file has hours worked"),
 	}
 	figures = append(figures, p.lastFigures()...)

@@ -26,6 +26,7 @@ type Plan struct {
 	Strength *strength.Strength
 	SetOut   *setout.SetOut
 	Cuts     []Cut
+	Sheets   []SheetPlan // of parts other than the floor
 	Order    *order.Order
 	Weekend  crew.Weekend
 	Figures  *figure.Registry
@@ -70,6 +71,7 @@ func Work(j *job.Job) (*Plan, fault.List) {
 		return nil, faults
 	}
 	p.Cuts = cut(j, p.Frame, p.Ground)
+	p.Sheets = sheetPlans(j)
 	p.Order = order.Take(p.orderInput())
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
 	p.tried = p.alternatives()

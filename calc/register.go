@@ -14,6 +14,7 @@ func (p *Plan) register() {
 	p.Figures.Add(p.SetOut.Figures(p.Job)...)
 	p.Figures.Add(p.Strength.Figures()...)
 	p.Figures.Add(p.cutFigures()...)
+	p.Figures.Add(p.sheetFigures()...)
 	p.Figures.Add(p.Order.Figures(p.Style)...)
 	p.Figures.Add(p.savingFigures()...)
 	p.Figures.Add(p.Weekend.Figures(p.Job)...)

@@ -162,7 +162,7 @@ func strict(t *testing.T, text string) {
 // Values that are not there yet must not stop a binder.
 func TestEmptyDrawingsSayThatThereIsNothingYet(t *testing.T) {
 	for _, d := range []Drawing{
-		Plan{}, Rectangles{}, Section{}, PierSection{}, JoistMarks{}, Panels{}, Nailing{}, Boards{}, Sticks{}, Splice{}, Strings{},
+		Plan{}, Rectangles{}, Section{}, PierSection{}, JoistMarks{}, Panels{}, Nailing{}, Boards{}, Sticks{}, SheetCuts{}, Splice{}, Strings{},
 		Loads{}, Curves{}, LoadPath{}, Contours{}, HeightCurve{}, Racking{}, Moves{}, AsBuilt{}, Weekend{}, Fall{},
 	} {
 		drawing, err := Draw(d, imperial)
@@ -185,7 +185,9 @@ func TestHostileTextsStayTexts(t *testing.T) {
 	nailing.Fastener, curves.Case, curves.Member, path.Parts[2].Name, path.Parts[2].Check = hostile, hostile, hostile, hostile, hostile
 	panels := samplePanels(j)
 	panels.Note = hostile
-	for _, d := range []Drawing{plan, sticks, week, fall, nailing, curves, path, panels} {
+	sheets := sampleSheetCuts(j)
+	sheets.Name, sheets.Sheets[0].Name, sheets.Sheets[0].Parts[0].Label = hostile, hostile, hostile
+	for _, d := range []Drawing{plan, sticks, week, fall, nailing, curves, path, panels, sheets} {
 		drawing, err := Draw(d, j.style)
 		require.NoError(t, err)
 		strict(t, string(drawing))

@@ -14,7 +14,7 @@ var pictures = flag.String("pictures", "", "a folder to write every sample drawi
 // everyDrawing returns the drawings of a site.
 func everyDrawing(j site) []Drawing {
 	list := []Drawing{
-		samplePlan(j), sampleRectangles(j), samplePierSection(j), sampleJoistMarks(j), samplePanels(j), sampleNailing(j), sampleBoards(j), sampleSticks(j),
+		samplePlan(j), sampleRectangles(j), samplePierSection(j), sampleJoistMarks(j), samplePanels(j), sampleNailing(j), sampleBoards(j), sampleSticks(j), sampleSheetCuts(j),
 		sampleSplice(j), sampleStrings(j), sampleLoads(j), sampleCurves(j), sampleLoadPath(j),
 		sampleContours(j), sampleHeightCurve(j), sampleRacking(j), sampleMoves(j), sampleAsBuilt(j), sampleWeekend(j), sampleFall(j),
 	}

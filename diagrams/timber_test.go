@@ -1,6 +1,10 @@
 package diagrams
 
-import "pierbook/calc/measure"
+import (
+	"strconv"
+
+	"pierbook/calc/measure"
+)
 
 func samplePierSection(j site) PierSection {
 	return PierSection{
@@ -65,6 +69,21 @@ func sampleBoards(j site) Boards {
 		b.Boards = append(b.Boards, run)
 	}
 	return b
+}
+
+func sampleSheetCuts(j site) SheetCuts {
+	c := SheetCuts{Name: "plywood", Part: 1, Length: 8 * ft, Width: 4 * ft}
+	strips := CutSheet{Name: j.words("plywood no. 1 to 3", "plywood for skirts, the one that was kept dry in the barn, no. 1 to 3")}
+	for i := range 3 {
+		strips.Parts = append(strips.Parts, CutPart{Label: j.words("skirt", "skirt of the long side that faces the lane"), Y: (14*in + in/8).Part(i, 1), Length: 8 * ft, Width: 14 * in})
+	}
+	small := CutSheet{Name: "plywood no. 4"}
+	for i := range 9 {
+		small.Parts = append(small.Parts, CutPart{Label: "gusset " + strconv.Itoa(i+1), X: (10 * in).Part(i, 1), Length: 9*in + 7*in/8, Width: 5*in + 1*in/2})
+	}
+	small.Parts = append(small.Parts, CutPart{Label: "tall", Y: 6 * in, Length: 8 * in, Width: 42 * in}, CutPart{Label: "sliver", X: 20 * in, Y: 6 * in, Length: in / 2, Width: 20 * in})
+	c.Sheets = []CutSheet{strips, small, {Name: "plywood no. 5", Parts: []CutPart{{Label: "hatch", Length: 30 * in, Width: 24 * in}}}}
+	return c
 }
 
 func sampleSticks(j site) Sticks {

@@ -16,6 +16,7 @@ func (j *Job) check(r *reader) {
 	j.checkFactors(r)
 	j.checkDoor(r)
 	j.checkPlacard(r)
+	j.checkSheets(r)
 	j.checkPegs(r)
 	j.checkSights(r)
 	j.checkSeats(r)

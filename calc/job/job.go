@@ -42,6 +42,7 @@ type Job struct {
 	Ground     Ground
 	Piers      map[string]Exception // by grid name
 	Measured   Measured
+	SheetParts map[string]SheetPart // other parts cut from sheets, by name
 	Yard       Yard
 	Crew       Crew
 	Asked      map[string]Answer // by id of the question for the authorities
@@ -286,6 +287,20 @@ type Instrument struct {
 	Ends  *measure.Length // height between the water at both ends of the tube, held side by side; nil when not checked
 }
 
+// SheetGood is a kind of sheet that the yard sells.
+type SheetGood struct {
+	Length, Width, Thickness measure.Length // the grain runs along the length
+	Price                    *measure.Money // of a sheet, nil when unknown
+}
+
+// SheetPart is a kind of part that is cut from sheets: a skirt, a gusset.
+type SheetPart struct {
+	From          string // name of the sheet
+	Count         int
+	Length, Width measure.Length // the length lies along the grain, unless it is free
+	Free          bool           // the part has no grain to keep to
+}
+
 // Freedom is how far the place lets the platform lie otherwise than planned.
 type Freedom struct {
 	Turn          int            // degrees either way
@@ -381,6 +396,7 @@ type Yard struct {
 	Placard  measure.Mass             // people and goods together, 0 when not given
 	Aboard   int                      // people who ride, for the placard
 	Person   measure.Mass             // weight of one, for the placard
+	Sheets   map[string]SheetGood     // sheets that other parts are cut from, by name
 	Payload  measure.Mass             // goods alone, 0 when unknown
 	Roll     Roll                     // ground cloth
 }

@@ -70,7 +70,7 @@ func memory(d Default) Default { d.Memory = true; return d }
 // read and printed.
 var Keys = sync.OnceValue(func() []Key {
 	return slices.Concat(jobKeys(), platformKeys(), patchKeys(), buildingKeys(), wallKeys(), siteKeys(), designKeys(), timberKeys("timber", func(j *Job) *Timber { return &j.Timber }, ""),
-		frameKeys(), blockKeys(), groundKeys(), measuredKeys(), yardKeys(), crewKeys())
+		frameKeys(), blockKeys(), groundKeys(), measuredKeys(), sheetKeys(), yardKeys(), crewKeys())
 })
 
 // defaultFor returns the default of k for the job as far as it is read, and

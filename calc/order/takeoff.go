@@ -45,6 +45,7 @@ type Input struct {
 	Job        *job.Job
 	Frame      *frame.Frame
 	Sticks     []Sticks
+	Sheets     []Sheets         // of parts other than the floor
 	Posts      []measure.Length // every post as it is planned; at its longest while the heights are not known
 	CutEnds    measure.Area     // both ends of every piece of timber
 	Bed        *Bed             // nil as long as the holes are not known
@@ -60,7 +61,7 @@ func Take(in Input) *Order {
 	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), schedule: schedule(in), Cloth: clothFor(r, in.Frame.Length, in.Frame.Width), style: in.Job.Style()}
 	o.beams, o.joists = timberParts(in)
 	o.posts, o.boards = postParts(in), boardParts(in)
-	o.Lines = slices.Concat(FrameLines(in), braceLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
+	o.Lines = slices.Concat(FrameLines(in), sheetLines(in), braceLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
 	o.total()
 	return o
 }

@@ -42,7 +42,7 @@ func stickOf(p *calc.Plan, cut calc.Cut, like []cutting.CutStick) diagrams.Stick
 }
 
 // labels makes a slip for every piece: the timber in the order of the saw, then
-// the panels.
+// the panels and the other parts from sheets.
 func labels(p *calc.Plan) []diagrams.Drawing {
 	var all diagrams.Labels
 	places := placesOf(p)
@@ -62,6 +62,13 @@ func labels(p *calc.Plan) []diagrams.Drawing {
 	}
 	for _, panel := range p.Frame.Surface.Panels {
 		all.Labels = append(all.Labels, panelLabel(p, panel))
+	}
+	for _, plan := range p.Sheets {
+		for i, sheet := range plan.Result.Sheets {
+			for _, part := range sheet.Placed {
+				all.Labels = append(all.Labels, diagrams.PieceLabel{Name: part.Name, Long: part.Length, Wide: part.Width, From: plan.Names([]int{i})})
+			}
+		}
 	}
 	var list []diagrams.Drawing
 	for _, part := range all.Split() {

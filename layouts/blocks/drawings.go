@@ -29,6 +29,7 @@ func drawings(trouble *Trouble) map[string]maker {
 		"nailing":    nailing,
 		"boards":     boards,
 		"sticks":     sticks,
+		"sheet-cuts": sheetCuts,
 		"labels":     labels,
 		"splice":     splice,
 		"loads":      loads,

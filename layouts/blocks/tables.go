@@ -26,6 +26,7 @@ var tables = func() map[string]maker {
 		"panels":         panelTable,
 		"boards":         boardTable,
 		"sticks":         stickTable,
+		"sheet-parts":    sheetPartTable,
 		"settings":       settingTable,
 		"proofs":         proofTable,
 		"order":          orderTable,

@@ -70,10 +70,11 @@ func Piers(p *calc.Plan) ([]byte, error) {
 	return s.bytes()
 }
 
-// Cuts returns the cutting plan: a row for each piece with its stick and mark.
+// Cuts returns the cutting plan: a row for each piece with its stick and mark,
+// and for each part from a sheet with its place on it.
 func Cuts(p *calc.Plan) ([]byte, error) {
 	var s sheet
-	s.row("size", "stick", "stick mm", "bought", "piece", "length mm", "length", "mark from hook end mm", "left over mm")
+	s.row("size", "stick", "stick mm", "bought", "piece", "length mm", "length", "mark from hook end mm", "left over mm", "width mm", "along mm", "across mm")
 	for _, cut := range p.Cuts {
 		if cut.Result == nil {
 			continue
@@ -85,7 +86,15 @@ func Cuts(p *calc.Plan) ([]byte, error) {
 			}
 			for _, piece := range stick.Cuts {
 				s.row(words(cut.Section.Size), words(cut.StickName(stick)), millimetres(stick.Length), bought, words(piece.Name),
-					millimetres(piece.Length), words(piece.Length.Print(p.Style)), millimetres(piece.Mark), millimetres(stick.Left))
+					millimetres(piece.Length), words(piece.Length.Print(p.Style)), millimetres(piece.Mark), millimetres(stick.Left), "", "", "")
+			}
+		}
+	}
+	for _, plan := range p.Sheets {
+		for i, sheet := range plan.Result.Sheets {
+			for _, part := range sheet.Placed {
+				s.row(words(plan.Name), words(plan.Names([]int{i})), millimetres(plan.Good.Length), "buy", words(part.Name),
+					millimetres(part.Length), words(part.Length.Print(p.Style)), "", "", millimetres(part.Width), millimetres(part.X), millimetres(part.Y))
 			}
 		}
 	}
