@@ -13,10 +13,10 @@ import (
 func (p *Plan) pageFigures() []figure.Figure {
 	stop := p.Stop()
 	return append(append(p.floorFigures(), p.frameFigures()...),
-		yes("checks.stop", "something keeps this from being built", stop != "", "a check fails, the heights cannot be met, or piers lie far beyond the readings", "checks.failing", "clash.kind", "ground.beyond"),
+		yes("checks.stop", "something keeps this from being built", stop != "", "a check fails, the heights cannot be met, piers lie far beyond the readings, or timber cannot be cut from what is sold", "checks.failing", "clash.kind", "ground.beyond"),
 		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, Formula: "count of failing checks, else the greatest ratio", From: []string{"checks.failing", "checks.wanted", "checks.worst"}},
 		figure.Figure{Key: "job.next_hold", Means: "the hold point that comes next", Value: wordOrNone(p.nextHold()), Origin: figure.Computed, Formula: "the hold point after the progress of the job", From: []string{"job.progress"}},
-		figure.Figure{Key: "checks.why", Means: "why nothing may be built from this plan", Value: wordOrNone(stop), Origin: figure.Computed, Formula: "heights that cannot be met, then ground to be read, then checks that fail", From: []string{"clash.kind", "ground.beyond", "checks.failing"}},
+		figure.Figure{Key: "checks.why", Means: "why nothing may be built from this plan", Value: wordOrNone(stop), Origin: figure.Computed, Formula: "heights that cannot be met, then ground to be read, then timber that cannot be cut, then checks that fail", From: []string{"clash.kind", "ground.beyond", "checks.failing"}},
 	)
 }
 
@@ -49,6 +49,8 @@ func (p *Plan) checksSummary() string {
 		return "the heights cannot be met"
 	case len(p.Ground.FarOut()) > 0:
 		return "the ground must be read at " + strings.Join(p.Ground.FarOut(), ", ")
+	case p.CutTrouble() != "":
+		return "timber is missing from the order"
 	case failing > 0:
 		return fmt.Sprintf("%d of %d checks fail%s", failing, all, byOthers)
 	}

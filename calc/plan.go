@@ -147,6 +147,21 @@ func (p *Plan) FarOut() string {
 	return "Read the ground at " + strings.Join(names, ", ") + " before anything is dug or cut: more than half a bay outside the readings it is a guess."
 }
 
+// CutTrouble says which timber no plan can be made for, so that it is not on the
+// order either, or "".
+func (p *Plan) CutTrouble() string {
+	var troubles []string
+	for _, c := range p.Cuts {
+		if c.Trouble != "" {
+			troubles = append(troubles, c.Trouble)
+		}
+	}
+	if len(troubles) == 0 {
+		return ""
+	}
+	return "Timber is missing from the order: " + strings.Join(troubles, "; ") + ". List longer sticks under yard.stock, or shorten what asks for them."
+}
+
 // Stop says why nothing may be built from this plan, or "".
 func (p *Plan) Stop() string {
 	switch failing := p.Strength.Failing(); {
@@ -154,6 +169,8 @@ func (p *Plan) Stop() string {
 		return "The heights cannot be met: " + p.Ground.Clash.Sentence(p.Style)
 	case len(p.Ground.FarOut()) > 0:
 		return p.FarOut()
+	case p.CutTrouble() != "":
+		return p.CutTrouble()
 	case failing == 1:
 		return "One check fails. The checks sheet names it first, with what would mend it."
 	case failing > 1:

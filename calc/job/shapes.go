@@ -55,6 +55,10 @@ func readStock(r *reader, path string, n *node, v *value) bool {
 		amount := measure.Money(price.number)
 		v.stock = append(v.stock, StockLength{Length: one.length, Price: &amount})
 	}
+	if len(n.pairs) == 0 && len(n.items) == 0 && n.shape != scalarShape {
+		r.wrong(path, n.at, "the size is listed without a length", "write its stock lengths, such as {8': 7.20, 12': 10.90}, or leave the size out")
+		return false
+	}
 	slices.SortStableFunc(v.stock, func(a, b StockLength) int { return cmp.Compare(a.Length, b.Length) })
 	for i := 1; i < len(v.stock); i++ {
 		if v.stock[i].Length == v.stock[i-1].Length {

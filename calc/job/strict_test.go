@@ -228,6 +228,7 @@ func TestValuesThatAreWrongTogether(t *testing.T) {
 		{"spot of a bad name", "ground: {spots: {close: turning_point}}", `ground.spots: "close" is not the name of a spot`},
 		{"price of an unknown part", "yard: {prices: {pannel: 44}}", `yard.prices: "pannel" is not the name of a part`},
 		{"price with a sign", "yard: {prices: {panel: $44}}", `yard.prices.panel: "$44" is not an amount of money`},
+		{"stock without a length", "yard: {stock: {4x4: {}}}", "yard.stock.4x4: the size is listed without a length"},
 		{"stock of an unknown size", "yard: {stock: {2x7: [8']}}", `yard.stock: "2x7" is not the name of a size`},
 		{"too many lines", "frame: {beams: {lines: 40}}", "frame.beams.lines: 40 is out of range"},
 		{"a kilometre of platform", "platform: {length: 10 m, width: 1000 m, use: deck}", `platform.width: "1000 m" is too long`},

@@ -113,6 +113,9 @@ func failing(p *calc.Plan) []string {
 	if far := p.FarOut(); far != "" {
 		lines = append(lines, "ground: "+far)
 	}
+	if trouble := p.CutTrouble(); trouble != "" {
+		lines = append(lines, "timber: "+trouble)
+	}
 	for _, c := range p.Strength.Checks {
 		if c.Fails() {
 			lines = append(lines, fmt.Sprintf("%s: %s / %s = %s (%s)", c.What, c.Demand.Print(p.Style), c.Capacity.Print(p.Style), c.Ratio.Print(p.Style), c.Clause))
