@@ -73,7 +73,17 @@ func (p *Plan) bed() *order.Bed {
 	if s == nil {
 		return nil
 	}
-	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.Loaded()}
+	return &order.Bed{Kind: p.Job.Stone.Kind, Units: int(s.Units), Unit: p.Job.Stone.SoldBy, Loose: p.Job.Stone.Loaded(), Note: p.stoneNote()}
+}
+
+// stoneNote says what the scatter of the probes makes of the stone to order, where
+// it is not enough nine times in ten.
+func (p *Plan) stoneNote() string {
+	o := p.Ground.Odds(p.Job)
+	if o == nil || o.Enough >= 0.9 || o.NineInTen.Order <= p.Ground.Stone.Order {
+		return ""
+	}
+	return fmt.Sprintf("by the scatter of the probes this is enough %s of the time; %s are enough nine times in ten. Probe more holes, or order that.", o.Enough.Print(p.Style), o.NineInTen.Order.Print(p.Style))
 }
 
 // onCloth is the clean stone over the ground cloth, sold as the bed's is.

@@ -409,3 +409,18 @@ func atoi(t *testing.T, s string) int {
 	require.NoError(t, err)
 	return n
 }
+
+// The stone of the plan may be a poor bet: the line says how often it is enough.
+func TestTheStoneLineTellsItsChance(t *testing.T) {
+	p := worked(t, sampleJob(t))
+	odds := p.Ground.Odds(p.Job)
+	require.Less(t, float64(odds.Enough), 0.9)
+	require.Greater(t, odds.NineInTen.Order, p.Ground.Stone.Order)
+	note := lineOf(t, p, "order.stone").Note
+	assert.Contains(t, note, odds.Enough.Print(p.Style)+" of the time")
+	assert.Contains(t, note, odds.NineInTen.Order.Print(p.Style)+" are enough nine times in ten")
+
+	j := sampleJob(t)
+	j.Ground.Probes = map[string]job.Probe{}
+	assert.Empty(t, lineOf(t, worked(t, j), "order.stone").Note, "without probes nothing is claimed")
+}

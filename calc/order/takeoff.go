@@ -31,6 +31,7 @@ type Bed struct {
 	Units int            // sold units
 	Unit  measure.Volume // one sold unit
 	Loose measure.Density
+	Note  string // how sure it is, where that is not known to be enough
 }
 
 // SettingOut is what the corners are marked with.
@@ -153,7 +154,7 @@ func stoneLines(in Input) []Line {
 	style := in.Job.Style()
 	if b := in.Bed; b != nil && b.Units > 0 {
 		lines = append(lines, Line{Key: "order.stone", Group: Stone, What: words(b.Kind) + " stone, sold by " + b.Unit.Print(style), Use: "beds", Price: price(in.Job, "stone"), Part: "stone",
-			Source: "loose volume with waste, rounded up to the sold unit", Formula: "loose volume with waste / sold unit, rounded up", Working: fmt.Sprintf("%d × %s", b.Units, b.Unit.Print(style)), From: []string{"stone.order"}}.poured(b))
+			Source: "loose volume with waste, rounded up to the sold unit", Formula: "loose volume with waste / sold unit, rounded up", Working: fmt.Sprintf("%d × %s", b.Units, b.Unit.Print(style)), From: []string{"stone.order"}, Note: b.Note}.poured(b))
 	}
 	if b := in.OnCloth; b != nil && b.Units > 0 {
 		lines = append(lines, Line{Key: "order.stone_on_cloth", Group: Stone, What: "clean stone, sold by " + b.Unit.Print(style), Use: "over the ground cloth", Price: price(in.Job, "clean_stone"), Part: "cloth",
