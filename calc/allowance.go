@@ -64,14 +64,17 @@ func (c *Cut) reserve(j *job.Job, w *wanted) {
 	}
 	long := *c
 	long.Pieces = nil
-	planned := map[string]measure.Length{}
+	planned, grown := map[string]measure.Length{}, map[string]measure.Length{}
 	for _, piece := range c.Pieces {
 		for _, name := range piece.Names {
 			more := min(w.more[name], max(0, j.Frame.Posts.Longest-piece.Length))
 			c.Allowance += more
-			planned[name] = piece.Length
+			planned[name], grown[name] = piece.Length, more
 			long.Pieces = append(long.Pieces, cutting.Piece{Length: piece.Length + more, Count: 1, Names: []string{name}})
 		}
+	}
+	if roomFor(c.Result.Sticks, grown) {
+		return
 	}
 	slices.SortStableFunc(long.Pieces, func(a, b cutting.Piece) int { return cmp.Compare(b.Length, a.Length) })
 	problem := long.problem(j)
@@ -82,6 +85,21 @@ func (c *Cut) reserve(j *job.Job, w *wanted) {
 	}
 	c.proofPieces = long.Pieces
 	c.Result = foreseen(result, planned, j.Yard.Kerf)
+}
+
+// roomFor says whether every stick, cut as planned, has room left for what its
+// pieces may grow by: then the sticks are enough as they are.
+func roomFor(sticks []cutting.CutStick, grown map[string]measure.Length) bool {
+	for _, s := range sticks {
+		left := s.Left
+		for _, cut := range s.Cuts {
+			left -= grown[cut.Name]
+		}
+		if left < 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // foreseen cuts the posts as they are planned from the sticks of a plan that has
