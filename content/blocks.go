@@ -29,8 +29,12 @@ func (r *recorder) blank(label string) {
 	r.html(blankEnd)
 }
 
-func (r *recorder) big(b block) {
-	r.grouped(`<dl class="big">`, func() {
+func (r *recorder) big(b block)      { r.pairs(b, "big") }
+func (r *recorder) glossary(b block) { r.pairs(b, "glossary") }
+
+// pairs records a list of names and what they stand for.
+func (r *recorder) pairs(b block, class string) {
+	r.grouped(`<dl class="`+class+`">`, func() {
 		r.each(b, func(parts []span) {
 			r.html("<div><dt>")
 			r.plain(parts[0])
@@ -94,18 +98,6 @@ func (r *recorder) troubles(b block) {
 	r.grouped(scrollStart+`what goes wrong"><table class="wrong">`+heads("What goes wrong", "The way out"), func() {
 		r.each(b, func(parts []span) { r.row(parts, "what", "out") })
 	}, "</tbody></table></div>\n")
-}
-
-func (r *recorder) glossary(b block) {
-	r.grouped(`<dl class="glossary">`, func() {
-		r.each(b, func(parts []span) {
-			r.html("<div><dt>")
-			r.plain(parts[0])
-			r.html("</dt><dd>")
-			r.plain(parts[1])
-			r.html("</dd></div>")
-		})
-	}, "</dl>\n")
 }
 
 // blanks records a table of readings to take; columns that no line fills are

@@ -34,15 +34,7 @@ func (r *recorder) readCautions() {
 			source: rec.text("source"), read: rec.text("read"),
 			text: rec.fields["text"], condition: r.conditionOf(rec),
 		}
-		same := func(other caution) bool { return other.id == c.id }
-		switch i := slices.IndexFunc(r.book.cautions, same); {
-		case i < 0:
-			r.book.cautions = append(r.book.cautions, c)
-		case r.page.layer > 0:
-			r.book.cautions[i] = c
-		default:
-			r.wrong(rec.fields["id"], fmt.Sprintf("the caution %q stands here twice", c.id), "give each its own id")
-		}
+		r.book.cautions = layer(r, r.book.cautions, c, rec, "caution", func(c caution) string { return c.id })
 	}
 }
 

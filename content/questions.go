@@ -26,15 +26,7 @@ func (r *recorder) readQuestions() {
 		if _, usual := rec.fields["default"]; usual && r.need(rec, "source", "read") {
 			r.oneOf(rec, "read", readLevels...)
 		}
-		same := func(other question) bool { return other.id == q.id }
-		switch i := slices.IndexFunc(r.book.questions, same); {
-		case i < 0:
-			r.book.questions = append(r.book.questions, q)
-		case r.page.layer > 0:
-			r.book.questions[i] = q
-		default:
-			r.wrong(rec.fields["id"], fmt.Sprintf("the question %q stands here twice", q.id), "give each its own id")
-		}
+		r.book.questions = layer(r, r.book.questions, q, rec, "question", func(q question) string { return q.id })
 	}
 }
 

@@ -20,6 +20,21 @@ func (rec record) text(word string) string {
 	return ""
 }
 
+// layer puts one entry made from a record among those read before: in the place of
+// one with its id from the layer below, else behind the others.
+func layer[T any](r *recorder, list []T, one T, rec record, what string, id func(T) string) []T {
+	i := slices.IndexFunc(list, func(other T) bool { return id(other) == id(one) })
+	switch {
+	case i < 0:
+		return append(list, one)
+	case r.page.layer > 0:
+		list[i] = one
+	default:
+		r.wrong(rec.fields["id"], fmt.Sprintf("the %s %q stands here twice", what, id(one)), "give each its own id")
+	}
+	return list
+}
+
 // readRecords reads a data file: records set apart by empty lines, each line
 // one word, blanks, then the rest; a line that begins with a blank goes on with
 // the value above; a line that begins with # is a remark.
