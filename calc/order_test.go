@@ -410,6 +410,18 @@ func atoi(t *testing.T, s string) int {
 	return n
 }
 
+// A price for the delivery is a line and part of the sum, and nothing to carry.
+func TestDeliveryIsPaidAndNotCarried(t *testing.T) {
+	plain := worked(t, sampleJob(t))
+	j := sampleJob(t)
+	j.Yard.Prices["delivery"] = 85
+	p := worked(t, j)
+	assert.InDelta(t, float64(plain.Order.Cost)+85, float64(p.Order.Cost), 1e-9)
+	assert.Equal(t, plain.Order.Trips, p.Order.Trips)
+	assert.Equal(t, plain.Order.Blank, p.Order.Blank)
+	assert.Equal(t, 1, lineOf(t, p, "order.delivery").Count)
+}
+
 // The stone of the plan may be a poor bet: the line says how often it is enough.
 func TestTheStoneLineTellsItsChance(t *testing.T) {
 	p := worked(t, sampleJob(t))

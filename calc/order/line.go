@@ -18,12 +18,13 @@ const (
 	Stone     Group = "Stone"
 	Ground    Group = "Ground cover and finish"
 	SetOut    Group = "Setting out"
+	Carriage  Group = "Delivery"
 )
 
 // Groups returns the groups in the order of the list: what is needed first on
 // site stands last, since it is small.
 func Groups() []Group {
-	return []Group{Timber, Surface, Hardware, Fasteners, Stone, Ground, SetOut}
+	return []Group{Timber, Surface, Hardware, Fasteners, Stone, Ground, SetOut, Carriage}
 }
 
 // Line is one line of the list.

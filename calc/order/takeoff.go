@@ -62,7 +62,7 @@ func Take(in Input) *Order {
 	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), schedule: schedule(in), Cloth: clothFor(r, in.Frame.Length, in.Frame.Width), style: in.Job.Style()}
 	o.beams, o.joists = timberParts(in)
 	o.posts, o.boards = postParts(in), boardParts(in)
-	o.Lines = slices.Concat(FrameLines(in), sheetLines(in), braceLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in))
+	o.Lines = slices.Concat(FrameLines(in), sheetLines(in), braceLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in), deliveryLine(in.Job))
 	o.total()
 	return o
 }
@@ -226,6 +226,16 @@ func setOutLines(in Input) []Line {
 		{Key: "order.string", Group: SetOut, What: "builder's string, roll of " + roll.Print(style), Use: "the strings, " + s.String.Print(style) + " in all", Count: rolls, Unit: "rolls", Each: 0.2, Part: "set-out",
 			Source: practice, Formula: "string in all / roll, rounded up", Working: fmt.Sprintf("%s / %s = %d", s.String.Print(style), roll.Print(style), rolls), Weighed: estimated},
 	}
+}
+
+// deliveryLine is what the yard asks for bringing it, where its price is known.
+func deliveryLine(j *job.Job) []Line {
+	once := price(j, "delivery")
+	if once == nil {
+		return nil
+	}
+	return []Line{{Key: "order.delivery", Group: Carriage, What: "delivery by the yard", Use: "what is not fetched", Count: 1, Unit: "trips", Price: once,
+		Source: "the yard's price list", Formula: "once", Working: "1", From: []string{"yard.prices.delivery"}}}
 }
 
 func price(j *job.Job, part string) *measure.Money {

@@ -31,7 +31,7 @@ func trips(lines []Line, payload measure.Mass) []Trip {
 	}
 	var loads []Trip
 	var stone []Line
-	goods := slices.Clone(lines)
+	goods := slices.DeleteFunc(slices.Clone(lines), func(l Line) bool { return l.Each == 0 }) // a delivery is not carried
 	slices.SortStableFunc(goods, func(a, b Line) int { return cmp.Or(cmp.Compare(longOf(b), longOf(a)), cmp.Compare(b.Each, a.Each)) })
 	for _, l := range goods {
 		if l.Group == Stone {

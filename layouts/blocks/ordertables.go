@@ -100,6 +100,9 @@ func money(p *calc.Plan, m measure.Money) string { return m.Print(p.Style) }
 func deliveryTable(p *calc.Plan) layouts.Table {
 	t := layouts.Table{Head: []layouts.Column{words("Came"), words("What"), number("Count"), words("Length"), words("Mark or tag"), words("Straight, sound")}, Size: layouts.Working}
 	for _, l := range p.Order.Lines {
+		if l.Group == order.Carriage {
+			continue
+		}
 		long, sound := text(""), text("")
 		if l.Long != nil {
 			long = tick()
