@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"pierbook/calc/figure"
+	"pierbook/calc/frame"
 	"pierbook/calc/ground"
 	"pierbook/calc/measure"
 )
@@ -25,6 +26,8 @@ func (p *Plan) flags() []figure.Figure {
 		yes("has.boards", "the surface is boards", len(p.Frame.Surface.Boards) > 0, "surface is boards", "platform.surface.kind"),
 		yes("has.between", "joists sit between the beams", p.Frame.BuildUp.Joist == 0, "joists sit between the beams", "frame.joists.sit"),
 		yes("has.blocking", "there is blocking", len(p.Frame.Blocking) > 0, "count of blocking above 0", "blocking.count"),
+		yes("has.openings", "the floor has openings", len(p.Frame.Openings) > 0, "openings above 0", "openings.count"),
+		yes("has.headers", "an opening cuts a joist, a rim or a beam", slices.ContainsFunc(p.Frame.Openings, frame.Opening.NeedsHeaders), "openings that cut the frame above 0", "openings.cutting"),
 		yes("has.built_up", "beams are built up of plies", built, "plies above 1", "beam.plies"),
 		yes("has.single_beams", "beams are one piece thick", !built, "plies = 1", "beam.plies"),
 		yes("has.joints", "beams have joints", p.hasJoints(), "joints above 0", "beam.joints"),

@@ -13,6 +13,7 @@ type Boards struct {
 	Joists        []measure.Length
 	Boards        []BoardRun
 	Gap           measure.Length
+	Openings      []Void // in the floor
 }
 
 // BoardRun is one board, or several end to end.
@@ -28,7 +29,7 @@ func (b Boards) About() About {
 		Name:  "boards",
 		Title: "Boards as laid",
 		Shows: "The floor from above with " + counted(len(b.Boards), "run of boards", "runs of boards") +
-			", numbered from side A, with where each begins; joints stand on joists, drawn as dotted lines, and a ripped board is hatched.",
+			", numbered from side A, with where each begins; joints stand on joists, drawn as dotted lines, and a ripped board is hatched." + withVoids(b.Openings),
 	}
 }
 
@@ -48,8 +49,10 @@ func (b Boards) sheet(style measure.Style) *kit.Sheet {
 	}
 	s.Lines(kit.Dotted, lines...)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
+	v.drawVoids(s, b.Openings)
 	b.drawNumbers(s, v, style)
 	s.DimensionAcross(v.frame.Left, v.frame.Right, v.nearY()+v.out*kit.FirstDimension, v.nearY(), v.nearY(), b.Length.Print(style))
+	v.nameVoids(s, b.Openings, style)
 	last := b.Boards[len(b.Boards)-1]
 	foot := v.Name() + ", gap " + measure.Exact(b.Gap).Print(style) + ", last board " + last.Width.Print(style)
 	scaleNote(s, foot)

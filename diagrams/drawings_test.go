@@ -183,11 +183,11 @@ func TestHostileTextsStayTexts(t *testing.T) {
 	week.Steps[0].Name, week.Days[0].Name = hostile, hostile
 	nailing, curves, path := sampleNailing(j), sampleCurves(j), sampleLoadPath(j)
 	nailing.Fastener, curves.Case, curves.Member, path.Parts[2].Name, path.Parts[2].Check = hostile, hostile, hostile, hostile, hostile
-	panels := samplePanels(j)
-	panels.Note = hostile
+	panels, boards := samplePanels(j), sampleBoards(j)
+	panels.Note, panels.Openings[0].Name, boards.Openings[1].Name = hostile, hostile, hostile
 	sheets := sampleSheetCuts(j)
 	sheets.Name, sheets.Sheets[0].Name, sheets.Sheets[0].Parts[0].Label = hostile, hostile, hostile
-	for _, d := range []Drawing{plan, sticks, week, fall, nailing, curves, path, panels, sheets} {
+	for _, d := range []Drawing{plan, sticks, week, fall, nailing, curves, path, panels, boards, sheets} {
 		drawing, err := Draw(d, j.style)
 		require.NoError(t, err)
 		strict(t, string(drawing))
@@ -198,7 +198,7 @@ func TestHostileTextsStayTexts(t *testing.T) {
 }
 
 func TestGoldenDrawings(t *testing.T) {
-	for _, d := range []Drawing{samplePlan(sites[0]), sampleSections(sites[0])[0]} {
+	for _, d := range []Drawing{samplePlan(sites[0]), sampleSections(sites[0])[0], samplePanels(sites[0]), sampleBoards(sites[0])} {
 		drawing, err := Draw(d, imperial)
 		require.NoError(t, err)
 		name := filepath.Join("testdata", d.About().Name+".svg")

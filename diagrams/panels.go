@@ -16,6 +16,7 @@ type Panels struct {
 	Joists        []measure.Length // x of their centres
 	Panels        []PanelPiece
 	Gap           measure.Length // between panels
+	Openings      []Void         // in the floor
 	Note          string         // further words at the foot: "tongue towards line C"
 }
 
@@ -34,7 +35,7 @@ func (p Panels) About() About {
 		Name:  "panels",
 		Title: "Panels as laid",
 		Shows: "The floor from above with " + counted(len(p.Panels), "piece of panel", "pieces of panel") + " in " + counted(len(p.rowEdges()), "row", "rows") +
-			", each with its number; pieces that are cut carry their size, and those from an offcut are hatched. End joints stand on joists, drawn as dotted lines.",
+			", each with its number; pieces that are cut carry their size, and those from an offcut are hatched. End joints stand on joists, drawn as dotted lines." + withVoids(p.Openings),
 	}
 }
 
@@ -53,10 +54,12 @@ func (p Panels) sheet(style measure.Style) *kit.Sheet {
 	}
 	p.drawJoists(s, v)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
+	v.drawVoids(s, p.Openings)
 	for _, piece := range p.Panels {
 		p.writePiece(s, v, piece, style)
 	}
 	p.drawRunning(s, v, style)
+	v.nameVoids(s, p.Openings, style)
 	foot := v.Name() + ", gap " + measure.Exact(p.Gap).Print(style)
 	if p.Note != "" {
 		foot = p.Note + "; " + foot
@@ -91,7 +94,7 @@ func (p Panels) drawJoists(s *kit.Sheet, v gridView) {
 // writePiece writes the number of a piece and, when it is cut, its size, level
 // where that fits, else upwards, else the number alone.
 func (p Panels) writePiece(s *kit.Sheet, v gridView, piece PanelPiece, style measure.Style) {
-	b := v.box(piece.X, piece.Y, piece.X+piece.Length, piece.Y+piece.Width)
+	b := v.besideVoids(v.box(piece.X, piece.Y, piece.X+piece.Length, piece.Y+piece.Width), p.Openings)
 	at, wide, high := b.Centre(), b.Right-b.Left-1.6, b.Bottom-b.Top-1
 	size := ""
 	if piece.Cut {

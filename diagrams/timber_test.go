@@ -48,7 +48,16 @@ func samplePanels(j site) Panels {
 			x, k = x+long, k+1
 		}
 	}
+	p.Openings = sampleVoids(j)
 	return p
+}
+
+// sampleVoids are a hatch in the middle of the floor and a sleeve by its far end.
+func sampleVoids(j site) []Void {
+	return []Void{
+		{Name: j.words("hatch", "hatch_over_the_cellar_rm"), X: j.long / 3, Y: j.wide / 3, Length: 24 * in, Width: min(20*in, j.wide/2)},
+		{Name: "sleeve", X: j.long - 12*in, Y: j.wide / 2, Length: 4 * in, Width: 4 * in},
+	}
 }
 
 func sampleNailing(j site) Nailing {
@@ -68,6 +77,7 @@ func sampleBoards(j site) Boards {
 		}
 		b.Boards = append(b.Boards, run)
 	}
+	b.Openings = sampleVoids(j)
 	return b
 }
 

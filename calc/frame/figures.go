@@ -23,6 +23,7 @@ func (f *Frame) Figures(j *job.Job) []figure.Figure {
 	l.joists()
 	l.rims()
 	l.surface()
+	l.openings()
 	return l.figures
 }
 

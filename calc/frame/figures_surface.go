@@ -65,14 +65,20 @@ func (l *ledger) boards() {
 }
 
 func (l *ledger) blocks() {
-	f := l.frame
-	formula := "none: the long edges of the surface carry one another"
-	if len(f.Blocking) > 0 {
+	f, under := l.frame, len(l.frame.Blocking)
+	for _, o := range f.Openings {
+		under -= len(o.Blocks)
+	}
+	formula, from := "none: the long edges of the surface carry one another", []string{"surface.rows", "joist.positions"}
+	if under > 0 {
 		formula = "one in every bay under every long joint of square-edged panels"
 	}
-	l.computed("blocking.count", "blocks between joists", measure.Count(len(f.Blocking)), formula, "", "surface.rows", "joist.positions")
+	if under < len(f.Blocking) {
+		formula, from = formula+"; and those at openings", append(from, "openings.blocks")
+	}
+	l.computed("blocking.count", "blocks between joists", measure.Count(len(f.Blocking)), formula, "", from...)
 	l.source("APA Form E30V (2011), p. 37: tongue and groove or blocked long edges")
-	if len(f.Blocking) == 0 {
+	if under == 0 {
 		l.missing("blocking.length", "length of the usual block", formula)
 		return
 	}

@@ -26,8 +26,9 @@ type Frame struct {
 	Piers         []Pier         // line by line, by rising x
 	Rims          []Rim          // one along each long side, in pieces; none when the outer beams are the sides
 	Joists        []Joist        // bay by bay, by rising x
-	Blocking      []Blocking     // under panel edges or over beams, where the frame wants it
+	Blocking      []Blocking     // under panel edges and round openings, where the frame wants it
 	Surface       Surface
+	Openings      []Opening // in the surface, by name
 	BuildUp       BuildUp
 	Sections      Sections
 	Advice        []Advice // what a change of size would save or mend, said before anything is ordered
@@ -159,11 +160,14 @@ type Joist struct {
 // Long returns the length of the joist.
 func (j Joist) Long() measure.Length { return j.To - j.From }
 
-// Blocking is a short piece between two joists.
+// Blocking is a short piece between two joists, or between two such pieces.
 type Blocking struct {
 	Name     string
 	Y        measure.Length // centre
 	From, To measure.Length // x
+	// Turned marks a piece that runs along the joists, beside an opening: its
+	// centre is an x then, and its ends are y.
+	Turned bool
 }
 
 // Long returns the length of the block.

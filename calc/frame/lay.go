@@ -13,7 +13,7 @@ import (
 const LeastBearing = 38 * measure.Millimetre
 
 // Lay lays the whole platform out: the skeleton, the surface on it, the blocking
-// that the surface wants, and the advice. The frame is nil when there is a fault.
+// that the surface wants, the openings in it, and the advice. The frame is nil when there is a fault.
 //
 // The sections must be resolved: a section, a spacing or a number that is still
 // to be picked is a fault. A search over sizes sets them in a copy of the job and
@@ -29,6 +29,7 @@ func Lay(j *job.Job) (*Frame, fault.List) {
 		return l.result()
 	}
 	l.blocking()
+	l.openings()
 	l.savings()
 	return l.result()
 }

@@ -15,6 +15,7 @@ func (j *Job) check(r *reader) {
 	j.checkRanges(r)
 	j.checkFactors(r)
 	j.checkDoor(r)
+	j.checkOpenings(r)
 	j.checkPlacard(r)
 	j.checkSheets(r)
 	j.checkPegs(r)

@@ -73,6 +73,7 @@ type Platform struct {
 	Freedom       Freedom
 	Door          *Door                // nil when none was given
 	Loads         map[string]PatchLoad // heavy things at a place, by name
+	Openings      map[string]Opening   // where something passes through the floor, by name
 }
 
 // Surface is the floor that lies on the joists.

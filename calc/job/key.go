@@ -69,7 +69,7 @@ func memory(d Default) Default { d.Memory = true; return d }
 // Keys returns the table of keys in the order in which they are explained,
 // read and printed.
 var Keys = sync.OnceValue(func() []Key {
-	return slices.Concat(jobKeys(), platformKeys(), patchKeys(), buildingKeys(), wallKeys(), siteKeys(), designKeys(), timberKeys("timber", func(j *Job) *Timber { return &j.Timber }, ""),
+	return slices.Concat(jobKeys(), platformKeys(), patchKeys(), openingKeys(), buildingKeys(), wallKeys(), siteKeys(), designKeys(), timberKeys("timber", func(j *Job) *Timber { return &j.Timber }, ""),
 		frameKeys(), blockKeys(), groundKeys(), measuredKeys(), sheetKeys(), yardKeys(), crewKeys())
 })
 

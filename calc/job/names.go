@@ -72,6 +72,11 @@ func (r *reader) name(path string, p pair, kind string) bool {
 			return true
 		}
 		remedy = "name it with a letter first, then letters, digits, hyphens; bench_mark, close and unit are taken"
+	case "floor opening":
+		if spotName.MatchString(p.key) {
+			return true
+		}
+		remedy = "name it with a letter first, then letters, digits, _ and hyphens, at most 24 of them"
 	case "size":
 		remedy = r.near(p.key, append(SizeNames(), boards)) + "write a size such as 2x6 or 45x145 mm, or boards"
 	case "part":

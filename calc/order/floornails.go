@@ -80,6 +80,9 @@ func alongStrips(f *frame.Frame) []strip {
 	}
 	half := f.Sections.Joist.Width / 2
 	for _, b := range f.Blocking {
+		if b.Turned {
+			continue // beside an opening, a few nails: not counted
+		}
 		strips = append(strips, strip{b.Y - half, b.Y + half, b.From, b.To})
 	}
 	return strips

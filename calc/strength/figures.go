@@ -261,7 +261,7 @@ func (s *Strength) summaryFigures() []figure.Figure {
 		{Key: "checks.worst_is", Means: "the check with the greatest ratio", Value: measure.Word(id), Origin: figure.Computed, Formula: "greatest of all checks that the frame must hold by itself", Working: id, From: from},
 		{Key: "checks.failing", Means: "checks that fail", Value: measure.Count(failing), Origin: figure.Computed, Formula: "count of ratios above 1 that nothing by others would mend", Working: fmt.Sprintf("%d of %d", failing, len(s.Checks))},
 		{Key: "checks.none_failing", Means: "no check fails", Value: none, Origin: figure.Computed, Formula: "checks.failing = 0", Working: fmt.Sprintf("%d fail", failing), From: []string{"checks.failing"}},
-		{Key: "checks.wanted", Means: "checks that hold only with work by others", Value: measure.Count(wanted), Origin: figure.Computed, Formula: "count of ratios above 1 with an anchorage or brace named", Working: fmt.Sprintf("%d of %d", wanted, len(s.Checks))},
+		{Key: "checks.wanted", Means: "checks that hold only with work by others", Value: measure.Count(wanted), Origin: figure.Computed, Formula: "count of ratios above 1 with an anchorage, brace or header named", Working: fmt.Sprintf("%d of %d", wanted, len(s.Checks))},
 		{Key: "load.worst_pier", Means: "the pier nearest to the limit of its block or ground", Value: measure.Word(s.WorstPier), Origin: figure.Computed, Formula: "greatest ratio of block, stone and soil", Working: s.WorstPier, From: reaction},
 		{Key: "load.worst", Means: "load on that pier's block", Value: worstLoad, Origin: figure.Computed, Formula: "greatest of all combinations", Working: worstLoad.Print(s.style), From: reaction},
 	}

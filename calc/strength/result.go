@@ -12,6 +12,7 @@ func (c *checker) all() {
 	c.pierChecks(c.piers)
 	c.windChecks(c.piers)
 	c.joinPiers(c.piers)
+	c.openings()
 }
 
 // result gathers what was worked out.
@@ -47,6 +48,9 @@ func (c *checker) notes() {
 	}
 	if c.wind != nil {
 		c.unchecked = append(c.unchecked, "Wind on joists and beams: it is taken at the piers and at the joints of joists and beams, shared evenly.")
+	}
+	if len(c.frame.Openings) > 0 {
+		c.unchecked = append(c.unchecked, "Openings in the floor: members are checked as if it were whole. Headers, trimmers, covers, and whatever stands in an opening are not.")
 	}
 	c.unchecked = append(c.unchecked, "Posts that lean: without bracing they are held upright by cap and seat, as the makers of these state.")
 	c.unchecked = append(c.unchecked, "Earthquake, flood, the building on the platform, and the capacity of connectors and anchors.")

@@ -117,6 +117,9 @@ func placesOf(p *calc.Plan) map[string]string {
 	}
 	for _, b := range p.Frame.Blocking {
 		places[b.Name] = fmt.Sprintf("block: from %s, %s across", say(b.From), say(b.Y))
+		if b.Turned {
+			places[b.Name] = fmt.Sprintf("block along the joists: %s along, from %s", say(b.Y), say(b.From))
+		}
 	}
 	for _, r := range p.Frame.Rims {
 		for _, piece := range r.Pieces {

@@ -90,18 +90,22 @@ func blockingTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("Blocking"), number("Pieces"), big("Length"), number("y, centre"), words("Cut")}, Size: layouts.Working}
 	var runs []run
-	centres := map[string]measure.Length{}
+	centres, turned := map[string]measure.Length{}, map[string]bool{}
 	for _, b := range p.Frame.Blocking {
 		long := b.To - b.From
-		if n := len(runs); n > 0 && runs[n-1].length == long && centres[runs[n-1].from] == b.Y {
+		if n := len(runs); n > 0 && runs[n-1].length == long && centres[runs[n-1].from] == b.Y && !b.Turned {
 			runs[n-1].to, runs[n-1].count = b.Name, runs[n-1].count+1
 			continue
 		}
-		centres[b.Name] = b.Y
+		centres[b.Name], turned[b.Name] = b.Y, b.Turned
 		runs = append(runs, run{b.Name, b.Name, long, 1})
 	}
 	for _, r := range runs {
-		t.Rows = append(t.Rows, []layouts.Cell{head(r.name()), count(r.count), c.length(r.length), c.length(centres[r.from]), tick()})
+		centre := c.length(centres[r.from])
+		if turned[r.from] { // along the joists, beside an opening
+			centre.Text = "x " + centre.Text
+		}
+		t.Rows = append(t.Rows, []layouts.Cell{head(r.name()), count(r.count), c.length(r.length), centre, tick()})
 	}
 	return t
 }

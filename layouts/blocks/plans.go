@@ -51,7 +51,7 @@ func panels(p *calc.Plan) []diagrams.Drawing {
 	if len(s.Panels) == 0 {
 		return nil
 	}
-	d := diagrams.Panels{Length: p.Frame.Length, Width: p.Frame.Width, LinesGoLeft: gridOf(p).LinesGoLeft, Joists: joistCentres(p), Gap: p.Job.Platform.Surface.Gap}
+	d := diagrams.Panels{Length: p.Frame.Length, Width: p.Frame.Width, LinesGoLeft: gridOf(p).LinesGoLeft, Joists: joistCentres(p), Gap: p.Job.Platform.Surface.Gap, Openings: voids(p)}
 	if p.Job.Platform.Surface.Edge == "tongue_and_groove" {
 		d.Note = "tongue towards line " + p.Frame.Lines[len(p.Frame.Lines)-1].Name
 	}
@@ -66,7 +66,7 @@ func boards(p *calc.Plan) []diagrams.Drawing {
 	if len(p.Frame.Surface.Boards) == 0 {
 		return nil
 	}
-	d := diagrams.Boards{Length: p.Frame.Length, Width: p.Frame.Width, LinesGoLeft: gridOf(p).LinesGoLeft, Joists: joistCentres(p), Gap: p.Job.Platform.Surface.Gap}
+	d := diagrams.Boards{Length: p.Frame.Length, Width: p.Frame.Width, LinesGoLeft: gridOf(p).LinesGoLeft, Joists: joistCentres(p), Gap: p.Job.Platform.Surface.Gap, Openings: voids(p)}
 	for _, b := range p.Frame.Surface.Boards {
 		run := diagrams.BoardRun{Y: b.Y, Width: b.Width, Ripped: b.Ripped}
 		for _, piece := range b.Pieces {
@@ -75,6 +75,15 @@ func boards(p *calc.Plan) []diagrams.Drawing {
 		d.Boards = append(d.Boards, run)
 	}
 	return []diagrams.Drawing{d}
+}
+
+// voids are the openings in the floor as drawings show them.
+func voids(p *calc.Plan) []diagrams.Void {
+	var list []diagrams.Void
+	for _, o := range p.Frame.Openings {
+		list = append(list, diagrams.Void{Name: o.Name, X: o.X, Y: o.Y, Length: o.Length, Width: o.Width})
+	}
+	return list
 }
 
 func loads(p *calc.Plan) []diagrams.Drawing {

@@ -25,6 +25,8 @@ var tables = func() map[string]maker {
 		"blocking":       blockingTable,
 		"panels":         panelTable,
 		"boards":         boardTable,
+		"openings":       openingTable,
+		"opening-frames": openingFrameTable,
 		"sticks":         stickTable,
 		"sheet-parts":    sheetPartTable,
 		"settings":       settingTable,
