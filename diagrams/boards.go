@@ -37,7 +37,7 @@ func (b Boards) sheet(style measure.Style) *kit.Sheet {
 	if len(b.Boards) == 0 || b.Length <= 0 {
 		return blankSheet(b, "No boards to draw yet")
 	}
-	free := room{left: kit.UprightRoom(printed(b.begins(), style)...), right: 10, near: 20, far: 14}
+	free := room{left: kit.UprightRoom(printed(b.begins(), style)...), right: numberRoom + voidRoom(b.Openings, style), near: 20, far: 14}
 	v := Grid{limit: b.limit, Length: b.Length, Width: b.Width, LinesGoLeft: b.LinesGoLeft}.lay(free, 175)
 	s := newSheet(b, v.height)
 	for _, run := range b.Boards {
@@ -52,12 +52,15 @@ func (b Boards) sheet(style measure.Style) *kit.Sheet {
 	v.drawVoids(s, b.Openings)
 	b.drawNumbers(s, v, style)
 	s.DimensionAcross(v.frame.Left, v.frame.Right, v.nearY()+v.out*kit.FirstDimension, v.nearY(), v.nearY(), b.Length.Print(style))
-	v.nameVoids(s, b.Openings, style)
+	v.nameVoids(s, b.Openings, numberRoom, style)
 	last := b.Boards[len(b.Boards)-1]
 	foot := v.Name() + ", gap " + measure.Exact(b.Gap).Print(style) + ", last board " + last.Width.Print(style)
 	scaleNote(s, foot)
 	return s
 }
+
+// numberRoom is what the numbers of the boards take beside the floor.
+const numberRoom = 10
 
 // begins returns where the boards begin.
 func (b Boards) begins() []measure.Length {

@@ -59,7 +59,7 @@ func (p Panels) sheet(style measure.Style) *kit.Sheet {
 		p.writePiece(s, v, piece, style)
 	}
 	p.drawRunning(s, v, style)
-	v.nameVoids(s, p.Openings, style)
+	v.nameVoids(s, p.Openings, 0, style)
 	foot := v.Name() + ", gap " + measure.Exact(p.Gap).Print(style)
 	if p.Note != "" {
 		foot = p.Note + "; " + foot
@@ -71,7 +71,7 @@ func (p Panels) sheet(style measure.Style) *kit.Sheet {
 // view lays the floor on the sheet, with room for the running dimensions and,
 // below, for the note.
 func (p Panels) view(style measure.Style) gridView {
-	free := room{left: kit.UprightRoom(printed(p.rowEdges(), style)...), right: 5, near: 36, far: 8}
+	free := room{left: kit.UprightRoom(printed(p.rowEdges(), style)...), right: 5 + voidRoom(p.Openings, style), near: 36, far: 8}
 	if p.LinesGoLeft {
 		free.far = 3
 	}

@@ -12,9 +12,8 @@ type Void struct {
 	Length, Width measure.Length // along the beams and across
 }
 
-// longestVoidName keeps a long name from running over half the floor,
-// millimetres.
-const longestVoidName = 30
+// longestVoidName keeps a long name from taking the floor's room, millimetres.
+const longestVoidName = 34
 
 // drawVoids draws openings as technical drawing shows a void: outlined, and
 // crossed from corner to corner.
@@ -30,38 +29,49 @@ func (v gridView) drawVoids(s *kit.Sheet, voids []Void) {
 
 func (v gridView) voidBox(o Void) kit.Box { return v.box(o.X, o.Y, o.X+o.Length, o.Y+o.Width) }
 
-// nameVoids writes name and size of each opening in it or beside it, the name
-// alone where both find no room, and nothing where that finds none: the table of
-// openings has them all.
-func (v gridView) nameVoids(s *kit.Sheet, voids []Void, style measure.Style) {
-	for _, o := range voids {
-		b := v.voidBox(o)
-		name := kit.Shorten(o.Name, kit.Small, longestVoidName, true)
-		for _, words := range []string{name + " " + o.Length.Print(style) + " × " + o.Width.Print(style), name} {
-			if s.WriteFirst(besideOrIn(b, words)...) {
-				break
-			}
+// voidNotes are the notes beside a floor that name its openings with their size:
+// so many lines as its height has room for, the size left out first and then the
+// last ones. The table of openings has them all.
+func voidNotes(voids []Void, high float64, style measure.Style) [][]string {
+	room := int(high / (kit.Pitch(kit.Small) + 0.2))
+	var notes [][]string
+	for _, o := range voids[:min(len(voids), room)] {
+		note := []string{kit.Shorten(o.Name, kit.Small, longestVoidName, true)}
+		if 2*len(voids) <= room {
+			note = append(note, o.Length.Print(style)+" × "+o.Width.Print(style))
 		}
+		notes = append(notes, note)
 	}
+	return notes
 }
 
-// besideOrIn returns where words about a box may stand: in it, then on its four
-// sides.
-func besideOrIn(b kit.Box, words string) []kit.Text {
-	at, line := b.Centre(), kit.Pitch(kit.Small)/2+0.8
-	long := kit.Width(words, kit.Small, true)
-	var list []kit.Text
-	add := func(x, y float64, align kit.Align) {
-		list = append(list, kit.Text{Words: words, At: kit.Point{X: x, Y: y}, Align: align, Bold: true})
+// Room between the floor, or what stands right of it, and the notes beside it.
+const leaderRoom = 9
+
+// voidRoom is how much wider a drawing is for the notes on its openings.
+func voidRoom(voids []Void, style measure.Style) float64 {
+	wide := 0.0
+	for _, note := range voidNotes(voids, leastPlan, style) {
+		for _, words := range note {
+			wide = max(wide, kit.Width(words, kit.Small, true))
+		}
 	}
-	if long+1 <= b.Right-b.Left && 2*line <= b.Bottom-b.Top {
-		add(at.X, at.Y, kit.Middle)
+	for _, o := range voids {
+		wide = max(wide, kit.Width(o.Length.Print(style)+" × "+o.Width.Print(style), kit.Small, true))
 	}
-	add(b.Right+1.2, at.Y, kit.Start)
-	add(b.Left-1.2, at.Y, kit.End)
-	add(at.X, b.Top-line, kit.Middle)
-	add(at.X, b.Bottom+line, kit.Middle)
-	return list
+	if wide == 0 {
+		return 0
+	}
+	return wide + leaderRoom
+}
+
+// nameVoids writes the notes so far right of the floor.
+func (v gridView) nameVoids(s *kit.Sheet, voids []Void, right float64, style measure.Style) {
+	var notes []kit.Note
+	for i, lines := range voidNotes(voids, v.frame.Bottom-v.frame.Top, style) {
+		notes = append(notes, kit.Note{Tip: v.voidBox(voids[i]).Centre(), Lines: lines, Bold: true, Dot: true})
+	}
+	s.Notes(v.frame.Right+right+leaderRoom-1, false, v.frame.Top, v.frame.Bottom, notes...)
 }
 
 // besideVoids returns the largest part of a box on one side of the openings in

@@ -2,6 +2,8 @@ package main
 
 import (
 	"io/fs"
+	"os"
+	"path"
 	"regexp"
 	"strconv"
 	"strings"
@@ -11,6 +13,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"pierbook/content"
 	"pierbook/layouts/browser"
 )
 
@@ -152,6 +155,42 @@ func TestPlannedMetricBinderOnPaper(t *testing.T) {
 	checkSides(t, files[binderFile], pdf)
 	checkBars(t, pdf)
 	checkScreen(t, b, files[binderFile], 320)
+}
+
+// Openings add a step to the front of the floor's sheet, and a list to its back.
+func TestOpeningsOnPaper(t *testing.T) {
+	b := browser.Require(t)
+	deck, err := os.ReadFile(explained + "/openings-in-boards.yaml")
+	require.NoError(t, err)
+	papers := map[string]browser.Paper{sampleWithOpenings(t): browser.Letter, string(deck): browser.A4} // each on the paper of its country
+	for text, paper := range papers {
+		files := fstest.MapFS{"job.yaml": {Data: []byte(text)}}
+		for _, name := range []string{"shop.yaml", "yard.yaml"} {
+			data, err := fs.ReadFile(content.Sample, path.Join(path.Dir(content.SampleJob), name))
+			require.NoError(t, err)
+			files[name] = &fstest.MapFile{Data: data}
+		}
+		file := filesFrom(t, files, "job.yaml")[binderFile]
+		assert.Empty(t, b.TooWide(t, file))
+		pdf := b.Print(t, file, paper)
+		pdf.CheckPaper(t)
+		checkSides(t, file, pdf)
+	}
+}
+
+// sampleWithOpenings is the sample with a hatch and a sleeve between joists and
+// a stair that cuts two of them.
+func sampleWithOpenings(t *testing.T) string {
+	t.Helper()
+	text, err := fs.ReadFile(content.Sample, content.SampleJob)
+	require.NoError(t, err)
+	const before = "  door: {side: A"
+	require.Contains(t, string(text), before)
+	return strings.Replace(string(text), before, `  openings:
+    hatch: {x: 100", y: 40", length: 10", width: 20"}
+    sleeve: {x: 38", y: 20", length: 4", width: 4"}
+    stair: {x: 140", y: 90", length: 24", width: 30"}
+`+before, 1)
 }
 
 func TestClientFileOnPaper(t *testing.T) {

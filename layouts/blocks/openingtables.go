@@ -36,12 +36,9 @@ func openingFrameTable(p *calc.Plan) layouts.Table {
 		lies := fmt.Sprintf("between J%d and J%d", o.Bay, o.Bay+1)
 		carried := cmp.Or(strings.Join(o.Blocks, ", "), "the joists, and what lies across them")
 		if o.NeedsHeaders() {
-			lies, carried = "cuts "+strings.Join(o.Through, ", "), "headers and trimmers: by others, not drawn here"
+			lies, carried = "cuts "+strings.Join(o.Through, ", "), "headers, trimmers: by others"
 		}
 		t.Rows = append(t.Rows, []layouts.Cell{head(o.Name), text(lies), text(carried), text(lookOut(o))})
-	}
-	if len(t.Rows) > 0 {
-		t.Note = "Edges that no wood reaches to within a joist's thickness get a block. Where the blocks stand, the table of blocking says."
 	}
 	return t
 }
