@@ -105,8 +105,12 @@ func (c Contours) sheet(style measure.Style) *kit.Sheet {
 // toRead draws the places that wait for a reading: a ring at every pier with its
 // name and a line to write on.
 func (c Contours) toRead() *kit.Sheet {
+	const foot = 6 // below the plan, for the note
+	if c.most > 0 {
+		c.Grid = c.bounded(c.most - foot)
+	}
 	v := c.lay(room{left: 14, right: 14, near: 12, far: 12}, c.tall())
-	s := newSheet(c, v.height+6)
+	s := newSheet(c, v.height+foot)
 	s.Rectangle(kit.Outline, kit.Open, v.frame)
 	for _, p := range c.Piers {
 		at := v.At(p.X, p.Y)

@@ -92,3 +92,14 @@ func TestCheckBarsAreTrue(t *testing.T) {
 	assert.InDelta(t, 101.6, at["U"].Top-at["T"].Top, 1e-9)
 	assert.InDelta(t, 100, at["W"].Top-at["V"].Top, 1e-9)
 }
+
+// The ground that waits for readings keeps to its height with the note below it,
+// as the hold point stands under it on the same side of paper.
+func TestGroundToReadKeepsToItsHeight(t *testing.T) {
+	for _, j := range sites {
+		c := Contours{Grid: j.grid()}
+		for _, most := range []float64{80, 105} {
+			assert.LessOrEqual(t, c.within(most).sheet(j.style).Size().Bottom, most, j.name)
+		}
+	}
+}

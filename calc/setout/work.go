@@ -19,6 +19,7 @@ type SetOut struct {
 	Triangle     Triangle
 	Boards       Boards
 	Racking      []Racked // of the frame
+	BeamRacking  []Racked // of the beams
 	Strings      *Check   // nil until the strings were measured
 	Sides        *Check   // the beams measured once they lie, nil until then
 
@@ -66,6 +67,7 @@ func Work(j *job.Job, f *frame.Frame) (*SetOut, fault.List) {
 		step = 5 * measure.Millimetre
 	}
 	s.Racking = RackingTable(s.Frame, step, rows*step)
+	s.BeamRacking = RackingTable(s.Beams, step, rows*step)
 	s.Strings = measuredCheck(j, "measured.strings", j.Measured.Strings, s.Frame, &faults)
 	s.Sides = measuredCheck(j, "measured.frame", j.Measured.FrameSides, s.measuredRectangle(j.Measured.FrameSides), &faults)
 	return s, faults

@@ -128,10 +128,19 @@ func diagonalTable(p *calc.Plan) layouts.Table {
 }
 
 func rackingTable(p *calc.Plan) layouts.Table {
+	return racked(p, p.SetOut.Racking)
+}
+
+// beamRackingTable is the same for the beams once they lie.
+func beamRackingTable(p *calc.Plan) layouts.Table {
+	return racked(p, p.SetOut.BeamRacking)
+}
+
+func racked(p *calc.Plan, rows []setout.Racked) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{number("Diagonals differ by"), big("Slide the far side"), number("Long one then reads"), number("Short one")}, Size: layouts.Working,
 		Note: fmt.Sprintf("Hold side %s. Slide the side opposite along itself, from the far end of the longer diagonal back towards its near end.", setout.SideName(p.SetOut.Frame, 0))}
-	for _, row := range p.SetOut.Racking {
+	for _, row := range rows {
 		t.Rows = append(t.Rows, []layouts.Cell{c.length(row.Difference), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
 	}
 	return t

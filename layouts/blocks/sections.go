@@ -9,7 +9,11 @@ import (
 
 // Drawings from the side.
 
+// sections draws every beam line once there is ground to draw.
 func sections(p *calc.Plan) []diagrams.Drawing {
+	if p.Ground.Surface == nil {
+		return nil
+	}
 	list := make([]diagrams.Drawing, 0, len(p.Frame.Lines))
 	for i, line := range p.Frame.Lines {
 		list = append(list, sectionOf(p, i, line))

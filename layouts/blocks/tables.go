@@ -46,6 +46,7 @@ var tables = func() map[string]maker {
 		"care-readings":  careReadingTable,
 		"diagonals":      diagonalTable,
 		"racking":        rackingTable,
+		"beam-racking":   beamRackingTable,
 		"running":        runningTable,
 		"exceptions":     exceptionTable,
 		"hours":          hourTable,
