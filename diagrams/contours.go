@@ -76,12 +76,33 @@ func (c Contours) sheet(style measure.Style) *kit.Sheet {
 	if !f.whole() {
 		return c.toRead()
 	}
+	v := c.view()
+	s := newSheet(c, v.height)
+	if net := v.box(f.X0, f.Y0, f.X1, f.Y1); c.standsClear(v, net) {
+		s.Rectangle(kit.Thin, kit.Open, net)
+	}
+	lines := c.drawContours(s, v)
+	s.Rectangle(kit.Outline, kit.Open, v.frame)
+	heights := ", heights over the bench mark"
+	if !c.drawSpots(s, v, style) {
+		heights = " over the bench mark, heights in the tables"
+	}
+	for _, line := range lines {
+		nameContour(s, v.box(f.X0, f.Y0, f.X1, f.Y1), line, style)
+	}
+	scaleNote(s, v.Name()+"; contours every "+c.Interval.Print(style)+heights+"; dot = read, ring = estimated")
+	return s
+}
+
+// view lays the net into the width of the page and the height there is.
+func (c Contours) view() gridView {
+	f := c.Field
 	margin := 9.0
 	if c.most > 0 {
 		margin = 6
 	}
 	scale := kit.Fit(f.X1-f.X0, f.Y1-f.Y0, pageWidth-2*margin, c.room(115, 2*margin+8, leastPlan))
-	v := gridView{Grid: c.Grid, out: -1}
+	v := gridView{Grid: c.Grid, out: -1, height: scale.Long(f.Y1-f.Y0) + 2*margin + 8}
 	left := (pageWidth - scale.Long(f.X1-f.X0)) / 2
 	scale.Origin = kit.Point{X: left - scale.Long(f.X0), Y: margin - scale.Long(f.Y0)}
 	if c.LinesGoLeft {
@@ -90,16 +111,7 @@ func (c Contours) sheet(style measure.Style) *kit.Sheet {
 	}
 	v.Scale = scale
 	v.frame = v.box(0, 0, c.Length, c.Width)
-	s := newSheet(c, scale.Long(f.Y1-f.Y0)+2*margin+8)
-	s.Rectangle(kit.Thin, kit.Open, v.box(f.X0, f.Y0, f.X1, f.Y1))
-	lines := c.drawContours(s, v)
-	s.Rectangle(kit.Outline, kit.Open, v.frame)
-	c.drawSpots(s, v, style)
-	for _, line := range lines {
-		nameContour(s, v.box(f.X0, f.Y0, f.X1, f.Y1), line, style)
-	}
-	scaleNote(s, v.Name()+"; contours every "+c.Interval.Print(style)+", heights over the bench mark; dot = read, ring = estimated")
-	return s
+	return v
 }
 
 // toRead draws the places that wait for a reading: a ring at every pier with its
@@ -258,9 +270,23 @@ func nameContour(s *kit.Sheet, within kit.Box, line contour, style measure.Style
 	}
 }
 
+// standsClear says whether the names of all piers stand within the net, so that
+// its edge strikes none out.
+func (c Contours) standsClear(v gridView, net kit.Box) bool {
+	_, off := besideSpot(kit.Text{})
+	most := off + kit.Pitch(kit.Small)/2
+	for _, p := range c.Piers {
+		if y := v.At(p.X, p.Y).Y; min(y-net.Top, net.Bottom-y) < most {
+			return false
+		}
+	}
+	return true
+}
+
 // drawSpots marks the places, names those there is room for, and reserves the
-// marks so that no name covers another place. The piers come first.
-func (c Contours) drawSpots(s *kit.Sheet, v gridView, style measure.Style) {
+// marks so that no name covers another place. The piers come first. It says
+// whether their heights are written: all of them or none.
+func (c Contours) drawSpots(s *kit.Sheet, v gridView, style measure.Style) bool {
 	var piers, others []GroundSpot
 	for _, spot := range c.Spots {
 		fill := kit.White
@@ -270,28 +296,81 @@ func (c Contours) drawSpots(s *kit.Sheet, v gridView, style measure.Style) {
 		at := v.At(spot.X, spot.Y)
 		s.Circle(kit.Thin, fill, at, spotRadius)
 		s.Reserve(kit.Around(at, 2*spotRadius, 2*spotRadius))
-		if slices.ContainsFunc(c.Piers, func(p GridPier) bool { return p.Name == spot.Name }) {
+		if c.isPier(spot) {
 			piers = append(piers, spot)
 		} else {
 			others = append(others, spot)
 		}
 	}
-	for _, spots := range [][]GroundSpot{piers, others} {
-		for _, spot := range spots {
-			name := kit.Text{Words: spot.Name, Bold: true}
-			aside, off := besideSpot(name)
-			at := v.At(spot.X, spot.Y)
-			s.WriteFirst(moved(name, at.Plus(0, -off)), moved(name, at.Plus(aside, 0)), moved(name, at.Plus(-aside, 0)), moved(name, at.Plus(0, off)))
-		}
-		for _, spot := range spots {
-			t := kit.Text{Words: spot.Height.Print(style)}
-			aside, off := besideSpot(t)
-			further := off + kit.Pitch(kit.Small) // where piers are close, every other height stands a line further off
-			at := v.At(spot.X, spot.Y)
-			s.WriteFirst(moved(t, at.Plus(0, off)), moved(t, at.Plus(0, -off)), moved(t, at.Plus(aside, 0)), moved(t, at.Plus(-aside, 0)),
-				moved(t, at.Plus(0, further)), moved(t, at.Plus(0, -further)))
+	nameSpots(s, v, piers)
+	heights, all := c.heights(s, v, piers, style)
+	if all {
+		for _, t := range heights {
+			s.Write(t)
 		}
 	}
+	nameSpots(s, v, others)
+	heights, _ = c.heights(s, v, others, style)
+	for _, t := range heights {
+		s.Write(t)
+	}
+	return all
+}
+
+func (c Contours) isPier(spot GroundSpot) bool {
+	return slices.ContainsFunc(c.Piers, func(p GridPier) bool { return p.Name == spot.Name })
+}
+
+func nameSpots(s *kit.Sheet, v gridView, spots []GroundSpot) {
+	for _, spot := range spots {
+		name := kit.Text{Words: spot.Name, Bold: true}
+		aside, off := besideSpot(name)
+		at := v.At(spot.X, spot.Y)
+		s.WriteFirst(moved(name, at.Plus(0, -off)), moved(name, at.Plus(aside, 0)), moved(name, at.Plus(-aside, 0)), moved(name, at.Plus(0, off)))
+	}
+}
+
+// heights returns the heights of the places that there is room for, clear of
+// each other, and whether that is all of them.
+func (c Contours) heights(s *kit.Sheet, v gridView, spots []GroundSpot, style measure.Style) (list []kit.Text, all bool) {
+	for _, spot := range spots {
+		for _, t := range c.besides(v, spot, style) {
+			taken := func(other kit.Text) bool { return other.Box().Meets(t.Box()) }
+			if s.Free(t.Box()) && !slices.ContainsFunc(list, taken) {
+				list = append(list, t)
+				break
+			}
+		}
+	}
+	return list, len(list) == len(spots)
+}
+
+// besides returns where the height of a place may stand, the best first. Where
+// piers are close, every other one stands a line further off, as long as nobody
+// could take it for that of another pier.
+func (c Contours) besides(v gridView, spot GroundSpot, style measure.Style) []kit.Text {
+	t := kit.Text{Words: spot.Height.Print(style)}
+	aside, off := besideSpot(t)
+	at := v.At(spot.X, spot.Y)
+	list := []kit.Text{moved(t, at.Plus(0, off)), moved(t, at.Plus(0, -off)), moved(t, at.Plus(aside, 0)), moved(t, at.Plus(-aside, 0))}
+	further := off + kit.Pitch(kit.Small)
+	for _, place := range []kit.Point{at.Plus(0, further), at.Plus(0, -further)} {
+		if c.clearlyOf(v, spot, place) {
+			list = append(list, moved(t, place))
+		}
+	}
+	return list
+}
+
+// clearlyOf says whether what stands at a place is nearer to a spot than to every
+// other by a fifth.
+func (c Contours) clearlyOf(v gridView, spot GroundSpot, place kit.Point) bool {
+	far := func(s GroundSpot) float64 {
+		at := v.At(s.X, s.Y)
+		return math.Hypot(at.X-place.X, at.Y-place.Y)
+	}
+	own := far(spot)
+	return !slices.ContainsFunc(c.Spots, func(other GroundSpot) bool { return other.Name != spot.Name && own > 0.8*far(other) })
 }
 
 // spotRadius is that of the mark at a place.
