@@ -102,11 +102,13 @@ func (l *layout) adviseRows(p *floor, c cutUp) {
 	if c.step < leastBays {
 		l.advise("platform.surface", "The end joints of neighbouring rows of panels cannot be kept two joists apart on this floor; they are %d apart.", c.step)
 	}
-	if p.length > p.face && c.cuts == len(c.parts) && !l.modular(p) {
+	if p.length > p.face+p.gap && c.cuts == len(c.parts) && !l.modular(p) {
 		spacing := l.job.Frame.Joists.Spacing
 		bays := int((p.face + p.gap + spacing - 1) / spacing)
-		l.advise("frame.joists.spacing", "No panel can be laid whole: at %s its end misses the joist. A spacing of %s brings the ends of whole panels onto joists.",
-			l.say(spacing), l.sayDown((p.face+p.gap).Part(1, bays)))
+		at, better := l.say(spacing), l.sayDown((p.face+p.gap).Part(1, bays))
+		if at != better { // else the frame ends just beyond a whole panel, and a shorter one is advised
+			l.advise("frame.joists.spacing", "No panel can be laid whole: at %s its end misses the joist. A spacing of %s brings the ends of whole panels onto joists.", at, better)
+		}
 	}
 	l.adviseNarrowRow(p)
 }

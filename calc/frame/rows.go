@@ -41,12 +41,12 @@ func (p *floor) end(x measure.Length, joist int) (measure.Length, bool) {
 
 // row cuts a row of panels whose first joint is over the given joist, each later
 // panel as long as it can be. Every piece covers the bays asked for; a row that
-// cannot do that is no row.
+// cannot do that is no row. What is left within one gap of the end stays open.
 func (p *floor) row(first int) ([]cut, bool) {
 	last := len(p.near) - 1
 	var cuts []cut
 	x, at := measure.Length(0), 0
-	for p.length-x > p.face {
+	for p.length-x > p.face+p.gap {
 		joist := first
 		if at > 0 {
 			joist = p.farthest(x, at)
@@ -59,7 +59,7 @@ func (p *floor) row(first int) ([]cut, bool) {
 		cuts = append(cuts, cut{from: x, to: to, joist: joist})
 		x, at = to+p.gap, joist
 	}
-	return append(cuts, cut{from: x, to: p.length}), true
+	return append(cuts, cut{from: x, to: min(p.length, x+p.face)}), true
 }
 
 // farthest returns the last joist that a panel beginning at x over joist at can end on.
@@ -76,8 +76,8 @@ func (p *floor) farthest(x measure.Length, at int) int {
 
 // rows returns the different ways of cutting a row, the longest first piece first.
 func (p *floor) rows() [][]cut {
-	if p.length <= p.face {
-		return [][]cut{{{to: p.length}}}
+	if p.length <= p.face+p.gap {
+		return [][]cut{{{to: min(p.length, p.face)}}}
 	}
 	var ways [][]cut
 	for first := p.farthest(0, 0); first >= p.bays; first-- {

@@ -32,6 +32,31 @@ timber: {species: hem_fir, grade: No.2}
 site: {soil: {class: silty_sand}}
 `)}}
 
+// crowdedJobs have what fills the fronts of steps: long units of a rod, jointed
+// beams, many piers under a line, and blanks for all that is not read.
+var crowdedJobs = map[string]string{
+	"tenths, spliced": `
+name: Long Meadow hall
+units: imperial
+platform: {length: 40', width: 12', use: workshop}
+timber: {species: douglas_fir_larch, grade: No.2}
+site: {soil: {class: sandy_gravel}}
+frame: {beams: {size: 4x8, lines: 3}, piers: {per_line: 9}}
+ground:
+  unit: ft
+  instrument: {kind: builders_level, reads: tenths}
+  sights: [[bench_mark: 4.86, A1: 4.78, A5: 5.33, A9: 5.64, B5: 5.15, C1: 4.60, C4: 4.81, C9: 5.20, bench_mark: 4.86]]
+`,
+	"water level, not read": `
+name: Reed Bank deck
+units: metric
+platform: {length: 3600 mm, width: 3000 mm, use: deck, surface: {kind: boards}}
+site: {soil: {class: silty_sand}}
+timber: {species: spruce_pine_fir, grade: No.2, incised: false}
+ground: {instrument: {kind: water_level, reads: millimetres}}
+`,
+}
+
 // filesFrom makes the files of a job in a file system.
 func filesFrom(t testing.TB, files fs.FS, name string) map[string][]byte {
 	t.Helper()
@@ -191,6 +216,19 @@ func sampleWithOpenings(t *testing.T) string {
     sleeve: {x: 38", y: 20", length: 4", width: 4"}
     stair: {x: 140", y: 90", length: 24", width: 30"}
 `+before, 1)
+}
+
+func TestCrowdedBindersOnPaper(t *testing.T) {
+	b := browser.Require(t)
+	for name, text := range crowdedJobs {
+		t.Run(name, func(t *testing.T) {
+			file := filesFrom(t, fstest.MapFS{"job.yaml": {Data: []byte(text)}}, "job.yaml")[binderFile]
+			assert.Empty(t, b.TooWide(t, file))
+			for _, paper := range []browser.Paper{browser.Letter, browser.A4} {
+				checkSides(t, file, b.Print(t, file, paper))
+			}
+		})
+	}
 }
 
 func TestClientFileOnPaper(t *testing.T) {
