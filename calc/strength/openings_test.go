@@ -8,6 +8,7 @@ import (
 
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
+	"pierbook/calc/measure"
 )
 
 // An opening that cuts joists holds only with headers that others size; one
@@ -33,6 +34,9 @@ func TestOpeningThatCutsJoistsWantsHeadersByOthers(t *testing.T) {
 	assert.Contains(t, check.Needs, "headers and trimmers")
 	assert.Contains(t, check.What, "J7, J8")
 	assert.True(t, check.Memory)
+	// 13 joists and 2 rims, of which the stair leaves 13.
+	assert.Equal(t, [2]measure.Quantity{measure.Count(15), measure.Count(13)}, [2]measure.Quantity{check.Demand, check.Capacity})
+	assert.InDelta(t, 15.0/13, float64(check.Ratio), 1e-12)
 	_, made = s.Find("opening.sleeve.headers")
 	assert.False(t, made)
 	assert.Len(t, s.Checks, len(whole.Checks)+1)
