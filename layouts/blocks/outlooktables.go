@@ -189,7 +189,7 @@ func oddsTable(p *calc.Plan) layouts.Table {
 	}{{"even odds", odds.Even}, {"nine times in ten", odds.NineInTen}} {
 		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.quantity(row.order.WithWaste), c.quantity(row.order.Order), c.quantity(row.order.Units), c.quantity(row.order.Mass), c.quantity(row.order.Trips), c.quantity(row.order.Chance)})
 	}
-	t.Note = fmt.Sprintf("From %d beds known by the bar, with a mean of %s and a scatter of %s, for %d more. The order of the plan is enough %s of the time.",
+	t.Note = fmt.Sprintf("From %d beds known by the bar, %s deep on average, two in three within %s of that, for %d more. What the plan orders is enough %s of the time.",
 		odds.Probed, odds.Mean.Print(p.Style), odds.Scatter.Print(p.Style), odds.Unknown, odds.Enough.Print(p.Style))
 	if odds.OneMoreSaves > 0 {
 		t.Note += fmt.Sprintf(" One more hole probed, if it is like the others, takes %s off what is needed nine times in ten.", odds.OneMoreSaves.Print(p.Style))
