@@ -141,7 +141,7 @@ func standErrorTable(p *calc.Plan) layouts.Table {
 }
 
 // sideBySide is how many lengths stand in one row on paper.
-const sideBySide = 8
+const sideBySide = 10
 
 // dropTable is the height of the floor over the ground beside each side.
 func dropTable(p *calc.Plan) layouts.Table {
