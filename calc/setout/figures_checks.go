@@ -107,7 +107,7 @@ func (c checked) misfit() string {
 
 // verdicts gives what the six lengths and the two diagonals say.
 func (c checked) verdicts() []figure.Figure {
-	return append([]figure.Figure{c.test(), c.verdict(), c.suspects(), c.difference()}, c.squareness()...)
+	return append([]figure.Figure{c.test(), c.verdict(), c.suspects(), c.difference(), c.apart()}, c.squareness()...)
 }
 
 func (c checked) figure(key, means, formula string, from ...string) figure.Figure {
@@ -137,6 +137,15 @@ func (c checked) suspects() figure.Figure {
 	if c.Check != nil && len(c.Suspects()) > 0 {
 		f.Value = measure.Word(strings.Join(c.Suspects(), ", "))
 		f.Working = "the slip of each against its usual one"
+	}
+	return f
+}
+
+// apart is the difference as people say it, without a sign.
+func (c checked) apart() figure.Figure {
+	f := c.figure("apart", "how far apart the measured diagonals are, of", "|d1 − d2|", c.name+".difference")
+	if c.Check != nil {
+		f.Value, f.Working = c.Difference.Abs(), "|"+c.Difference.Print(c.style)+"|"
 	}
 	return f
 }
