@@ -30,7 +30,11 @@ func assumptionTable(p *calc.Plan) layouts.Table {
 		}
 	}
 	for _, f := range p.Figures.All() {
-		if _, fromJob := p.Job.Entry(f.Key); f.Origin == figure.Assumed && !fromJob && f.Value != nil {
+		_, fromJob := p.Job.Entry(f.Key)
+		if len(f.From) == 1 && !fromJob {
+			_, fromJob = p.Job.Entry(f.From[0]) // a shorter name for a key of the job
+		}
+		if f.Origin == figure.Assumed && !fromJob && f.Value != nil {
 			assumed.Rows = append(assumed.Rows, []layouts.Cell{head(f.Key), text(f.Means), text(f.Text(p.Style)), remembered(f.Source, f.Memory)})
 		}
 	}
