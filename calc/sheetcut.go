@@ -122,6 +122,7 @@ func (p *Plan) sheetFigures() []figure.Figure {
 	var figures []figure.Figure
 	for _, s := range p.Sheets {
 		key := "sheet." + s.Name
+		figures = append(figures, p.assumedSheet(key, s)...)
 		from := []string{"yard.kerf"}
 		for _, kind := range s.Kinds {
 			from = append(from, "sheet_parts."+kind+".count", "sheet_parts."+kind+".length", "sheet_parts."+kind+".width")
@@ -135,6 +136,18 @@ func (p *Plan) sheetFigures() []figure.Figure {
 				Formula: "Σ parts / Σ sheets", Working: s.Used().Print(p.Style), From: []string{key + ".count"}})
 	}
 	return figures
+}
+
+// assumedSheet tells of a sheet that the yard does not list, so that it stands
+// among the assumptions.
+func (p *Plan) assumedSheet(key string, s SheetPlan) []figure.Figure {
+	if _, listed := p.Job.Yard.Sheets[s.Name]; listed {
+		return nil
+	}
+	assumed := func(what string, value measure.Quantity) figure.Figure {
+		return figure.Figure{Key: key + "." + what, Means: what + " of a sheet of " + s.Name, Value: value, Origin: figure.Assumed, Source: "the usual sheet; common practice, no source"}
+	}
+	return []figure.Figure{assumed("length", s.Good.Length), assumed("width", s.Good.Width), assumed("thickness", measure.Exact(s.Good.Thickness))}
 }
 
 // sheetOrder is what the plans of the sheets buy.

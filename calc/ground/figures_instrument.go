@@ -28,7 +28,7 @@ func (l *ledger) checks() {
 			"instrument.ends_limit", "how far apart the water may stand at both ends of the tube")
 		return
 	}
-	limit := pegs.Scale(float64(tool.Error) / float64(tool.Over))
+	limit := offBy(tool, pegs)
 	l.add(figure.Figure{Key: "instrument.peg_limit", Means: "error the two pegs may show", Value: limit, Formula: "distance × error of the class ÷ the distance it is given for",
 		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(pegs), l.print(tool.Error), l.print(tool.Over), l.print(limit)), From: []string{"instrument.peg_distance", "ground.instrument.error"}})
 	l.add(figure.Figure{Key: "instrument.ends_limit", Means: "how far apart the water may stand at both ends of the tube", Value: tool.Error, Formula: "error of the class",

@@ -5,6 +5,17 @@ import (
 	"pierbook/calc/measure"
 )
 
+// offBy returns what the class of a tool lets it be off by in a distance, 0 when
+// it has none.
+//
+//	error = distance × error of the class ÷ the distance it is given for
+func offBy(tool job.Instrument, distance measure.Length) measure.Length {
+	if tool.Over <= 0 {
+		return 0
+	}
+	return distance.Scale(float64(tool.Error) / float64(tool.Over))
+}
+
 // InstrumentCheck is one check of the instrument, as it came out.
 type InstrumentCheck struct {
 	Name  string         // "pegs", "wall", "wall_across", "ends"
@@ -18,20 +29,17 @@ func (c InstrumentCheck) InOrder() bool { return c.Error.Abs() <= c.Limit }
 
 // InstrumentChecks returns the checks of the instrument that the job tells of.
 // The limit of each is what the tool's class allows.
-//
-//	limit = distance × error of the class ÷ the distance it is given for
 func InstrumentChecks(j *job.Job) []InstrumentCheck {
 	tool := j.Ground.Instrument
-	limit := func(over measure.Length) measure.Length { return TurnAbout{Distance: over}.Allowed(tool).Part(1, 2) }
 	var list []InstrumentCheck
 	if tool.Pegs != nil {
 		peg := PegTest(*tool.Pegs)
-		list = append(list, InstrumentCheck{Name: "pegs", Over: peg.Apart(), Error: peg.Error(peg.Apart()), Limit: limit(peg.Apart())})
+		list = append(list, InstrumentCheck{Name: "pegs", Over: peg.Apart(), Error: peg.Error(peg.Apart()), Limit: offBy(tool, peg.Apart())})
 	}
 	if wall := tool.Wall; wall != nil {
-		list = append(list, InstrumentCheck{Name: "wall", Over: wall.Distance, Error: TurnAbout{Gap: wall.Gap}.Error(), Limit: limit(wall.Distance)})
+		list = append(list, InstrumentCheck{Name: "wall", Over: wall.Distance, Error: TurnAbout{Gap: wall.Gap}.Error(), Limit: offBy(tool, wall.Distance)})
 		if wall.Across != nil {
-			list = append(list, InstrumentCheck{Name: "wall_across", Over: wall.Distance, Error: TurnAbout{Gap: *wall.Across}.Error(), Limit: limit(wall.Distance)})
+			list = append(list, InstrumentCheck{Name: "wall_across", Over: wall.Distance, Error: TurnAbout{Gap: *wall.Across}.Error(), Limit: offBy(tool, wall.Distance)})
 		}
 	}
 	if tool.Ends != nil {

@@ -66,7 +66,7 @@ func (s *Stand) predict(f *frame.Frame, tool job.Instrument) {
 	var least measure.Length
 	for i, p := range f.Piers {
 		distance := measure.Hypot(p.X-s.X, p.Y-s.Y)
-		e := PierError{Pier: p.Name, Distance: distance, Error: distance.Scale(float64(tool.Error) / float64(tool.Over))}
+		e := PierError{Pier: p.Name, Distance: distance, Error: offBy(tool, distance)}
 		s.Piers = append(s.Piers, e)
 		if i == 0 || e.Error < least {
 			least = e.Error

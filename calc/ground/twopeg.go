@@ -48,10 +48,7 @@ func (t TurnAbout) Error() measure.Length { return t.Gap.Abs().Part(1, 2) }
 //
 // Source: operating manual of a line laser, accuracy check.
 func (t TurnAbout) Allowed(tool job.Instrument) measure.Length {
-	if tool.Over <= 0 {
-		return 0
-	}
-	return t.Distance.Scale(2 * float64(tool.Error) / float64(tool.Over))
+	return 2 * offBy(tool, t.Distance)
 }
 
 // Passes says whether the marks lie inside the gap allowed.

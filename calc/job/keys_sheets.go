@@ -45,6 +45,15 @@ func sheetKeys() []Key {
 	}
 }
 
+// plainGood is what is taken for a plain sheet that the yard does not list:
+// common practice, no source.
+func (j *Job) plainGood() SheetGood {
+	if j.Units == measure.Metric {
+		return SheetGood{Length: 2440 * measure.Millimetre, Width: 1220 * measure.Millimetre, Thickness: 12 * measure.Millimetre}
+	}
+	return SheetGood{Length: 8 * measure.Foot, Width: 4 * measure.Foot, Thickness: measure.Inch / 2}
+}
+
 // Sheet returns the name and the kind of sheet that a part is cut from, and
 // whether there is one.
 func (j *Job) Sheet(p SheetPart) (string, SheetGood, bool) {
@@ -63,10 +72,7 @@ func (j *Job) Sheet(p SheetPart) (string, SheetGood, bool) {
 	if name != plainSheet {
 		return name, SheetGood{}, false
 	}
-	if j.Units == measure.Metric {
-		return name, SheetGood{Length: 2440 * measure.Millimetre, Width: 1220 * measure.Millimetre, Thickness: 12 * measure.Millimetre}, true
-	}
-	return name, SheetGood{Length: 8 * measure.Foot, Width: 4 * measure.Foot, Thickness: measure.Inch / 2}, true
+	return name, j.plainGood(), true
 }
 
 // checkSheets reports parts whose sheet is not known, and parts that do not go

@@ -4,6 +4,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"slices"
 	"text/tabwriter"
 
 	"pierbook/calc"
@@ -88,10 +89,8 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	if p.Ground.Book != nil && !p.Ground.Book.Closed() {
 		fmt.Fprintln(stdout, "  advice: The level book does not close; read the bench mark again at the end of it.")
 	}
-	for _, c := range ground.InstrumentChecks(p.Job) {
-		if !c.InOrder() {
-			fmt.Fprintln(stdout, "  advice: The instrument did not pass its check; have it put right, or read again with another.")
-		}
+	if slices.ContainsFunc(ground.InstrumentChecks(p.Job), func(c ground.InstrumentCheck) bool { return !c.InOrder() }) {
+		fmt.Fprintln(stdout, "  advice: The instrument did not pass its check; have it put right, or read again with another.")
 	}
 	for _, d := range p.DoubtfulSeats() {
 		fmt.Fprintf(stdout, "  advice: %s\n", d.Sentence(p.Style))
