@@ -48,16 +48,13 @@ func TestFiguresOfTheShed(t *testing.T) {
 	}
 }
 
-// Common practice, no source: 10 by 12 ft has diagonals of 187.5 in to the
-// nearest quarter; geometry gives 187.446 in.
-func TestDiagonalOfTenByTwelveFeet(t *testing.T) {
-	j := shed()
-	j.Platform.Length, j.Platform.Width = 12*ft, 10*ft
-	f, _ := registry(t, j).Get("frame.diagonal")
+// Common practice, no source: 12, 16 and 20 are the 3-4-5 triangle four times
+// over, so a frame of 12 by 16 ft has diagonals of 240 in.
+func TestDiagonalOfFourTimesThreeFourFive(t *testing.T) {
+	f, _ := registry(t, shed()).Get("frame.diagonal")
 	mm, unit := f.Value.Base()
 	require.Equal(t, "mm", unit)
-	assert.InDelta(t, 187.446, mm/25.4, 0.001)
-	assert.InDelta(t, 187.5, mm/25.4, 0.25)
+	assert.InDelta(t, 240*25.4, mm, 1e-6)
 }
 
 // Whatever a computed figure names as its origin is a figure, or a path of the

@@ -39,25 +39,23 @@ func near(f *frame.Frame) []Length {
 	return marks
 }
 
-// Common practice, no source: piers about 4 ft apart under a 12 ft beam are four.
-func TestFourPiersFourFeetApartUnderTwelveFeet(t *testing.T) {
+// Common practice, no source: piers about 4 ft apart under a 16 ft beam are five.
+func TestFivePiersFourFeetApartUnderSixteenFeet(t *testing.T) {
 	j := shed()
-	j.Platform.Length = 12 * ft
 	j.Frame.Piers = job.PierWish{Spacing: 4 * ft}
-	assert.Equal(t, 4, lay(t, j).PerLine(0))
+	assert.Equal(t, 5, lay(t, j).PerLine(0))
 }
 
-// Common practice, no source: a 12 ft beam may be an 8 ft and a 4 ft piece with
+// Common practice, no source: a 16 ft beam may be a 10 ft and a 6 ft piece with
 // the joint over a pier.
 //
-// One splice by hand: sticks of 8 ft, piers at 0, 48, 96 and 144 in. One joint
-// will do, at 48 (pieces of 48 and 96) or at 96 (96 and 48). Line A takes the
+// One splice by hand: sticks of 10 ft, piers at 24, 72, 120 and 168 in. One joint
+// will do, at 72 (pieces of 72 and 120) or at 120 (120 and 72). Line A takes the
 // longer piece first, line B the other way, line C as A.
-func TestTwelveFootBeamOfEightAndFour(t *testing.T) {
+func TestSixteenFootBeamOfTenAndSix(t *testing.T) {
 	j := shed()
-	j.Platform.Length = 12 * ft
-	j.Frame.Piers = job.PierWish{PerLine: 4, First: ptr(0), Last: ptr(0)}
-	j.Yard.Stock["4x6"] = lengths(8)
+	j.Frame.Piers = job.PierWish{PerLine: 4, First: ptr(2 * ft), Last: ptr(2 * ft)}
+	j.Yard.Stock["4x6"] = lengths(10)
 	f := lay(t, j)
 	var first []Length
 	for _, line := range f.Lines {
@@ -65,7 +63,7 @@ func TestTwelveFootBeamOfEightAndFour(t *testing.T) {
 		require.Len(t, line.Plies[0].Pieces, 2)
 		first = append(first, line.Plies[0].Pieces[0].Long())
 	}
-	assert.Equal(t, []Length{8 * ft, 4 * ft, 8 * ft}, first)
+	assert.Equal(t, []Length{10 * ft, 6 * ft, 10 * ft}, first)
 	b2, _ := f.Pier("B2")
 	assert.True(t, b2.Splice)
 	a2, _ := f.Pier("A2")

@@ -242,7 +242,7 @@ func TestWaysOutOfTheSampleDrawnIn(t *testing.T) {
 		want []string
 	}{
 		"posts far too short": {func(j *job.Job) { j.Frame.Posts.Longest = in(8) }, []string{"frame.posts.longest"}},
-		"posts too short":     {func(j *job.Job) { j.Frame.Posts.Longest = in(11) }, []string{"frame.posts.longest", "frame.posts.shortest", "stone.above_ground"}},
+		"posts too short":     {func(j *job.Job) { j.Frame.Posts.Longest = in(11) }, []string{"frame.posts.longest", "frame.posts.shortest", "stone.above_ground", "stone.embed"}}, // at A5 the embed's 2 goes before 13 1/2 less 12
 		"digging too shallow": {func(j *job.Job) { j.Ground.Probes, j.Piers, j.Dig.Deepest = nil, nil, in(6) },
 			[]string{"dig.deepest", "stone.least", "stone.embed"}}, // 6 of bed and 2 over it in a hole of 6
 		"floor too low": {func(j *job.Job) { j.Platform.Floor = job.Floor{Height: in(14.5)} },
@@ -275,8 +275,8 @@ func TestHeightsThatCannotBeMetNameTheTwoPiers(t *testing.T) {
 	assert.Nil(t, g.Floor)
 	assert.Nil(t, pier(t, g, "A1").Hole)
 	assert.NotNil(t, pier(t, g, "A1").Level, "the ground does not depend on the floor")
-	// Highest floor at A5: firm at 14, stone at most 12, so its cover is at least
-	// 2 and its seat at most −11.75 − 2 + 5 = −8.75; with 8 of post and 11.8125 the
+	// Highest floor at A5: firm at 13 1/2, stone at most 12, so its cover is at
+	// least 1 1/2, by the embed 2, and its seat at most −11.75 − 2 + 5 = −8.75; with 8 of post and 11.8125 the
 	// floor is at most 11.0625. C1 wants 14.5625, which is 14 3/4 rounded up.
 	assert.Equal(t, ground.TwoPiers, g.Clash.Kind)
 	assert.Equal(t, "C1", g.Clash.High.Name)
@@ -331,5 +331,5 @@ func ExampleWork() {
 	g, faults := ground.Work(sampleJob(), sampleFrame())
 	p, _ := g.Pier("A1")
 	fmt.Println(faults.Empty(), g.Floor.Height, g.Floor.Governs.Name, p.Hole.Dig, p.Hole.Stone, p.Hole.Post)
-	// Output: true 1' 2 3/4" C1 9" 6" 7 11/16"
+	// Output: true 1' 2 3/4" C1 8 1/2" 6" 7 3/16"
 }

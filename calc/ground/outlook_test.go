@@ -338,8 +338,8 @@ func TestOddsOfTheStone(t *testing.T) {
 	o := g.Odds(j)
 	require.NotNil(t, o)
 	assert.Equal(t, [2]int{3, 12}, [2]int{o.Probed, o.Unknown})
-	assert.Equal(t, in(6), o.Mean, "6, 9 1/2 and 2 1/2")
-	assert.Equal(t, in(3.5), o.Scatter)
+	assert.Equal(t, in(6), o.Mean, "6, 9 and 3")
+	assert.Equal(t, in(3), o.Scatter)
 	assert.GreaterOrEqual(t, o.NineInTen.Compacted, o.Even.Compacted)
 	assert.GreaterOrEqual(t, float64(o.NineInTen.Chance), 0.9)
 	assert.GreaterOrEqual(t, float64(o.Even.Chance), 0.5)
@@ -348,7 +348,7 @@ func TestOddsOfTheStone(t *testing.T) {
 	side := in(20).Times(in(20))
 	assert.InDelta(t, float64(side.Deep(in(18+12*6))+g.Stone.Beside), float64(o.Even.Compacted), 1e-9)
 
-	j.Ground.Probes = map[string]job.Probe{"A1": {Depth: in(9), Found: "firm"}}
+	j.Ground.Probes = map[string]job.Probe{"A1": {Depth: in(8.5), Found: "firm"}}
 	assert.Nil(t, work(t, j, sampleFrame()).Odds(j), "one probe says nothing of the scatter")
 }
 

@@ -56,7 +56,7 @@ func sampleJob() *job.Job {
 		sights("bench_mark", 50.25, "A1", 57.0, "A3", 59.5, "A5", 62.0, "E1", 61.0, "TP1", 63.0),
 		sights("TP1", 44.0, "C5", 37.5, "C1", 32.0, "bench_mark", 31.25),
 	}
-	j.Ground.Probes = map[string]job.Probe{"A1": {Depth: in(9), Found: "firm"}, "A5": {Depth: in(14), Found: "firm"}, "C1": {Depth: in(7), Found: "rock"}}
+	j.Ground.Probes = map[string]job.Probe{"A1": {Depth: in(8.5), Found: "firm"}, "A5": {Depth: in(13.5), Found: "firm"}, "C1": {Depth: in(7.5), Found: "rock"}}
 	bed := in(2)
 	j.Piers = map[string]job.Exception{"C1": {Bed: &bed, Reason: "rock"}}
 	return j

@@ -19,8 +19,8 @@ import (
 // The build-up is 3/4 + 5 1/2 + 5 1/2 + 1/16 = 11.8125.
 //
 // Ground read: A1 −6.75, A3 −9.25, A5 −11.75, C5 −6.25, C1 −0.75. C1 is highest.
-// A dug pier's seat may lie as low as its rules let it, for C1: rock at 7 with a
-// bed of 2 puts the stone's top 5 under the ground, but the seat must stand 1/2
+// A dug pier's seat may lie as low as its rules let it, for C1: rock at 7 1/2 with a
+// bed of 2 puts the stone's top 5 1/2 under the ground, but the seat must stand 1/2
 // over it: the cover is at most 5 − 1/2 = 4.5, the seat at least −0.75 + 0.5 =
 // −0.25, and with a 3 in post under 11.8125 the floor at least 14.5625. The beam
 // line asks for −0.75 + 1 + 11.8125 = 12.0625 only. Rounded up to 1/4 the floor
@@ -28,12 +28,12 @@ import (
 //
 // At C1 the seat lies between 2.9375 − 24 and 2.9375 − 3 = −0.0625, so the cover
 // is at least −0.75 + 5 + 0.0625 = 4.3125 and at most 4.5. The dig is the rock's
-// 7 (more than 4.3125 + 2), the stone the greater of 2 and 7 − 4.5 = 2.5. The
-// seat is −0.75 − 7 + 2.5 + 5 = −0.25 and the post 2.9375 + 0.25 = 3.1875.
+// 7 1/2 (more than 4.3125 + 2), the stone the greater of 2 and 7.5 − 4.5 = 3. The
+// seat is −0.75 − 7.5 + 3 + 5 = −0.25 and the post 2.9375 + 0.25 = 3.1875.
 //
-// At A1 firm ground is 9 down. The cover lies between the embed's 2 (−6.75 + 5 +
-// 0.0625 is below it) and 4.5. The dig is 9, the stone 6 (9 − 4.5 is less). The
-// seat is −6.75 − 9 + 6 + 5 = −4.75 and the post 2.9375 + 4.75 = 7.6875.
+// At A1 firm ground is 8 1/2 down. The cover lies between the embed's 2 (−6.75 + 5 +
+// 0.0625 is below it) and 4.5. The dig is 8.5, the stone 6 (8.5 − 4.5 is less). The
+// seat is −6.75 − 8.5 + 6 + 5 = −4.25 and the post 2.9375 + 4.25 = 7.1875.
 func TestOnePierWalkedByHand(t *testing.T) {
 	g := work(t, sampleJob(), sampleFrame())
 	assert.Equal(t, ground.Surveyed, g.Progress)
@@ -48,8 +48,8 @@ func TestOnePierWalkedByHand(t *testing.T) {
 		name                     string
 		ground, dig, stone, post float64
 	}{
-		{"C1", -0.75, 7, 2.5, 3.1875},
-		{"A1", -6.75, 9, 6, 7.6875},
+		{"C1", -0.75, 7.5, 3, 3.1875},
+		{"A1", -6.75, 8.5, 6, 7.1875},
 	} {
 		p := pier(t, g, row.name)
 		assert.True(t, p.Level.Read, row.name)
@@ -59,8 +59,8 @@ func TestOnePierWalkedByHand(t *testing.T) {
 		assert.Equal(t, in(row.post), p.Hole.Post, row.name)
 		assert.Equal(t, g.Floor.PostTops, p.Hole.Seat+p.Hole.Post, row.name)
 	}
-	// A5 is dug to firm ground at 14; the stone fills up to the deepest cover, 4.5.
-	assert.Equal(t, in(9.5), pier(t, g, "A5").Hole.Stone)
+	// A5 is dug to firm ground at 13 1/2; the stone fills up to the deepest cover, 4.5.
+	assert.Equal(t, in(9), pier(t, g, "A5").Hole.Stone)
 	// The window at A1: 8 would serve were something firm met there (2 of cover
 	// and 6 of stone), and 12 of stone under 4.5 of cover is the most, 16.5.
 	assert.Equal(t, in(8), pier(t, g, "A1").Hole.Least)
@@ -104,7 +104,7 @@ func TestFiguresOfTheSample(t *testing.T) {
 	}
 	assert.Equal(t, in(14.75), values["floor.height"])
 	assert.Equal(t, measure.Word("C1"), values["floor.governed_by"])
-	assert.Equal(t, in(7.6875), values["pier.A1.post"])
+	assert.Equal(t, in(7.1875), values["pier.A1.post"])
 	assert.Equal(t, measure.Word("read"), values["pier.A1.ground_from"])
 	assert.Equal(t, measure.Word("estimated"), values["pier.B3.ground_from"])
 	assert.Equal(t, measure.Count(5), values["ground.read"])

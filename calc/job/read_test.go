@@ -83,7 +83,7 @@ func TestFullJob(t *testing.T) {
 	assert.Equal(t, "A3", j.Ground.SetUps[0][2].Point)
 	assert.Equal(t, 59*measure.Inch+measure.Inch/2, j.Ground.SetUps[0][2].Reading)
 	assert.Equal(t, 50, j.Ground.SetUps[0][2].At.Line)
-	assert.Equal(t, job.Probe{Depth: 7 * measure.Inch, Found: "rock"}, j.Ground.Probes["C1"])
+	assert.Equal(t, job.Probe{Depth: 15 * measure.Inch / 2, Found: "rock"}, j.Ground.Probes["C1"])
 	assert.Equal(t, 2*measure.Inch, *j.Piers["C1"].Bed)
 	assert.Equal(t, 240*measure.Inch+measure.Inch/4, j.Measured.Strings["A1-C5"])
 	assert.Equal(t, 5*measure.Inch+7*measure.Sixteenth, j.Measured.Timber.Beams["A"])

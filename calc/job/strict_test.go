@@ -44,7 +44,7 @@ crew: {starts: soon}
 shed.yaml:5:8: platform.use: "gardn_room" is not in the list
    5 |   use: gardn_room
      |        ^^^^^^^^^^
-  did you mean garden_room? Write one of: deck, garden_room, summerhouse, playhouse, sleeping_room, shed, workshop, light_storage, heavy_storage, public_terrace, greenhouse, hen_house, sheep_house, stable, calf_house, kennel
+  did you mean garden_room? Write one of: deck, garden_room, summerhouse, playhouse, sleeping_room, shed, workshop, light_storage, heavy_storage, public_terrace, greenhouse, hen_house, sheep_house, stable, calf_house
 shed.yaml:9:18: frame.joists.size: "2x7" is not a size of timber
    9 |   joists: {size: 2x7, spaceing: 16"}
      |                  ^^^

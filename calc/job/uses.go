@@ -31,7 +31,6 @@ var uses = []use{
 	{"sheep_house", "52.3 psf", "2.5 kPa", nfbc + ": sheep floor", false},
 	{"stable", "104.5 psf", "5.0 kPa", nfbc + ": horse floor", false},
 	{"calf_house", "50 psf", "2.40 kPa", ep378 + ": calves to 300 lb", false},
-	{"kennel", "41.8 psf", "2.0 kPa", "no published kennel row; the poultry row of " + nfbc + " taken as nearest", false},
 }
 
 // UseNames returns the uses that the floor load is known for.

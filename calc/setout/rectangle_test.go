@@ -12,11 +12,11 @@ import (
 )
 
 func ExampleRectangle_Diagonal() {
-	// A frame 10 by 12 ft measures 187.45 in from corner to corner; builders say
-	// 187 1/2 (common practice, no source; geometry gives 187.446).
-	r := Rectangle{Length: 12 * measure.Foot, Width: 10 * measure.Foot}
+	// A frame of 12 by 16 ft measures 20 ft from corner to corner: the 3-4-5
+	// triangle four times over (common practice, no source).
+	r := Rectangle{Length: 16 * measure.Foot, Width: 12 * measure.Foot}
 	fmt.Printf("%.2f in\n", r.Diagonal().Inches())
-	// Output: 187.45 in
+	// Output: 240.00 in
 }
 
 func TestRackingTableIsExact(t *testing.T) {

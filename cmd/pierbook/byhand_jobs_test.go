@@ -14,7 +14,7 @@ func feet(ft, in float64) float64 { return ft*handFoot + in*handInch }
 
 var sampleByHand = handJob{
 	length: feet(16, 0), width: feet(11, 10.75),
-	surface: feet(0, 23./32), joist: feet(0, 7.25), beam: feet(0, 5.5), cap: feet(0, 1./16),
+	surface: feet(0, 23./32), joist: feet(0, 7.25), beam: feet(0, 5.5), cap: feet(0, 3./32),
 	joistWidth: feet(0, 1.5), rimWidth: feet(0, 1.5), joistSpacing: feet(0, 16),
 	beamWidth: feet(0, 3.5), lines: 3, perLine: 5, first: feet(0, 1.75), last: feet(0, 1.75),
 	shortest: feet(0, 3), longest: feet(0, 24), clear: feet(0, 1),
@@ -22,15 +22,15 @@ var sampleByHand = handJob{
 	leastStone: feet(0, 6), mostStone: feet(0, 12), margin: feet(0, 4), embed: feet(0, 2), aboveGrade: feet(0, 0.5),
 	leastDig: feet(0, 4), deepest: feet(0, 20),
 	swell:   1.12, // of silty sand: the soil table's, printed on the assumptions sheet
-	roundUp: feet(0, 0.25),
+	roundUp: feet(0, 1./8),
 	setUps: [][]handSight{
 		{{"bench_mark", feet(4, 2.25)}, {"A1", feet(4, 6.375)}, {"A2", feet(4, 8.75)}, {"A3", feet(4, 11.25)}, {"A4", feet(5, 2)}, {"A5", feet(5, 4.375)},
 			{"B1", feet(4, 1.25)}, {"B3", feet(4, 6.75)}, {"B5", feet(4, 11.5)}, {"E1", feet(5, 1.875)}, {"TP1", feet(3, 11)}},
 		{{"TP1", feet(4, 5.5)}, {"C1", feet(4, 2.875)}, {"C3", feet(4, 7.5)}, {"C5", feet(5, 0.875)}, {"bench_mark", feet(4, 8.625)}},
 	},
 	spots: map[string][2]float64{"E1": {feet(8, 0), feet(-3, 0)}},
-	probes: map[string]handProbe{"A1": {feet(0, 9), false}, "A3": {feet(0, 11.5), false}, "A5": {feet(0, 14), false},
-		"B3": {feet(0, 10), false}, "C1": {feet(0, 7), true}, "C5": {feet(0, 9.5), false}},
+	probes: map[string]handProbe{"A1": {feet(0, 8.5), false}, "A3": {feet(0, 10.75), false}, "A5": {feet(0, 12.75), false},
+		"B3": {feet(0, 9.75), false}, "C1": {feet(0, 7.5), true}, "C5": {feet(0, 10.25), false}},
 	beds: map[string]float64{"C1": feet(0, 2)},
 }
 

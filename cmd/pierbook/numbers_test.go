@@ -9,6 +9,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"pierbook/calc/measure"
 	"pierbook/content"
 )
 
@@ -83,4 +84,16 @@ func orSample(name string) string {
 		return "sample"
 	}
 	return name
+}
+
+// The three heights of the cover add up as they are printed: nobody should be
+// sent looking for a thirty-second.
+func TestHeightsOnTheCoverOfTheSampleAddUp(t *testing.T) {
+	figures := figuresOfJob(t, "").Figures
+	printed := func(key string) measure.Length {
+		length, err := measure.ParseLength(figures[key].Text)
+		require.NoError(t, err, figures[key].Text)
+		return length
+	}
+	assert.Equal(t, printed("floor.height"), printed("post_tops.height")+printed("build_up"))
 }
