@@ -145,12 +145,19 @@ func readable(source []byte, err error, file string, faults *fault.List) (string
 // readPages reads all pages, as many at once as there are processors.
 func (b *Book) readPages(faults *fault.List) {
 	found := make([]fault.List, len(b.pages))
+	stumbled := make([]error, len(b.pages))
 	var reading sync.WaitGroup
 	for i, p := range b.pages {
-		reading.Go(func() { b.readPage(p, &found[i]) })
+		reading.Go(func() {
+			defer fault.Catch(&stumbled[i])
+			b.readPage(p, &found[i])
+		})
 	}
 	reading.Wait()
-	for _, list := range found {
+	for i, list := range found {
+		if stumbled[i] != nil {
+			panic(stumbled[i]) // where whoever asked for the pages can catch it
+		}
 		faults.Join(list)
 	}
 }

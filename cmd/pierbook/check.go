@@ -29,7 +29,11 @@ func runCheck(args []string, stdout, stderr io.Writer) int {
 	exit = done
 	pages := newLibrary(d.files())
 	for i, typed := range jobs {
-		if !checkOne(d, pages, typed, i > 0, stdout, stderr) {
+		well := false
+		if err := guarded(typed, func() { well = checkOne(d, pages, typed, i > 0, stdout, stderr) }); err != nil {
+			blame(stderr, typed, err)
+		}
+		if !well {
 			exit = faulty
 		}
 	}

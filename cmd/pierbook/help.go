@@ -42,6 +42,12 @@ Says where a figure comes from: the line of the job file, the default and its
 source, or the sum with its numbers, down to the readings. The keys are in
 figures.json of every binder: floor.height, pier.A1.post, joist.count, …
 `,
+	"version": `pierbook version
+
+Says which program this is: its version, the source it was built from where the
+build kept a record of it, and what it was built with. figures.json and the
+assumptions sheet of every binder carry the version.
+`,
 	"job": `The job file is YAML: a map of keys, listed here with what they mean. A dot
 goes one map deeper (platform.length is the key length in the map platform);
 a star stands for a name of yours, such as a pier's (piers.C1.bed), or for each

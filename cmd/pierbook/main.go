@@ -32,6 +32,7 @@ func commands() []command {
 		{"make", "write the binder of each job, or of the built-in sample", runMake},
 		{"check", "read and calculate each job and print what is wrong and the key numbers; write nothing", runCheck},
 		{"why", "say where a figure comes from, down to the line of a file, a default's source or a reading", runWhy},
+		{"version", "say which program this is, for a letter about it", runVersion},
 	}
 }
 
@@ -52,7 +53,11 @@ func run(args []string, stdout, stderr io.Writer) int {
 	if i < 0 {
 		return unknownCommand(name, all, stderr)
 	}
-	return all[i].run(args[1:], stdout, stderr)
+	exit := faulty
+	if err := guarded("", func() { exit = all[i].run(args[1:], stdout, stderr) }); err != nil {
+		blame(stderr, "", err)
+	}
+	return exit
 }
 
 func unknownCommand(name string, all []command, stderr io.Writer) int {

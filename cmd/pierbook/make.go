@@ -56,10 +56,12 @@ type making struct {
 
 // outcome is what came of one job.
 type outcome struct {
+	job    string // as typed, when the program is at fault
 	folder string
 	sheets string
 	faults fault.List
 	err    error
+	bug    error    // what the program got wrong itself
 	failed []string // failing checks, in words
 	entry  layouts.Entry
 	done   bool
@@ -69,6 +71,7 @@ func newMaking(jobs []string, out string) (*making, error) {
 	m := &making{out: out, claims: map[string]int{}, twice: map[int]string{}}
 	if len(jobs) == 0 {
 		m.files, m.names, m.show = content.Sample, []string{content.SampleJob}, func(l fault.List) fault.List { return l }
+		m.shown = func(string) string { return "the built-in sample" }
 	} else {
 		d, err := newDisk()
 		if err != nil {
@@ -96,7 +99,7 @@ func (m *making) run(stdout, stderr io.Writer) int {
 	if len(m.names) > 1 {
 		m.claimFolders()
 	}
-	go m.pages.book("") // nearly every job wants the built-in pages: read them meanwhile
+	go m.readAhead()
 	results := make([]chan outcome, len(m.names))
 	for i := range results {
 		results[i] = make(chan outcome, 1)
@@ -148,9 +151,12 @@ func (m *making) claimFolders() {
 		group.Go(func() {
 			slots <- struct{}{}
 			defer func() { <-slots }()
-			if j, faults := job.Read(m.files, name); faults.Empty() {
-				folders[i] = j.Slug()
-			}
+			// What goes wrong here goes wrong again, and is told, when the job is made.
+			_ = guarded(name, func() {
+				if j, faults := job.Read(m.files, name); faults.Empty() {
+					folders[i] = j.Slug()
+				}
+			})
 		})
 	}
 	group.Wait()
@@ -166,8 +172,20 @@ func (m *making) claimFolders() {
 	}
 }
 
-// one makes the binder of one job.
+// readAhead reads the built-in pages, which nearly every job wants.
+func (m *making) readAhead() {
+	_ = guarded("", func() { m.pages.book("") }) // whoever asks for them next is told what went wrong
+}
+
+// one makes the binder of one job, whatever becomes of it.
 func (m *making) one(i int) (r outcome) {
+	if err := guarded(m.names[i], func() { r = m.bind(i) }); err != nil {
+		return outcome{job: m.shown(m.names[i]), bug: err}
+	}
+	return r
+}
+
+func (m *making) bind(i int) (r outcome) {
 	plan, faults := work(m.files, m.names[i])
 	if !faults.Empty() {
 		return outcome{faults: m.show(faults)}
@@ -208,6 +226,9 @@ func (m *making) report(r outcome, stdout, stderr io.Writer) bool {
 	r.faults.Print(stderr)
 	if r.err != nil {
 		fmt.Fprintln(stderr, "pierbook make:", r.err)
+	}
+	if r.bug != nil {
+		blame(stderr, r.job, r.bug)
 	}
 	if !r.done {
 		return false

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strconv"
+	"strings"
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
@@ -17,7 +18,20 @@ import (
 var update = flag.Bool("update", false, "rewrite the expected texts in testdata")
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"pierbook": main})
+	testscript.Main(m, map[string]func(){"pierbook": func() {
+		stumble = stumbleAt(os.Getenv("PIERBOOK_STUMBLE"))
+		main()
+	}})
+}
+
+// stumbleAt makes the program fail, as a mistake in it would, at the jobs whose
+// path ends with the name.
+func stumbleAt(name string) func(string) {
+	return func(job string) {
+		if name != "" && strings.HasSuffix(job, name) {
+			_ = []int{}[len(name)]
+		}
+	}
 }
 
 // TestScripts runs the real program as a person would, one behaviour a script.

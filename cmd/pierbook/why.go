@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"io"
 
+	"pierbook/calc"
 	"pierbook/calc/fault"
 )
 
@@ -28,7 +29,12 @@ func runWhy(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "pierbook why:", err)
 		return faulty
 	}
-	plan, faults := work(d.files(), name)
+	var plan *calc.Plan
+	var faults fault.List
+	if err := guarded(plain[0], func() { plan, faults = work(d.files(), name) }); err != nil {
+		blame(stderr, plain[0], err)
+		return faulty
+	}
 	if !faults.Empty() {
 		d.relabelled(faults).Print(stderr)
 		return faulty
