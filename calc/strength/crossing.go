@@ -2,14 +2,7 @@ package strength
 
 import (
 	"slices"
-
-	"pierbook/calc/measure"
 )
-
-// crossing is one metre of floor, or one joist, as it crosses the beam lines:
-// joists on the beams run on over all of them, joists between beams are simple
-// spans, and what lies outside the outer beams then rests on those.
-type crossing struct{ gauge *gauge }
 
 // cross prepares the floor's run across the lines.
 func (c *checker) cross() bool {
@@ -44,49 +37,6 @@ func (c *checker) floorRun() (run, []float64) {
 }
 
 func (c *checker) between() bool { return c.job.Frame.Joists.Sit == "between_beams" }
-
-// inside cuts a load to the run and lets what stands outside rest on its ends.
-func (r run) inside(p push) []push {
-	if p.point() {
-		at := min(max(p.from, r.start), r.end)
-		return []push{{at, at, p.size}}
-	}
-	var kept []push
-	if out := min(p.to, r.start) - p.from; out > 0 {
-		kept = append(kept, push{r.start, r.start, p.size * out})
-	}
-	if out := p.to - max(p.from, r.end); out > 0 {
-		kept = append(kept, push{r.end, r.end, p.size * out})
-	}
-	if from, to := max(p.from, r.start), min(p.to, r.end); from < to {
-		kept = append(kept, push{from, to, p.size})
-	}
-	return kept
-}
-
-// across returns what one newton per metre from one place to another, or one
-// newton at a place, does to the floor's run. It is worked once for each layout.
-func (x *crossing) across(from, to float64) field {
-	g, key := x.gauge, [2]float64{from, to}
-	if known, ok := g.placed[key]; ok {
-		return known
-	}
-	f := newField(len(g.stations), len(g.run.supports))
-	if err := g.read(f, g.run.inside(push{from, to, 1})); err != nil {
-		panic(err.Error()) // the run was solved when it was prepared
-	}
-	g.placed[key] = f
-	return f
-}
-
-// share returns what each line gets of one newton at y.
-func (x *crossing) share(y float64) []float64 { return x.across(y, y).reactions }
-
-// edges returns what the floor outside the run puts on its ends, for one newton
-// per square metre: nothing when joists lie on the beams.
-func (x *crossing) edges(width float64) (near, far float64) {
-	return x.gauge.run.start, width - x.gauge.run.end
-}
 
 // liveShare returns the most, the least and the whole that each line gets of one
 // newton per square metre of live load, by metre of line.
@@ -197,20 +147,3 @@ func (c *checker) beamRun(line int) run {
 	r.hinges = make([]bool, len(r.supports))
 	return r
 }
-
-// joints returns the supports over which a ply is spliced.
-func (r run) joints(ply []measure.Length) []bool {
-	hinges := make([]bool, len(r.supports))
-	for _, joint := range ply {
-		nearest, at := 0, joint.Metres()
-		for i, s := range r.supports {
-			if abs(s-at) < abs(r.supports[nearest]-at) {
-				nearest = i
-			}
-		}
-		hinges[nearest] = true
-	}
-	return hinges
-}
-
-func abs(v float64) float64 { return max(v, -v) }

@@ -164,26 +164,6 @@ func (p *plyResult) fixed(e envelope, list []push, share float64) {
 	}
 }
 
-// outside returns what one newton per metre over the floor puts on the run's
-// ends where the floor runs on past the beam.
-func (r run) outside(length float64) []push {
-	var ends []push
-	for _, p := range r.inside(push{0, length, 1}) {
-		if p.point() {
-			ends = append(ends, p)
-		}
-	}
-	return ends
-}
-
-func mustField(g *gauge, loads []push) field {
-	f, err := g.field(loads)
-	if err != nil {
-		panic(err.Error()) // the run was solved when it was prepared
-	}
-	return f
-}
-
 // sum adds the plies' reactions up.
 func (l *lineResult) sum(piers int) {
 	for kind := range l.reactions {
