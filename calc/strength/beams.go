@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // beamSubjects returns the plies of a line to check, each kind once.
@@ -56,7 +57,7 @@ func beamBearing(c *checker, s *subject) finding {
 	var bearing measure.Length
 	for n, combo := range c.combos {
 		e := s.under(c.combos, n)
-		for i := range s.gauge.run.supports {
+		for i := range s.gauge.Run.Supports {
 			r, lb, factor := s.overPost(e, i, post.Width)
 			if w.try(combo, i, r, float64(v.BearingAcross)*float64(factor)*contact*lb.Metres()) {
 				cb, bearing = factor, lb
@@ -77,37 +78,37 @@ func beamBearing(c *checker, s *subject) finding {
 
 // overPost returns the greatest reaction of one end of a ply on a post, the
 // length it bears on, and Cb: over a splice each side by itself.
-func (s *subject) overPost(e envelope, support int, post measure.Length) (r float64, lb measure.Length, cb measure.Ratio) {
-	run := s.gauge.run
-	at := run.supports[support]
-	if !run.hinges[support] || support == 0 || support == len(run.supports)-1 {
-		toEnd := measure.FromMetres(min(at-run.start, run.end-at)) - post/2
-		overlap := min(at+post.Metres()/2, run.end) - max(at-post.Metres()/2, run.start)
-		return e.most.reactions[support], measure.FromMetres(overlap), BearingFactor(post, toEnd)
+func (s *subject) overPost(e statics.Envelope, support int, post measure.Length) (r float64, lb measure.Length, cb measure.Ratio) {
+	run := s.gauge.Run
+	at := run.Supports[support]
+	if !run.Hinges[support] || support == 0 || support == len(run.Supports)-1 {
+		toEnd := measure.FromMetres(min(at-run.Start, run.End-at)) - post/2
+		overlap := min(at+post.Metres()/2, run.End) - max(at-post.Metres()/2, run.Start)
+		return e.Most.Reactions[support], measure.FromMetres(overlap), BearingFactor(post, toEnd)
 	}
 	return s.greaterEnd(e, support), post / 2, 1
 }
 
 // greaterEnd returns the greater of the two ends that meet over a support.
-func (s *subject) greaterEnd(e envelope, support int) float64 {
-	left, right := s.gauge.beside(support)
-	_, last := s.gauge.endsOf(left)
-	first, _ := s.gauge.endsOf(right)
-	return max(-e.least.shear[last], e.most.shear[first])
+func (s *subject) greaterEnd(e statics.Envelope, support int) float64 {
+	left, right := s.gauge.Beside(support)
+	_, last := s.gauge.EndsOf(left)
+	first, _ := s.gauge.EndsOf(right)
+	return max(-e.Least.Shear[last], e.Most.Shear[first])
 }
 
 // beamOverhang checks that a beam stands out past its last pier by no more than
 // a quarter of the span beside it. IRC 2021 R507.5.
 func (c *checker) beamOverhang(s *subject) {
-	parts := s.gauge.parts
+	parts := s.gauge.Parts
 	var worst, over, back float64
 	for i, p := range parts {
-		if !s.gauge.overhang(i) || p.long < overhangsFrom {
+		if !s.gauge.Overhang(i) || p.Long < overhangsFrom {
 			continue
 		}
-		span := parts[max(1, min(i, len(parts)-2))].long
-		if ratio := p.long / (span / 4); ratio > worst {
-			worst, over, back = ratio, p.long, span
+		span := parts[max(1, min(i, len(parts)-2))].Long
+		if ratio := p.Long / (span / 4); ratio > worst {
+			worst, over, back = ratio, p.Long, span
 		}
 	}
 	if worst == 0 {

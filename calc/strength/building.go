@@ -8,6 +8,7 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // Roofs are taken to weigh at most 10 psf (24 CFR 3285.303, notes to Table 1)
@@ -100,11 +101,11 @@ func (c *checker) restsOn(w Wall) string {
 // own run is prepared.
 func (c *checker) floorShares(y measure.Length) []float64 {
 	r, _ := c.floorRun()
-	g, err := newGauges().of(r, nil)
+	g, err := statics.NewGauges().Of(r, nil)
 	if err != nil {
 		return nil
 	}
-	return (&crossing{g}).share(y.Metres())
+	return (&statics.Crossing{Gauge: g}).Share(y.Metres())
 }
 
 func (c *checker) line(kind loadCase, w Wall, size float64) {

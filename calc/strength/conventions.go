@@ -20,8 +20,8 @@ func (c *checker) conventions() []Check {
 	for i, line := range c.frame.Lines {
 		r := c.beamRun(i)
 		span := 0.0
-		for k := range r.supports[1:] {
-			span = max(span, r.supports[k+1]-r.supports[k])
+		for k := range r.Supports[1:] {
+			span = max(span, r.Supports[k+1]-r.Supports[k])
 		}
 		m := SimpleSpan{Reference: c.beam.Values.Reference, Section: c.beam.Section, Wet: c.beam.Service.Wet, Incised: c.beam.Service.Incised, Duration: TenYears, LimitRatio: 360}
 		live := c.job.Platform.FloorLoad

@@ -2,29 +2,31 @@ package strength
 
 import (
 	"slices"
+
+	"pierbook/calc/statics"
 )
 
 // cross prepares the floor's run across the lines.
 func (c *checker) cross() bool {
 	r, marks := c.floorRun()
-	g, err := c.store.of(r, marks)
+	g, err := c.store.Of(r, marks)
 	if err != nil {
 		c.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
 		return false
 	}
-	c.floor = &crossing{g}
+	c.floor = &statics.Crossing{Gauge: g}
 	return true
 }
 
 // floorRun returns the floor's run, and the places of the loads along the lines.
-func (c *checker) floorRun() (run, []float64) {
-	r := run{end: c.frame.Width.Metres()}
+func (c *checker) floorRun() (statics.Run, []float64) {
+	r := statics.Run{End: c.frame.Width.Metres()}
 	for _, line := range c.frame.Lines {
-		r.supports = append(r.supports, line.Y.Metres())
-		r.hinges = append(r.hinges, c.between())
+		r.Supports = append(r.Supports, line.Y.Metres())
+		r.Hinges = append(r.Hinges, c.between())
 	}
 	if c.between() {
-		r.start, r.end = r.supports[0], r.supports[len(r.supports)-1]
+		r.Start, r.End = r.Supports[0], r.Supports[len(r.Supports)-1]
 	}
 	var marks []float64
 	for _, s := range c.loads.strips {
@@ -41,17 +43,17 @@ func (c *checker) between() bool { return c.job.Frame.Joists.Sit == "between_bea
 // liveShare returns the most, the least and the whole that each line gets of one
 // newton per square metre of live load, by metre of line.
 func (c *checker) liveShare() (most, least, whole []float64) {
-	g := c.floor.gauge
-	n := len(g.run.supports)
+	g := c.floor.Gauge
+	n := len(g.Run.Supports)
 	most, least, whole = make([]float64, n), make([]float64, n), make([]float64, n)
-	for _, u := range g.unit {
-		for i, r := range u.reactions {
+	for _, u := range g.Unit {
+		for i, r := range u.Reactions {
 			most[i] += max(0, r)
 			least[i] += min(0, r)
 			whole[i] += r
 		}
 	}
-	near, far := c.floor.edges(c.frame.Width.Metres())
+	near, far := c.floor.Edges(c.frame.Width.Metres())
 	most[0], whole[0] = most[0]+near, whole[0]+near
 	most[n-1], whole[n-1] = most[n-1]+far, whole[n-1]+far
 	return most, least, whole
@@ -81,9 +83,9 @@ func (c *checker) joistPlaces() (centres, widths []float64) {
 
 // onLine is what one beam line gets.
 type onLine struct {
-	fixed                        [caseCount][]push
+	fixed                        [caseCount][]statics.Push
 	liveMost, liveLeast, liveAll float64 // N/m
-	patches                      []push
+	patches                      []statics.Push
 }
 
 // lineLoads carries everything on the floor through the joists to the lines.
@@ -96,27 +98,27 @@ func (c *checker) lineLoads() []onLine {
 		lines[i].liveMost, lines[i].liveLeast, lines[i].liveAll = p*most[i], p*least[i], p*whole[i]
 		for kind, area := range c.loads.area {
 			if area != 0 && loadCase(kind) != liveCase {
-				lines[i].put(loadCase(kind), push{0, length, area * whole[i]})
+				lines[i].put(loadCase(kind), statics.Push{From: 0, To: length, Size: area * whole[i]})
 			}
 		}
 		line := c.frame.Lines[i]
-		lines[i].put(deadCase, push{line.Start.Metres(), line.End.Metres(), c.loads.beam})
+		lines[i].put(deadCase, statics.Push{From: line.Start.Metres(), To: line.End.Metres(), Size: c.loads.beam})
 	}
 	for _, s := range c.loads.strips {
 		c.carryStrip(lines, s)
 	}
 	for _, patch := range c.in.Patches {
-		shares := c.floor.across(patch.Y.Metres(), (patch.Y + patch.Width).Metres()).reactions
+		shares := c.floor.Across(patch.Y.Metres(), (patch.Y + patch.Width).Metres()).Reactions
 		for i, share := range shares {
 			size := float64(patch.Load) / float64(patch.Length.Times(patch.Width)) * share
-			lines[i].patches = append(lines[i].patches, push{patch.X.Metres(), (patch.X + patch.Length).Metres(), size})
+			lines[i].patches = append(lines[i].patches, statics.Push{From: patch.X.Metres(), To: (patch.X + patch.Length).Metres(), Size: size})
 		}
 	}
 	return lines
 }
 
-func (l *onLine) put(kind loadCase, p push) {
-	if p.size != 0 {
+func (l *onLine) put(kind loadCase, p statics.Push) {
+	if p.Size != 0 {
 		l.fixed[kind] = append(l.fixed[kind], p)
 	}
 }
@@ -125,25 +127,25 @@ func (l *onLine) put(kind loadCase, p push) {
 // crosses, across them through the joist under it.
 func (c *checker) carryStrip(lines []onLine, s strip) {
 	if s.alongX() {
-		for i, share := range c.floor.share(s.y1) {
-			lines[i].put(s.kind, push{s.x1, s.x2, s.size * share})
+		for i, share := range c.floor.Share(s.y1) {
+			lines[i].put(s.kind, statics.Push{From: s.x1, To: s.x2, Size: s.size * share})
 		}
 		return
 	}
-	for i, r := range c.floor.across(s.y1, s.y2).reactions {
-		lines[i].put(s.kind, push{s.x1, s.x1, r * s.size})
+	for i, r := range c.floor.Across(s.y1, s.y2).Reactions {
+		lines[i].put(s.kind, statics.Push{From: s.x1, To: s.x1, Size: r * s.size})
 	}
 }
 
 // beamRun returns the run of a line's beam.
-func (c *checker) beamRun(line int) run {
+func (c *checker) beamRun(line int) statics.Run {
 	l := c.frame.Lines[line]
-	r := run{start: l.Start.Metres(), end: l.End.Metres()}
+	r := statics.Run{Start: l.Start.Metres(), End: l.End.Metres()}
 	for _, p := range c.frame.Piers {
 		if p.Line == line {
-			r.supports = append(r.supports, p.X.Metres())
+			r.Supports = append(r.Supports, p.X.Metres())
 		}
 	}
-	r.hinges = make([]bool, len(r.supports))
+	r.Hinges = make([]bool, len(r.Supports))
 	return r
 }

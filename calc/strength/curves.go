@@ -26,24 +26,24 @@ type Curves struct {
 func (c *checker) curves(s *subject) *Curves {
 	g := s.gauge
 	k := &Curves{What: s.what, Capacity: measure.Moment(float64(s.member.Values.Bending) * s.modulus())}
-	for i, x := range g.run.supports {
+	for i, x := range g.Run.Supports {
 		k.Supports = append(k.Supports, measure.FromMetres(x))
 		k.Names = append(k.Names, c.supportName(s, i))
-		if g.run.hinges[i] && i > 0 && i < len(g.run.supports)-1 {
+		if g.Run.Hinges[i] && i > 0 && i < len(g.Run.Supports)-1 {
 			k.Hinges = append(k.Hinges, measure.FromMetres(x))
 		}
 	}
 	stiffness := float64(s.member.Values.Elastic) * s.inertia()
-	k.MomentMost, k.MomentLeast = make([]measure.Moment, len(g.stations)), make([]measure.Moment, len(g.stations))
-	k.DeflectionMost, k.DeflectLeast = make([]measure.Length, len(g.stations)), make([]measure.Length, len(g.stations))
-	for _, st := range g.stations {
-		k.X = append(k.X, measure.FromMetres(st.x))
+	k.MomentMost, k.MomentLeast = make([]measure.Moment, len(g.Stations)), make([]measure.Moment, len(g.Stations))
+	k.DeflectionMost, k.DeflectLeast = make([]measure.Length, len(g.Stations)), make([]measure.Length, len(g.Stations))
+	for _, st := range g.Stations {
+		k.X = append(k.X, measure.FromMetres(st.X))
 	}
 	for n := range c.combos {
 		e := s.under(c.combos, n)
-		for i := range g.stations {
-			k.MomentMost[i] = max(k.MomentMost[i], measure.Moment(e.most.moment[i]))
-			k.MomentLeast[i] = min(k.MomentLeast[i], measure.Moment(e.least.moment[i]))
+		for i := range g.Stations {
+			k.MomentMost[i] = max(k.MomentMost[i], measure.Moment(e.Most.Moment[i]))
+			k.MomentLeast[i] = min(k.MomentLeast[i], measure.Moment(e.Least.Moment[i]))
 		}
 	}
 	for _, combo := range shortTerm {
@@ -53,9 +53,9 @@ func (c *checker) curves(s *subject) *Curves {
 		factors := combo.factors
 		factors[deadCase], factors[buildingCase] = s.creep(), s.creep()
 		e := s.combined(factors)
-		for i := range g.stations {
-			k.DeflectionMost[i] = max(k.DeflectionMost[i], measure.FromMetres(e.most.sag[i]/stiffness))
-			k.DeflectLeast[i] = min(k.DeflectLeast[i], measure.FromMetres(e.least.sag[i]/stiffness))
+		for i := range g.Stations {
+			k.DeflectionMost[i] = max(k.DeflectionMost[i], measure.FromMetres(e.Most.Sag[i]/stiffness))
+			k.DeflectLeast[i] = min(k.DeflectLeast[i], measure.FromMetres(e.Least.Sag[i]/stiffness))
 		}
 	}
 	c.oneLoading(k, s, stiffness)
@@ -77,24 +77,24 @@ func (c *checker) oneLoading(k *Curves, s *subject, stiffness float64) {
 	if c.loads.present[buildingCase] {
 		k.Case = "own weight, building, and live load on every bay"
 	}
-	f := newField(len(s.gauge.stations), len(s.gauge.run.supports))
+	f := s.gauge.NewField()
 	for kind, e := range s.cases {
-		if loadCase(kind) == snowCase || loadCase(kind) == roofCase || e.most.shear == nil {
+		if loadCase(kind) == snowCase || loadCase(kind) == roofCase || e.Most.Shear == nil {
 			continue
 		}
 		switch loadCase(kind) {
 		case liveCase: // the parts that lift on some stations belong to the whole
-			f.add(e.most, 1)
-			f.add(e.least, 1)
+			f.Add(e.Most, 1)
+			f.Add(e.Least, 1)
 		case buildingCase:
-			f.addWhole(e)
+			f.AddWhole(e)
 		default:
-			f.add(e.most, 1)
+			f.Add(e.Most, 1)
 		}
 	}
-	for i := range s.gauge.stations {
-		k.Moment = append(k.Moment, measure.Moment(f.moment[i]))
-		k.Deflection = append(k.Deflection, measure.FromMetres(f.sag[i]/stiffness))
+	for i := range s.gauge.Stations {
+		k.Moment = append(k.Moment, measure.Moment(f.Moment[i]))
+		k.Deflection = append(k.Deflection, measure.FromMetres(f.Sag[i]/stiffness))
 	}
 }
 

@@ -48,15 +48,15 @@ func (s *subject) deflection(c *checker, id, what string, limit int, lasting flo
 		factors := combo.factors
 		factors[deadCase], factors[buildingCase] = lasting, lasting
 		e := s.combined(factors)
-		for i, st := range s.gauge.stations {
-			allowed := s.gauge.parts[st.part].long / float64(limit)
-			if s.gauge.overhang(st.part) {
-				if s.gauge.parts[st.part].long < overhangsFrom {
+		for i, st := range s.gauge.Stations {
+			allowed := s.gauge.Parts[st.Part].Long / float64(limit)
+			if s.gauge.Overhang(st.Part) {
+				if s.gauge.Parts[st.Part].Long < overhangsFrom {
 					continue
 				}
 				allowed *= 2 // 2a over the limit
 			}
-			w.try(combo, i, max(e.most.sag[i], -e.least.sag[i])/stiffness, allowed)
+			w.try(combo, i, max(e.Most.Sag[i], -e.Least.Sag[i])/stiffness, allowed)
 		}
 	}
 	if w.ratio < 0 {
@@ -77,10 +77,10 @@ func (c *checker) anyPresent(combo Combination) bool {
 }
 
 func (s *subject) deflectionWords(t words, w worstAt, limit int, lasting float64) []string {
-	v, part := s.member.Values, s.gauge.stations[w.station].part
-	long := s.gauge.parts[part].long
+	v, part := s.member.Values, s.gauge.Stations[w.station].Part
+	long := s.gauge.Parts[part].Long
 	rule := fmt.Sprintf("allowed L/%d = %s/%d = %s", limit, t.metres(long), limit, t.small(w.capacity))
-	if s.gauge.overhang(part) {
+	if s.gauge.Overhang(part) {
 		rule = fmt.Sprintf("allowed 2a/%d = 2 × %s/%d = %s", limit, t.metres(long), limit, t.small(w.capacity))
 	}
 	loads := w.combo.Name
@@ -90,7 +90,7 @@ func (s *subject) deflectionWords(t words, w worstAt, limit int, lasting float64
 	return []string{
 		t.product("E'", v.Reference.Elastic, "E", v.Elastic, namedFactor{"CM", v.ElasticWet}, namedFactor{"Ci", v.ElasticIncising}),
 		fmt.Sprintf("I = b·d³/12 = %s × (%s)³/12 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.inertia(), 4)),
-		fmt.Sprintf("Δ = %s at %s (%s, patterned)", t.small(w.demand), t.metres(s.gauge.stations[w.station].x), loads),
+		fmt.Sprintf("Δ = %s at %s (%s, patterned)", t.small(w.demand), t.metres(s.gauge.Stations[w.station].X), loads),
 		rule,
 		fmt.Sprintf("ratio = %s", t.ratio(w.ratio)),
 	}

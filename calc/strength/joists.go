@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // usualJoist returns the ordinary joist: the one with the widest strip of floor.
@@ -41,7 +42,7 @@ func (c *checker) loadedJoists(centres, widths []float64) []subject {
 func nearest(places []float64, x float64) int {
 	best := 0
 	for i, p := range places {
-		if abs(p-x) < abs(places[best]-x) {
+		if math.Abs(p-x) < math.Abs(places[best]-x) {
 			best = i
 		}
 	}
@@ -51,42 +52,42 @@ func nearest(places []float64, x float64) int {
 // joistAt returns the joist at x that carries a strip of floor so wide, and the
 // walls that stand along it.
 func (c *checker) joistAt(x, wide float64, walls []strip, what string) subject {
-	g := c.floor.gauge
+	g := c.floor.Gauge
 	s := subject{id: "joist", what: what, member: c.joist, gauge: g,
 		width: c.joist.Section.Across().Metres(), depth: c.joist.Section.Depth.Metres(), braced: c.joist.Section.Across().Metres(), held: "the surface"}
 	for kind, area := range c.loads.area {
 		if area == 0 {
 			continue
 		}
-		s.cases[kind] = g.empty()
+		s.cases[kind] = g.Empty()
 		if loadCase(kind) != liveCase {
-			s.cases[kind].always(g.whole, area*wide)
+			s.cases[kind].Always(g.Whole, area*wide)
 			continue
 		}
-		for _, u := range g.unit {
-			s.cases[kind].patterned(u, area*wide)
+		for _, u := range g.Unit {
+			s.cases[kind].Patterned(u, area*wide)
 		}
 	}
 	for _, line := range c.loads.strips {
 		if line.alongX() && line.x1 <= x && x < line.x2 {
-			s.bear(line.kind, c.floor.across(line.y1, line.y1), line.size*wide)
+			s.bear(line.kind, c.floor.Across(line.y1, line.y1), line.size*wide)
 		}
 	}
 	for _, wall := range walls {
-		s.bear(wall.kind, c.floor.across(wall.y1, wall.y2), wall.size)
+		s.bear(wall.kind, c.floor.Across(wall.y1, wall.y2), wall.size)
 	}
-	if b := s.cases[buildingCase]; b.most.shear != nil {
-		b.lighter(c.lightShare())
+	if b := s.cases[buildingCase]; b.Most.Shear != nil {
+		b.Lighter(c.lightShare())
 	}
 	return s
 }
 
 // bear adds a load that is there with its case.
-func (s *subject) bear(kind loadCase, unit field, size float64) {
-	if s.cases[kind].most.shear == nil {
-		s.cases[kind] = s.gauge.empty()
+func (s *subject) bear(kind loadCase, unit statics.Field, size float64) {
+	if s.cases[kind].Most.Shear == nil {
+		s.cases[kind] = s.gauge.Empty()
 	}
-	s.cases[kind].always(unit, size)
+	s.cases[kind].Always(unit, size)
 }
 
 // joistUnder returns the joist that takes most of a patch: its whole load when
@@ -95,7 +96,7 @@ func (c *checker) joistUnder(p Patch, centres, widths []float64) subject {
 	i := nearest(centres, (p.X + p.Length/2).Metres())
 	s := c.joistAt(centres[i], widths[i], nil, "the joist under "+p.Name)
 	share := math.Min(1, widths[i]/p.Length.Metres())
-	s.cases[liveCase].patterned(c.floor.across(p.Y.Metres(), (p.Y+p.Width).Metres()), float64(p.Load)/p.Width.Metres()*share)
+	s.cases[liveCase].Patterned(c.floor.Across(p.Y.Metres(), (p.Y+p.Width).Metres()), float64(p.Load)/p.Width.Metres()*share)
 	return s
 }
 
@@ -131,7 +132,7 @@ func joistBearing(c *checker, s *subject) finding {
 	w := worstAt{ratio: -1}
 	var bearings []measure.Length
 	v := s.member.Values
-	for i := range s.gauge.run.supports {
+	for i := range s.gauge.Run.Supports {
 		bearings = append(bearings, c.joistBearingLength(i))
 	}
 	for n, combo := range c.combos {
@@ -168,9 +169,9 @@ func joistBearing(c *checker, s *subject) finding {
 
 // endOn returns what one joist puts on a line: where joists end at it, the greater
 // of the two that meet there.
-func (s *subject) endOn(e envelope, line int) float64 {
-	if !s.gauge.run.hinges[line] || line == 0 || line == len(s.gauge.run.supports)-1 {
-		return e.most.reactions[line]
+func (s *subject) endOn(e statics.Envelope, line int) float64 {
+	if !s.gauge.Run.Hinges[line] || line == 0 || line == len(s.gauge.Run.Supports)-1 {
+		return e.Most.Reactions[line]
 	}
 	return s.greaterEnd(e, line)
 }
@@ -215,19 +216,19 @@ func (c *checker) slender(s *subject) {
 //
 // The rule behind the cantilevers of IRC 2018 R507.6, of which it gives 33 of 36.
 func (c *checker) joistOverhang(s *subject) {
-	parts := s.gauge.parts
+	parts := s.gauge.Parts
 	if c.between() {
 		return
 	}
 	var worst, over, back, allowed float64
 	for i, p := range parts {
-		if !s.gauge.overhang(i) || p.long < overhangsFrom {
+		if !s.gauge.Overhang(i) || p.Long < overhangsFrom {
 			continue
 		}
-		span := parts[max(1, min(i, len(parts)-2))].long
+		span := parts[max(1, min(i, len(parts)-2))].Long
 		a := min(span/4, s.overhangByStiffness(span))
-		if p.long/a > worst {
-			worst, over, back, allowed = p.long/a, p.long, span, a
+		if p.Long/a > worst {
+			worst, over, back, allowed = p.Long/a, p.Long, span, a
 		}
 	}
 	if worst == 0 {

@@ -6,16 +6,17 @@ import (
 
 	"pierbook/calc/frame"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // plyResult is one ply of a beam: it runs on between its own splices and takes
 // its share of the line's load. Plies that are spliced alike are worked once.
 type plyResult struct {
-	gauge  *gauge
+	gauge  *statics.Gauge
 	hinges []bool
 	count  int // plies alike
-	cases  [caseCount]envelope
-	live   field // whole live load, for the sums
+	cases  [caseCount]statics.Envelope
+	live   statics.Field // whole live load, for the sums
 }
 
 // lineResult is one beam line with what its loads do to it.
@@ -68,14 +69,14 @@ func (c *checker) workLine(index int, load onLine) (lineResult, bool) {
 	r := c.beamRun(index)
 	marks := pointPlaces(load, r)
 	for _, ply := range c.frame.Lines[index].Plies {
-		hinges := r.joints(spliceMarks(ply))
+		hinges := r.Joints(spliceMarks(ply))
 		if at := slices.IndexFunc(l.plies, func(p plyResult) bool { return slices.Equal(p.hinges, hinges) }); at >= 0 {
 			l.plies[at].count++
 			continue
 		}
 		jointed := r
-		jointed.hinges = hinges
-		g, err := c.store.of(jointed, marks)
+		jointed.Hinges = hinges
+		g, err := c.store.Of(jointed, marks)
 		if err != nil {
 			c.wrong("frame.piers.per_line", "a piece of beam "+c.frame.Lines[index].Name+" has fewer than two piers under it", "write 2 or more piers per line, and splice over piers")
 			return l, false
@@ -85,7 +86,7 @@ func (c *checker) workLine(index int, load onLine) (lineResult, bool) {
 	for i := range l.plies {
 		c.loadPly(&l.plies[i], load, len(c.frame.Lines[index].Plies))
 	}
-	l.sum(len(r.supports))
+	l.sum(len(r.Supports))
 	return l, true
 }
 
@@ -98,12 +99,12 @@ func spliceMarks(ply frame.Ply) []measure.Length {
 }
 
 // pointPlaces returns where point loads stand on a line, rising.
-func pointPlaces(load onLine, r run) []float64 {
+func pointPlaces(load onLine, r statics.Run) []float64 {
 	var places []float64
 	for _, list := range load.fixed {
 		for _, p := range list {
-			if p.point() && p.from > r.start && p.from < r.end && !slices.Contains(places, p.from) {
-				places = append(places, p.from)
+			if p.IsPoint() && p.From > r.Start && p.From < r.End && !slices.Contains(places, p.From) {
+				places = append(places, p.From)
 			}
 		}
 	}
@@ -118,49 +119,49 @@ func (c *checker) loadPly(p *plyResult, load onLine, plies int) {
 		if len(list) == 0 {
 			continue
 		}
-		p.cases[kind] = p.gauge.empty()
+		p.cases[kind] = p.gauge.Empty()
 		p.fixed(p.cases[kind], list, share)
 	}
-	if b := p.cases[buildingCase]; b.most.shear != nil {
-		b.lighter(c.lightShare())
+	if b := p.cases[buildingCase]; b.Most.Shear != nil {
+		b.Lighter(c.lightShare())
 	}
-	live := p.gauge.empty()
-	for _, u := range p.gauge.unit {
-		live.patterned(u, load.liveMost*share)
-		live.patterned(u, load.liveLeast*share)
+	live := p.gauge.Empty()
+	for _, u := range p.gauge.Unit {
+		live.Patterned(u, load.liveMost*share)
+		live.Patterned(u, load.liveLeast*share)
 	}
-	p.live = p.gauge.slab.field(len(p.gauge.stations), len(p.gauge.run.supports))
-	p.live.add(p.gauge.whole, load.liveAll*share)
-	outside := p.gauge.run.outside(c.frame.Length.Metres())
+	p.live = p.gauge.NewField()
+	p.live.Add(p.gauge.Whole, load.liveAll*share)
+	outside := p.gauge.Run.Outside(c.frame.Length.Metres())
 	for _, at := range outside {
-		f := mustField(p.gauge, []push{{at.from, at.from, at.size * share}})
-		live.patterned(f, load.liveMost)
-		p.live.add(f, load.liveAll)
+		f := p.gauge.Under([]statics.Push{{From: at.From, To: at.From, Size: at.Size * share}})
+		live.Patterned(f, load.liveMost)
+		p.live.Add(f, load.liveAll)
 	}
 	for _, patch := range load.patches {
-		f := mustField(p.gauge, p.gauge.run.inside(patch))
-		live.patterned(f, share)
-		p.live.add(f, share)
+		f := p.gauge.Under(p.gauge.Run.Inside(patch))
+		live.Patterned(f, share)
+		p.live.Add(f, share)
 	}
 	p.cases[liveCase] = live
 }
 
 // fixed adds loads that are there all along their length: those over the whole
 // run by the prepared fields, the rest solved for.
-func (p *plyResult) fixed(e envelope, list []push, share float64) {
-	var rest []push
-	r := p.gauge.run
+func (p *plyResult) fixed(e statics.Envelope, list []statics.Push, share float64) {
+	var rest []statics.Push
+	r := p.gauge.Run
 	for _, l := range list {
-		for _, in := range r.inside(l) {
-			if in.from == r.start && in.to == r.end {
-				e.always(p.gauge.whole, in.size*share)
+		for _, in := range r.Inside(l) {
+			if in.From == r.Start && in.To == r.End {
+				e.Always(p.gauge.Whole, in.Size*share)
 				continue
 			}
 			rest = append(rest, in)
 		}
 	}
 	if len(rest) > 0 {
-		e.always(mustField(p.gauge, rest), share)
+		e.Always(p.gauge.Under(rest), share)
 	}
 }
 
@@ -170,14 +171,14 @@ func (l *lineResult) sum(piers int) {
 		r := &l.reactions[kind]
 		r.most, r.least, r.whole = make([]float64, piers), make([]float64, piers), make([]float64, piers)
 		for _, p := range l.plies {
-			if p.cases[kind].most.shear == nil {
+			if p.cases[kind].Most.Shear == nil {
 				continue
 			}
-			most, least := p.cases[kind].most.reactions, p.cases[kind].least.reactions
+			most, least := p.cases[kind].Most.Reactions, p.cases[kind].Least.Reactions
 			for i := range piers {
-				all := whole(most[i], least[i])
+				all := statics.Whole(most[i], least[i])
 				if loadCase(kind) == liveCase {
-					all = p.live.reactions[i]
+					all = p.live.Reactions[i]
 				}
 				r.most[i] += most[i] * float64(p.count)
 				r.least[i] += least[i] * float64(p.count)

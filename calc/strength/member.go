@@ -5,21 +5,22 @@ import (
 	"math"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // subject is one continuous member under check: a joist, or one ply of a beam.
 type subject struct {
 	id, what string
 	member   Member
-	gauge    *gauge
-	cases    [caseCount]envelope
+	gauge    *statics.Gauge
+	cases    [caseCount]statics.Envelope
 	width    float64 // of the ply or joist, m
 	depth    float64
 	braced   float64 // width that resists buckling sideways: all plies together, m
 	held     string  // what holds the compression edge
 
 	sideLoaded bool // joists hang on its side
-	sums       []envelope
+	sums       []statics.Envelope
 }
 
 // worstAt is where and under what a ratio was greatest.
@@ -33,22 +34,22 @@ func (s *subject) inertia() float64 { return s.width * s.depth * s.depth * s.dep
 func (s *subject) modulus() float64 { return s.width * s.depth * s.depth / 6 }
 
 // combined returns what a combination does, or, with factors of one's own, a sum.
-func (s *subject) combined(factors [caseCount]float64) envelope {
-	e := s.gauge.empty()
+func (s *subject) combined(factors [caseCount]float64) statics.Envelope {
+	e := s.gauge.Empty()
 	for kind, f := range factors {
-		if f != 0 && s.cases[kind].most.shear != nil {
-			e.include(s.cases[kind], f)
+		if f != 0 && s.cases[kind].Most.Shear != nil {
+			e.Include(s.cases[kind], f)
 		}
 	}
 	return e
 }
 
 // under returns what the i-th of the combinations does, worked out once.
-func (s *subject) under(combos []Combination, i int) envelope {
+func (s *subject) under(combos []Combination, i int) statics.Envelope {
 	if s.sums == nil {
-		s.sums = make([]envelope, len(combos))
+		s.sums = make([]statics.Envelope, len(combos))
 	}
-	if s.sums[i].most.shear == nil {
+	if s.sums[i].Most.Shear == nil {
 		s.sums[i] = s.combined(combos[i].factors)
 	}
 	return s.sums[i]
@@ -56,11 +57,11 @@ func (s *subject) under(combos []Combination, i int) envelope {
 
 // longest returns the longest part that is no overhang, and the longest overhang.
 func (s *subject) longest() (span, overhang float64) {
-	for i, p := range s.gauge.parts {
-		if s.gauge.overhang(i) {
-			overhang = max(overhang, p.long)
+	for i, p := range s.gauge.Parts {
+		if s.gauge.Overhang(i) {
+			overhang = max(overhang, p.Long)
 		} else {
-			span = max(span, p.long)
+			span = max(span, p.Long)
 		}
 	}
 	return span, overhang
@@ -114,9 +115,9 @@ func bending(c *checker, s *subject) finding {
 		e := s.under(c.combos, n)
 		allowed := float64(v.Bending) * float64(combo.Duration)
 		cl := BeamFactor(v.ElasticMin, measure.Stress(allowed), free, d, b)
-		for i := range s.gauge.stations {
-			w.try(combo, i, e.most.moment[i], allowed*s.modulus())
-			if w.try(combo, i, -e.least.moment[i], allowed*s.modulus()*float64(cl)) {
+		for i := range s.gauge.Stations {
+			w.try(combo, i, e.Most.Moment[i], allowed*s.modulus())
+			if w.try(combo, i, -e.Least.Moment[i], allowed*s.modulus()*float64(cl)) {
 				hoggingFactor = cl
 			} else if w.station == i && w.combo.Name == combo.Name {
 				hoggingFactor = 0
@@ -155,7 +156,7 @@ func (s *subject) bendingWords(t words, w worstAt, hogging measure.Ratio) []stri
 	allowed := v.Bending * measure.Stress(w.combo.Duration) * measure.Stress(cl)
 	fb := measure.Stress(w.demand / s.modulus())
 	return []string{
-		fmt.Sprintf("M = %s, %s, at %s (%s)", t.moment(w.demand), sense, t.metres(s.gauge.stations[w.station].x), w.combo.Name),
+		fmt.Sprintf("M = %s, %s, at %s (%s)", t.moment(w.demand), sense, t.metres(s.gauge.Stations[w.station].X), w.combo.Name),
 		fmt.Sprintf("S = b·d²/6 = %s × (%s)²/6 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.modulus(), 3)),
 		fmt.Sprintf("fb = M/S = %s", t.timber(fb)),
 		t.product("F'b", v.Reference.Bending, "Fb", allowed, factors...),

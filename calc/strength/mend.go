@@ -9,6 +9,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // Remedy is one change of the frame that mends a failing check.
@@ -154,7 +155,7 @@ func try(in Input, c change, base Cost) (Remedy, bool) {
 		cost = Cost{}
 	}
 	after := Input{Job: c.job, Frame: f, Heights: heightsFor(in, f, c), Patches: in.Patches, Walls: in.Walls, Rules: in.Rules}
-	k := newChecker(after, newGauges())
+	k := newChecker(after, statics.NewGauges())
 	k.quiet = true
 	if !k.prepare() || !k.carry() {
 		return Remedy{}, false

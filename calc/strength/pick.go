@@ -9,6 +9,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // Picked is the outcome of a search: the job with the sizes written in, what
@@ -89,7 +90,7 @@ type search struct {
 	in      Input
 	choices []Choice
 	order   []int // of the choices, by rising cost
-	store   *gauges
+	store   *statics.Gauges
 	floors  map[floorKey]*floorResult
 	beams   map[beamKey]float64
 	values  map[valuesKey]Adjusted
@@ -102,7 +103,7 @@ type search struct {
 
 func newSearch(in Input) *search {
 	in.Heights = nil
-	s := &search{in: in, store: newGauges(), floors: map[floorKey]*floorResult{}, beams: map[beamKey]float64{}, values: map[valuesKey]Adjusted{}}
+	s := &search{in: in, store: statics.NewGauges(), floors: map[floorKey]*floorResult{}, beams: map[beamKey]float64{}, values: map[valuesKey]Adjusted{}}
 	s.enumerate(bounds(in.Job))
 	return s
 }

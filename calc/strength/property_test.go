@@ -11,6 +11,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // randomJob draws a platform that can be laid out.
@@ -50,7 +51,7 @@ func workOf(t require.TestingT, j *job.Job, f *frame.Frame, patches ...Patch) *S
 
 // ratiosOf makes every check without its words and returns the ratios by id.
 func ratiosOf(t require.TestingT, j *job.Job, f *frame.Frame) map[string]measure.Ratio {
-	k := newChecker(Input{Job: j, Frame: f}, newGauges())
+	k := newChecker(Input{Job: j, Frame: f}, statics.NewGauges())
 	k.quiet = true
 	require.True(t, k.prepare() && k.carry())
 	k.all()
@@ -178,15 +179,15 @@ func TestPatchMirrored(t *testing.T) {
 // lines, four piers in each at the very edges, 50 psf.
 func TestTributaryAreas(t *testing.T) {
 	lines := []float64{0, 6 * .3048, 12 * .3048}
-	g, err := newGauges().of(run{end: lines[2], supports: lines, hinges: []bool{true, true, true}}, nil)
+	g, err := statics.NewGauges().Of(statics.Run{End: lines[2], Supports: lines, Hinges: []bool{true, true, true}}, nil)
 	require.NoError(t, err)
-	edge, middle := g.whole.reactions[0]/.3048, g.whole.reactions[1]/.3048 // ft of floor on each line
-	bays := run{end: 16, hinges: []bool{true, true, true, true}, supports: []float64{0, 16. / 3, 32. / 3, 16}}
+	edge, middle := g.Whole.Reactions[0]/.3048, g.Whole.Reactions[1]/.3048 // ft of floor on each line
+	bays := statics.Run{End: 16, Hinges: []bool{true, true, true, true}, Supports: []float64{0, 16. / 3, 32. / 3, 16}}
 	for _, c := range []struct{ wide, end, inner float64 }{{edge, 400, 800}, {middle, 800, 1600}} {
-		a, err := bays.solve([]push{{0, 16, 50 * c.wide}})
+		a, err := bays.Solve([]statics.Push{{From: 0, To: 16, Size: 50 * c.wide}})
 		require.NoError(t, err)
-		assert.InDelta(t, c.end, a.reactions[0], .01)
-		assert.InDelta(t, c.inner, a.reactions[1], .01)
+		assert.InDelta(t, c.end, a.Reactions[0], .01)
+		assert.InDelta(t, c.inner, a.Reactions[1], .01)
 	}
 }
 

@@ -235,7 +235,7 @@ func (s *search) passes(c *Choice) bool {
 		return false
 	}
 	s.checked++
-	s.store.slab.reset()
+	s.store.Reset()
 	k := newChecker(in, s.store)
 	k.quiet, k.hasty = true, true
 	k.checks = s.room[:0]
@@ -296,7 +296,7 @@ func (c *checker) lasting(line int) float64 {
 		if !s.alongX() || s.kind != deadCase && s.kind != buildingCase {
 			continue
 		}
-		load := s.size * c.floor.share(s.y1)[line]
+		load := s.size * c.floor.Share(s.y1)[line]
 		if s.x1 > 0 || s.x2 < length {
 			load = min(0, load)
 		}
@@ -313,8 +313,8 @@ func (s *search) noteBeam(c *Choice, k *checker) {
 	dead := k.loads.area[deadCase]
 	for i := range k.lines {
 		for _, p := range k.lines[i].plies {
-			p.cases[deadCase].most.add(p.cases[deadCase].most, 0.01)
-			p.cases[deadCase].least.add(p.cases[deadCase].least, 0.01)
+			p.cases[deadCase].Most.Add(p.cases[deadCase].Most, 0.01)
+			p.cases[deadCase].Least.Add(p.cases[deadCase].Least, 0.01)
 		}
 	}
 	k.checks, k.failed = k.checks[:0], false

@@ -2,6 +2,7 @@ package strength
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"pierbook/calc/measure"
@@ -15,15 +16,15 @@ func shear(c *checker, s *subject) finding {
 	v := s.member.Values
 	w := worstAt{ratio: -1}
 	var places []shearPlace
-	for part := range s.gauge.parts {
+	for part := range s.gauge.Parts {
 		places = s.shearPlaces(places, part)
 	}
 	for n, combo := range c.combos {
 		e := s.under(c.combos, n)
 		capacity := float64(v.Shear) * float64(combo.Duration) * s.width * s.depth / 1.5
 		for i := range places {
-			w.try(combo, places[i].shown, places[i].of(e.most.shear), capacity)
-			w.try(combo, places[i].shown, places[i].of(e.least.shear), capacity)
+			w.try(combo, places[i].shown, places[i].of(e.Most.Shear), capacity)
+			w.try(combo, places[i].shown, places[i].of(e.Least.Shear), capacity)
 		}
 	}
 	if w.ratio < 0 {
@@ -37,7 +38,7 @@ func shear(c *checker, s *subject) finding {
 		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Duration: w.combo.Duration, Clause: clause, Memory: v.Memory}
 	return finding{check, func(t words) []string {
 		return []string{
-			fmt.Sprintf("V = %s, %s, at %s (%s)", t.force(w.demand), where, t.metres(s.gauge.stations[w.station].x), w.combo.Name),
+			fmt.Sprintf("V = %s, %s, at %s (%s)", t.force(w.demand), where, t.metres(s.gauge.Stations[w.station].X), w.combo.Name),
 			fmt.Sprintf("fv = 1.5·V/(b·d) = 1.5 × %s/(%s × %s) = %s", t.force(w.demand), t.power(s.width, 1), t.power(s.depth, 1), t.timber(measure.Stress(1.5*w.demand/(s.width*s.depth)))),
 			t.product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(w.combo.Duration), namedFactor{"CD", measure.Ratio(w.combo.Duration)}, namedFactor{"CM", v.ShearWet}, namedFactor{"Ci", v.Incising}),
 			fmt.Sprintf("fv/F'v = %s", t.ratio(w.ratio)),
@@ -72,32 +73,32 @@ func (p *shearPlace) of(values []float64) float64 {
 	for _, j := range p.jumps {
 		with += p.turn * (values[j.station-1] - values[j.station]) * j.share
 	}
-	return max(abs(v), abs(with))
+	return max(math.Abs(v), math.Abs(with))
 }
 
 // shearPlaces adds the places in a part where its shear is looked at: a depth
 // away from each support, in a short part as far as it goes, or, when joists hang
 // on the side, at the support.
 func (s *subject) shearPlaces(places []shearPlace, part int) []shearPlace {
-	p := s.gauge.parts[part]
-	supports := s.gauge.run.supports
-	left, right := p.from >= supports[0]-1e-12, p.from+p.long <= supports[len(supports)-1]+1e-12
-	first, last := s.gauge.endsOf(part)
-	reach := min(s.depth, p.long)
+	p := s.gauge.Parts[part]
+	supports := s.gauge.Run.Supports
+	left, right := p.From >= supports[0]-1e-12, p.From+p.Long <= supports[len(supports)-1]+1e-12
+	first, last := s.gauge.EndsOf(part)
+	reach := min(s.depth, p.Long)
 	if left && right {
-		reach = min(s.depth, p.long/2)
+		reach = min(s.depth, p.Long/2)
 	}
 	switch {
 	case left && s.sideLoaded:
 		places = append(places, shearPlace{shown: first, station: first})
 	case left:
-		places = append(places, s.shearPlace(part, p.from+reach, p.from, 1))
+		places = append(places, s.shearPlace(part, p.From+reach, p.From, 1))
 	}
 	switch {
 	case right && s.sideLoaded: // a load over the support itself shows in the last station
 		places = append(places, shearPlace{shown: last, station: last - 2, onward: 2})
 	case right:
-		places = append(places, s.shearPlace(part, p.from+p.long-reach, p.from+p.long, -1))
+		places = append(places, s.shearPlace(part, p.From+p.Long-reach, p.From+p.Long, -1))
 	}
 	return places
 }
@@ -107,25 +108,25 @@ func (s *subject) shearPlaces(places []shearPlace, part int) []shearPlace {
 // at x is short of it by that much and P·a/L; from an overhang it sees P·a/d.
 func (s *subject) shearPlace(part int, x, support, turn float64) shearPlace {
 	g := s.gauge
-	first, last := g.endsOf(part)
+	first, last := g.EndsOf(part)
 	at := shearPlace{shown: last, station: last, turn: turn}
 	for i := first; i < last; i++ {
-		if a, b := g.stations[i].x, g.stations[i+1].x; x < b {
+		if a, b := g.Stations[i].X, g.Stations[i+1].X; x < b {
 			at.shown, at.station, at.onward = i, i, max(0, (x-a)/(b-a))
 			break
 		}
 	}
-	if len(g.marks) == 0 && !g.overhang(part) {
+	if len(g.Marks) == 0 && !g.Overhang(part) {
 		return at
 	}
 	for i := first + 1; i <= last; i++ {
-		away := abs(g.stations[i].x - support)
-		if away < 1e-9 || away > abs(x-support)+1e-9 || i < last && !slices.Contains(g.marks, g.stations[i].x) {
+		away := math.Abs(g.Stations[i].X - support)
+		if away < 1e-9 || away > math.Abs(x-support)+1e-9 || i < last && !slices.Contains(g.Marks, g.Stations[i].X) {
 			continue
 		}
 		share := min(1, away/s.depth)
-		if !g.overhang(part) {
-			share += (1 - share) * away / g.parts[part].long
+		if !g.Overhang(part) {
+			share += (1 - share) * away / g.Parts[part].Long
 		}
 		at.jumps = append(at.jumps, jump{i, share})
 	}

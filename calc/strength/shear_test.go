@@ -5,21 +5,22 @@ import (
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
+
+	"pierbook/calc/statics"
 )
 
 // shearOf returns the greatest shear of a member of depth d under loads.
-func shearOf(t *testing.T, r run, d float64, sideLoaded bool, marks []float64, loads ...push) float64 {
+func shearOf(t *testing.T, r statics.Run, d float64, sideLoaded bool, marks []float64, loads ...statics.Push) float64 {
 	t.Helper()
-	r.hinges = make([]bool, len(r.supports))
-	g, err := newGauges().of(r, marks)
+	r.Hinges = make([]bool, len(r.Supports))
+	g, err := statics.NewGauges().Of(r, marks)
 	require.NoError(t, err)
-	f, err := g.field(loads)
-	require.NoError(t, err)
+	f := g.Under(loads)
 	s := subject{gauge: g, depth: d, sideLoaded: sideLoaded}
 	worst := 0.0
-	for part := range g.parts {
+	for part := range g.Parts {
 		for _, at := range s.shearPlaces(nil, part) {
-			worst = max(worst, at.of(f.shear))
+			worst = max(worst, at.of(f.Shear))
 		}
 	}
 	return worst
@@ -30,25 +31,25 @@ func shearOf(t *testing.T, r run, d float64, sideLoaded bool, marks []float64, l
 // within it counts by x/d, and nothing is left out of a beam with joists hung on
 // its side. Values by statics.
 func TestShearNearSupports(t *testing.T) {
-	span := run{end: 4, supports: []float64{0, 4}}
-	arm := run{start: -0.1, end: 4, supports: []float64{0, 4}}
+	span := statics.Run{End: 4, Supports: []float64{0, 4}}
+	arm := statics.Run{Start: -0.1, End: 4, Supports: []float64{0, 4}}
 	for _, c := range []struct {
 		name  string
-		run   run
+		run   statics.Run
 		side  bool
 		marks []float64
-		loads []push
+		loads []statics.Push
 		want  float64
 	}{
-		{"uniform", span, false, nil, []push{{0, 4, 10}}, 10 * (2 - 0.2)},
-		{"uniform, joists on the side", span, true, nil, []push{{0, 4, 10}}, 20},
-		{"load within a depth", span, false, []float64{0.1}, []push{{0.1, 0.1, 100}}, 100 * 0.1 / 0.2 * 3.9 / 4},
-		{"uniform and a load within a depth", span, false, []float64{0.1}, []push{{0, 4, 10}, {0.1, 0.1, 100}}, 18 + 50*3.9/4},
-		{"load at the far end within a depth", span, false, []float64{3.9}, []push{{3.9, 3.9, 100}}, 50 * 3.9 / 4},
-		{"load beyond a depth", span, false, []float64{1}, []push{{1, 1, 100}}, 75},
-		{"load over the support", span, false, nil, []push{{4, 4, 100}}, 0},
-		{"load over the support, joists on the side", span, true, nil, []push{{4, 4, 100}}, 0},
-		{"load on a short overhang", arm, false, []float64{-0.05}, []push{{-0.05, -0.05, 100}}, 100 * 0.05 / 0.2},
+		{"uniform", span, false, nil, []statics.Push{{From: 0, To: 4, Size: 10}}, 10 * (2 - 0.2)},
+		{"uniform, joists on the side", span, true, nil, []statics.Push{{From: 0, To: 4, Size: 10}}, 20},
+		{"load within a depth", span, false, []float64{0.1}, []statics.Push{{From: 0.1, To: 0.1, Size: 100}}, 100 * 0.1 / 0.2 * 3.9 / 4},
+		{"uniform and a load within a depth", span, false, []float64{0.1}, []statics.Push{{From: 0, To: 4, Size: 10}, {From: 0.1, To: 0.1, Size: 100}}, 18 + 50*3.9/4},
+		{"load at the far end within a depth", span, false, []float64{3.9}, []statics.Push{{From: 3.9, To: 3.9, Size: 100}}, 50 * 3.9 / 4},
+		{"load beyond a depth", span, false, []float64{1}, []statics.Push{{From: 1, To: 1, Size: 100}}, 75},
+		{"load over the support", span, false, nil, []statics.Push{{From: 4, To: 4, Size: 100}}, 0},
+		{"load over the support, joists on the side", span, true, nil, []statics.Push{{From: 4, To: 4, Size: 100}}, 0},
+		{"load on a short overhang", arm, false, []float64{-0.05}, []statics.Push{{From: -0.05, To: -0.05, Size: 100}}, 100 * 0.05 / 0.2},
 	} {
 		assert.InDelta(t, c.want, shearOf(t, c.run, 0.2, c.side, c.marks, c.loads...), 1.5, c.name)
 	}

@@ -5,6 +5,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // Strength is all that was worked out about loads and what carries them.
@@ -51,8 +52,8 @@ type checker struct {
 	loads  floorLoads
 	combos []Combination // without wind, which acts on piers alone
 	onPier []Combination // all
-	store  *gauges
-	floor  *crossing
+	store  *statics.Gauges
+	floor  *statics.Crossing
 	lines  []lineResult
 	wind   *Wind
 
@@ -69,7 +70,7 @@ type checker struct {
 // all: unknown timber, a section without values, no soil, a wall off the
 // platform. A check that fails is a result, not a fault.
 func Work(in Input) (*Strength, fault.List) {
-	c := newChecker(in, newGauges())
+	c := newChecker(in, statics.NewGauges())
 	if !c.prepare() || !c.carry() {
 		return nil, c.faults
 	}
@@ -81,7 +82,7 @@ func Work(in Input) (*Strength, fault.List) {
 	return s, c.faults
 }
 
-func newChecker(in Input, store *gauges) *checker {
+func newChecker(in Input, store *statics.Gauges) *checker {
 	in = placed(in)
 	return &checker{in: in, job: in.Job, frame: in.Frame, rules: rulesOf(in.Rules, in.Job), words: words{in.Job.Style()}, store: store}
 }

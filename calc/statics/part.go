@@ -1,20 +1,20 @@
-package strength
+package statics
 
 // cut returns the part of a run between two places with the loads on it. A
 // point load on the border belongs to the part on its left, or, at the very
 // beginning of the run, to the first.
-func cut(loads []push, from, to float64, first bool) part {
-	p := part{from: from, long: to - from}
+func cut(loads []Push, from, to float64, first bool) part {
+	p := part{From: from, Long: to - from}
 	for _, l := range loads {
-		if l.point() {
-			if l.from > from && l.from <= to || first && l.from == from {
-				p.loads = append(p.loads, push{l.from - from, l.from - from, l.size})
+		if l.IsPoint() {
+			if l.From > from && l.From <= to || first && l.From == from {
+				p.loads = append(p.loads, Push{l.From - from, l.From - from, l.Size})
 			}
 			continue
 		}
-		a, b := max(l.from, from), min(l.to, to)
+		a, b := max(l.From, from), min(l.To, to)
 		if a < b {
-			p.loads = append(p.loads, push{a - from, b - from, l.size})
+			p.loads = append(p.loads, Push{a - from, b - from, l.Size})
 		}
 	}
 	return p
@@ -32,7 +32,7 @@ func (p *part) total() float64 {
 // its ends, as a free arm has it, and their sum.
 func (p *part) about(x float64) (moment, sum float64) {
 	for _, l := range p.loads {
-		arm := (l.from+l.to)/2 - x
+		arm := (l.From+l.To)/2 - x
 		if arm < 0 {
 			arm = -arm
 		}
@@ -51,7 +51,7 @@ func (p *part) momentAtRoot() float64 {
 func (p *part) simpleLeft() float64 {
 	sum := 0.0
 	for _, l := range p.loads {
-		sum += l.total() * (p.long - (l.from+l.to)/2) / p.long
+		sum += l.total() * (p.Long - (l.From+l.To)/2) / p.Long
 	}
 	return sum
 }
@@ -60,18 +60,18 @@ func (p *part) simpleLeft() float64 {
 //
 //	Fa = −∫ w·x·(L−x)²/L² dx   Fb = −∫ w·x²·(L−x)/L² dx
 func (p *part) fixedEnds() (a, b float64) {
-	L := p.long
+	L := p.Long
 	left := func(x float64) float64 { return x * x * (L*L/2 - 2*L*x/3 + x*x/4) }
 	right := func(x float64) float64 { return x * x * x * (L/3 - x/4) }
 	for _, l := range p.loads {
-		if l.point() {
-			x, y := l.from, L-l.from
-			a -= l.size * x * y * y / (L * L)
-			b -= l.size * x * x * y / (L * L)
+		if l.IsPoint() {
+			x, y := l.From, L-l.From
+			a -= l.Size * x * y * y / (L * L)
+			b -= l.Size * x * x * y / (L * L)
 			continue
 		}
-		a -= l.size * (left(l.to) - left(l.from)) / (L * L)
-		b -= l.size * (right(l.to) - right(l.from)) / (L * L)
+		a -= l.Size * (left(l.To) - left(l.From)) / (L * L)
+		b -= l.Size * (right(l.To) - right(l.From)) / (L * L)
 	}
 	return a, b
 }
@@ -100,33 +100,33 @@ func (p *part) integrals(x float64) (once, twice float64) {
 }
 
 // before returns how much of the load stands left of x.
-func (l push) before(x float64) float64 {
+func (l Push) before(x float64) float64 {
 	switch {
-	case x < l.from:
+	case x < l.From:
 		return 0
-	case l.point() || x >= l.to:
+	case l.IsPoint() || x >= l.To:
 		return l.total()
 	}
-	return l.size * (x - l.from)
+	return l.Size * (x - l.From)
 }
 
 // first returns the moment at x of what stands left of it.
-func (l push) first(x float64) float64 { return l.power(x, 1) }
+func (l Push) first(x float64) float64 { return l.power(x, 1) }
 
 // power returns the load's n-th bracket: P·⟨x−a⟩ⁿ/n!, or the difference of
 // w·⟨x−a⟩ⁿ⁺¹/(n+1)! between its two ends.
-func (l push) power(x float64, n int) float64 {
-	if x <= l.from {
+func (l Push) power(x float64, n int) float64 {
+	if x <= l.From {
 		return 0
 	}
-	if l.point() {
-		return l.size * bracket(x-l.from, n)
+	if l.IsPoint() {
+		return l.Size * bracket(x-l.From, n)
 	}
-	v := bracket(x-l.from, n+1)
-	if x > l.to {
-		v -= bracket(x-l.to, n+1)
+	v := bracket(x-l.From, n+1)
+	if x > l.To {
+		v -= bracket(x-l.To, n+1)
 	}
-	return l.size * v
+	return l.Size * v
 }
 
 func bracket(x float64, n int) float64 {

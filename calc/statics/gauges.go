@@ -1,0 +1,46 @@
+package statics
+
+import (
+	"encoding/binary"
+	"math"
+)
+
+// Gauges keeps prepared runs by their layout: lines, plies and candidates of one
+// layout share them.
+type Gauges struct {
+	known map[string]*Gauge
+	slab  slab
+}
+
+func NewGauges() *Gauges { return &Gauges{known: map[string]*Gauge{}} }
+
+// Of returns the gauge of a run, prepared once.
+func (g *Gauges) Of(r Run, marks []float64) (*Gauge, error) {
+	key := binary.LittleEndian.AppendUint16(make([]byte, 0, 16*(len(r.Supports)+len(marks)+2)), uint16(len(r.Supports)))
+	add := func(v float64) { key = binary.LittleEndian.AppendUint64(key, math.Float64bits(v)) }
+	add(r.Start)
+	add(r.End)
+	for i, s := range r.Supports {
+		add(s)
+		if r.Hinges[i] {
+			key = append(key, 1)
+		} else {
+			key = append(key, 0)
+		}
+	}
+	for _, m := range marks {
+		add(m)
+	}
+	if known, ok := g.known[string(key)]; ok {
+		return known, nil
+	}
+	made, err := measureRun(r, marks, &g.slab)
+	if err == nil {
+		g.known[string(key)] = made
+	}
+	return made, err
+}
+
+// Reset takes the room of all fields back that were handed out for one candidate
+// of a search; none of them is good any more.
+func (g *Gauges) Reset() { g.slab.reset() }
