@@ -89,8 +89,8 @@ func heads(texts ...string) string {
 }
 
 func (r *recorder) targets(b block) {
-	r.grouped(scrollStart+`targets"><table class="targets">`+heads("Target", "Wanted", "Do", "Accept", "Stop"), func() {
-		r.each(b, func(parts []span) { r.row(parts, "what", "wanted", "do", "accept", "stop") })
+	r.grouped(scrollStart+`targets"><table class="targets">`+heads("Target", "Wanted", "Do", "Accept", "Otherwise"), func() {
+		r.each(b, func(parts []span) { r.row(parts, "what", "wanted", "do", "accept", "otherwise") })
 	}, "</tbody></table></div>\n")
 }
 
@@ -107,8 +107,8 @@ func (r *recorder) blanks(b block) {
 	for _, line := range b.lines {
 		columns = max(columns, len(line.parts))
 	}
-	names := []string{"Write down", "Reading", "Expected", "Accept", "Stop"}
-	classes := []string{"what", "reading", "wanted", "accept", "stop"}
+	names := []string{"Write down", "Reading", "Expected", "Accept", "Otherwise"}
+	classes := []string{"what", "reading", "wanted", "accept", "otherwise"}
 	r.grouped(scrollStart+`readings to write down"><table class="blanks">`+heads(names[:columns]...), func() {
 		r.each(b, func(parts []span) {
 			r.html(`<tr><th scope="row" class="what">`)

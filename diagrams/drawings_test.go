@@ -163,7 +163,7 @@ func strict(t *testing.T, text string) {
 func TestEmptyDrawingsSayThatThereIsNothingYet(t *testing.T) {
 	for _, d := range []Drawing{
 		Plan{}, Rectangles{}, Section{}, PierSection{}, JoistMarks{}, Panels{}, Nailing{}, Boards{}, Sticks{}, SheetCuts{}, Splice{}, Strings{},
-		Loads{}, Curves{}, LoadPath{}, Contours{}, HeightCurve{}, Racking{}, Moves{}, AsBuilt{}, Weekend{}, Fall{},
+		Loads{}, Curves{}, LoadPath{}, Contours{}, HeightCurve{}, Racking{}, Squaring{}, Moves{}, AsBuilt{}, Weekend{}, Fall{},
 	} {
 		drawing, err := Draw(d, imperial)
 		require.NoError(t, err)

@@ -16,7 +16,7 @@ func everyDrawing(j site) []Drawing {
 	list := []Drawing{
 		samplePlan(j), sampleRectangles(j), samplePierSection(j), sampleJoistMarks(j), samplePanels(j), sampleNailing(j), sampleBoards(j), sampleSticks(j), sampleSheetCuts(j),
 		sampleSplice(j), sampleStrings(j), sampleLoads(j), sampleCurves(j), sampleLoadPath(j),
-		sampleContours(j), sampleHeightCurve(j), sampleRacking(j), sampleMoves(j), sampleAsBuilt(j), sampleWeekend(j), sampleFall(j),
+		sampleContours(j), sampleHeightCurve(j), sampleRacking(j), sampleStringRacking(j), sampleSquaring(j), sampleMoves(j), sampleAsBuilt(j), sampleWeekend(j), sampleFall(j),
 	}
 	return append(list, sampleSections(j)...)
 }

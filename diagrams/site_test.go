@@ -51,7 +51,7 @@ func sampleHeightCurve(j site) HeightCurve {
 func sampleRacking(j site) Racking {
 	names := sampleRectangles(j).Frame.Corners
 	d := measure.Hypot(j.long, j.wide)
-	r := Racking{Of: "frame", Corners: names, LinesGoLeft: j.left, Length: j.long, Width: j.wide, First: d + in/2, Second: d - in/2, Slide: 5 * in / 8, Measured: !j.planned}
+	r := Racking{Of: "beams", FarLine: names[3][:1], Corners: names, LinesGoLeft: j.left, Length: j.long, Width: j.wide, First: d + in/2, Second: d - in/2, Slide: 5 * in / 8, Measured: !j.planned}
 	if j.longName {
 		r.First, r.Second = r.Second, r.First
 	}
@@ -59,6 +59,20 @@ func sampleRacking(j site) Racking {
 		r.Second = r.First
 	}
 	return r
+}
+
+// sampleStringRacking is measured where the beams are not, so that each is
+// looked at both ways.
+func sampleStringRacking(j site) Racking {
+	r := sampleRacking(j)
+	r.Of, r.Measured = "strings", j.planned
+	r.Slide, r.FarBoard = r.Slide.Abs(), 2*r.Slide
+	return r
+}
+
+func sampleSquaring(j site) Squaring {
+	unit := min(j.long/4, j.wide/3)
+	return Squaring{Frame: sampleRectangles(j).Frame, LinesGoLeft: j.left, AlongLength: 4 * unit, AlongWidth: 3 * unit, Across: 5 * unit}
 }
 
 func sampleMoves(j site) Moves {

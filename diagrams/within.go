@@ -86,6 +86,11 @@ func (p Splice) within(most float64) Drawing {
 	return p
 }
 
+func (q Squaring) within(most float64) Drawing {
+	q.most = most
+	return q
+}
+
 func (r Racking) within(most float64) Drawing {
 	r.most = most
 	return r

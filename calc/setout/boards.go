@@ -25,6 +25,18 @@ const (
 	boardLongMetric      = 1200 * measure.Millimetre
 )
 
+// AtFarBoard returns how far an end string must go on its far board so that the
+// far corners slide against the near ones by so much. The string turns about its
+// kerf in the near board, so between the corners it turns less than from board to
+// board, and the near corners go a little the same way.
+//
+//	s (b + 2 e) / b   with b the width of the rectangle, e the boards' offset
+//
+// Derived, by similar triangles.
+func (b Boards) AtFarBoard(slide, width measure.Length) measure.Length {
+	return slide.Scale(1 + 2*b.Offset.Metres()/width.Metres())
+}
+
 // BatterBoards returns where two boards stand at each corner of a rectangle
 // whose holes reach beyond its faces by overhang (less than zero when the holes
 // stay inside).

@@ -10,9 +10,10 @@ import (
 // for the far side to slide along itself by so much.
 type Racked struct {
 	Difference measure.Length // longer less shorter diagonal
-	Slide      measure.Length // of the far long side along itself, back towards the near end of the long diagonal
+	Slide      measure.Length // of the far corners along their side, back towards the near end of the long diagonal
 	Long       measure.Length // what the long diagonal reads then
 	Short      measure.Length
+	FarBoard   measure.Length // of strings: how far both end strings go on the far boards; 0 for beams
 }
 
 // Slide returns how far the side opposite the held one must slide along itself

@@ -67,6 +67,9 @@ func Work(j *job.Job, f *frame.Frame) (*SetOut, fault.List) {
 		step = 5 * measure.Millimetre
 	}
 	s.Racking = RackingTable(s.Frame, step, rows*step)
+	for i := range s.Racking {
+		s.Racking[i].FarBoard = s.Boards.AtFarBoard(s.Racking[i].Slide, s.Frame.Width)
+	}
 	s.BeamRacking = RackingTable(s.Beams, step, rows*step)
 	s.Strings = measuredCheck(j, "measured.strings", j.Measured.Strings, s.Frame, &faults)
 	s.Sides = measuredCheck(j, "measured.frame", j.Measured.FrameSides, s.measuredRectangle(j.Measured.FrameSides), &faults)

@@ -127,20 +127,28 @@ func diagonalTable(p *calc.Plan) layouts.Table {
 	return t
 }
 
+// rackingTable says for strings how far both end strings go on the far boards.
+// A string that slides along itself would cross the others where it did.
 func rackingTable(p *calc.Plan) layouts.Table {
-	return racked(p, p.SetOut.Racking)
-}
-
-// beamRackingTable is the same for the beams once they lie.
-func beamRackingTable(p *calc.Plan) layouts.Table {
-	return racked(p, p.SetOut.BeamRacking)
-}
-
-func racked(p *calc.Plan, rows []setout.Racked) layouts.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{number("Diagonals differ by"), big("Slide the far side"), number("Long one then reads"), number("Short one")}, Size: layouts.Working,
-		Note: fmt.Sprintf("Hold side %s. Slide the side opposite along itself, from the far end of the longer diagonal back towards its near end.", setout.SideName(p.SetOut.Frame, 0))}
-	for _, row := range rows {
+	r := p.SetOut.Frame
+	t := layouts.Table{Head: []layouts.Column{number("Diagonals differ by"), big("Both end strings, on the far boards"), number("Far corners go"), number("Long one reads now"), number("Short one")}, Size: layouts.Working,
+		Note: fmt.Sprintf("The strings of %s and %s stay. %s longer: both end strings towards %s. %s longer: both towards %s. Then measure again.",
+			setout.SideName(r, 0), setout.SideName(r, 2), setout.SideName(r, 4), r.Corners[3], setout.SideName(r, 5), r.Corners[2])}
+	for _, row := range p.SetOut.Racking {
+		t.Rows = append(t.Rows, []layouts.Cell{c.length(row.Difference), c.length(row.FarBoard), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
+	}
+	return t
+}
+
+// beamRackingTable says for beams how far the last line slides along itself.
+func beamRackingTable(p *calc.Plan) layouts.Table {
+	c := of(p)
+	r, last := p.SetOut.Beams, p.Frame.Lines[len(p.Frame.Lines)-1].Name
+	t := layouts.Table{Head: []layouts.Column{number("Diagonals differ by"), big("Slide line " + last), number("Long one reads now"), number("Short one")}, Size: layouts.Working,
+		Note: fmt.Sprintf("Line A stays. %s longer: slide line %s towards %s. %s longer: towards %s. Then measure again.",
+			setout.SideName(r, 4), last, r.Corners[3], setout.SideName(r, 5), r.Corners[2])}
+	for _, row := range p.SetOut.BeamRacking {
 		t.Rows = append(t.Rows, []layouts.Cell{c.length(row.Difference), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
 	}
 	return t

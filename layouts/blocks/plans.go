@@ -25,6 +25,14 @@ func rectangles(p *calc.Plan) []diagrams.Drawing {
 	}}
 }
 
+func squaring(p *calc.Plan) []diagrams.Drawing {
+	t := p.SetOut.Triangle
+	return []diagrams.Drawing{diagrams.Squaring{
+		Frame: rectangleOf(p.SetOut.Frame), LinesGoLeft: gridOf(p).LinesGoLeft,
+		AlongLength: t.AlongLength, AlongWidth: t.AlongWidth, Across: t.Across,
+	}}
+}
+
 func rectangleOf(r setout.Rectangle) diagrams.Rectangle {
 	return diagrams.Rectangle{Corners: r.Corners, Length: r.Length, Width: r.Width, Diagonal: r.Diagonal()}
 }

@@ -8,6 +8,7 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/crew"
 	"pierbook/calc/measure"
+	"pierbook/calc/setout"
 	"pierbook/diagrams"
 )
 
@@ -87,18 +88,26 @@ func heightCurve(p *calc.Plan) []diagrams.Drawing {
 	return []diagrams.Drawing{d}
 }
 
-// racking draws the push for the last measuring there is, or the rule.
+// racking draws what is slid once the beams were measured, or both cases.
 func racking(p *calc.Plan) []diagrams.Drawing {
-	r := p.SetOut.Frame
-	d := diagrams.Racking{Of: "frame", Corners: r.Corners, LinesGoLeft: gridOf(p).LinesGoLeft, Length: r.Length, Width: r.Width}
-	check := p.SetOut.Sides
-	if check == nil {
-		d.Of, check = "strings", p.SetOut.Strings
-	}
-	if check != nil {
-		d.Measured, d.First, d.Second, d.Slide = true, check.First(), check.Second(), check.Slide()
-	}
+	return []diagrams.Drawing{rackingOf(p, "beams", p.SetOut.Beams, p.SetOut.Sides)}
+}
+
+// stringRacking does so for the strings.
+func stringRacking(p *calc.Plan) []diagrams.Drawing {
+	d := rackingOf(p, "strings", p.SetOut.Frame, p.SetOut.Strings)
+	d.FarBoard = p.SetOut.Boards.AtFarBoard(d.Slide, d.Width)
 	return []diagrams.Drawing{d}
+}
+
+// rackingOf draws what was measured, unless one of the six lengths is a mistake:
+// then nothing is moved by them.
+func rackingOf(p *calc.Plan, of string, r setout.Rectangle, check *setout.Check) diagrams.Racking {
+	d := diagrams.Racking{Of: of, Corners: r.Corners, FarLine: p.Frame.Lines[len(p.Frame.Lines)-1].Name, LinesGoLeft: gridOf(p).LinesGoLeft, Length: r.Length, Width: r.Width}
+	if check != nil && check.MayMove() {
+		d.Measured, d.First, d.Second, d.Slide = true, check.First(), check.Second(), check.Slide().Abs()
+	}
+	return d
 }
 
 // cornerMoves draws the least moving of stakes, once the strings were measured
