@@ -1,10 +1,6 @@
 package ground
 
-import (
-	"fmt"
-
-	"pierbook/calc/fault"
-)
+import "pierbook/calc/fault"
 
 // close finds where each run comes back to the bench mark, holds every loop of
 // the book against its limit and shares out what the runs miss by inside it.
@@ -62,12 +58,4 @@ func (r *reduction) share(run Run) {
 			s.Shots[i].Correction = -run.Misclosure.Part(min(s.Depth, run.Count), run.Count)
 		}
 	}
-}
-
-// counted returns "1 set-up", "2 set-ups".
-func counted(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	return fmt.Sprintf("%d %ss", n, what)
 }

@@ -19,56 +19,48 @@ func (l *ledger) floor(g *Ground) {
 	demand := g.demandKeys(f.Governs)
 	switch {
 	case f.Given:
-		l.given("floor.height", "top of the floor", "platform.floor.height", f.Height)
+		l.Add(l.job.Figure("floor.height", "top of the floor", "platform.floor.height", f.Height))
 	default:
-		l.add(figure.Figure{Key: "floor.height", Means: "top of the floor", Value: f.Height,
+		l.Add(figure.Figure{Key: "floor.height", Means: "top of the floor", Value: f.Height,
 			Formula: "floor = build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance), rounded up",
 			Working: l.floorWorking(g), From: append([]string{"floor.lowest"}, demand...)})
 	}
-	l.add(figure.Figure{Key: "floor.lowest", Means: "lowest floor the ground allows", Value: f.Lowest, Rounding: measure.Up,
+	l.Add(figure.Figure{Key: "floor.lowest", Means: "lowest floor the ground allows", Value: f.Lowest, Rounding: measure.Up,
 		Formula: "build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance)",
-		Working: fmt.Sprintf("%s, by %s at %s", l.up(f.Lowest), f.Governs.Limit, f.Governs.Name), From: demand})
-	l.add(figure.Figure{Key: "floor.highest", Means: "highest floor the ground allows", Value: f.Highest, Rounding: measure.Down,
-		Formula: "build-up + the least over the piers of (highest seat + longest post)", Working: l.down(f.Highest), From: []string{"build_up", "post.longest"}})
-	l.word("floor.governed_by", "the pier that keeps the floor from being lower", f.Governs.Name, []string{"floor.lowest"})
-	l.word("floor.limit", "the limit that keeps the floor from being lower", string(f.Governs.Limit), []string{"floor.lowest"})
-	l.word("floor.runner_up", "the pier that comes next", f.RunnerUp.Name, []string{"floor.lowest"})
+		Working: fmt.Sprintf("%s, by %s at %s", l.Up(f.Lowest), f.Governs.Limit, f.Governs.Name), From: demand})
+	l.Add(figure.Figure{Key: "floor.highest", Means: "highest floor the ground allows", Value: f.Highest, Rounding: measure.Down,
+		Formula: "build-up + the least over the piers of (highest seat + longest post)", Working: l.Down(f.Highest), From: []string{"build_up", "post.longest"}})
+	l.Word("floor.governed_by", "the pier that keeps the floor from being lower", f.Governs.Name, []string{"floor.lowest"})
+	l.Word("floor.limit", "the limit that keeps the floor from being lower", string(f.Governs.Limit), []string{"floor.lowest"})
+	l.Word("floor.runner_up", "the pier that comes next", f.RunnerUp.Name, []string{"floor.lowest"})
 	low := g.lowestGround()
-	l.add(figure.Figure{Key: "floor.above_lowest_ground", Means: "floor over the lowest ground under it", Value: f.Height - low,
-		Formula: "floor − lowest ground", Working: l.sum(f.Height-low, plus(f.Height), minus(low)), From: []string{"floor.height", "ground.low"}})
-	l.add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
-		Formula: "build-up", Working: l.print(g.terms.BuildUp), From: []string{"build_up"}})
-	l.add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: f.PostTops, Formula: "post tops = floor − build-up",
-		Working: l.sum(f.PostTops, plus(f.Height), minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
+	l.Add(figure.Figure{Key: "floor.above_lowest_ground", Means: "floor over the lowest ground under it", Value: f.Height - low,
+		Formula: "floor − lowest ground", Working: l.Sum(f.Height-low, figure.Plus(f.Height), figure.Minus(low)), From: []string{"floor.height", "ground.low"}})
+	l.Add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
+		Formula: "build-up", Working: l.Print(g.terms.BuildUp), From: []string{"build_up"}})
+	l.Add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: f.PostTops, Formula: "post tops = floor − build-up",
+		Working: l.Sum(f.PostTops, figure.Plus(f.Height), figure.Minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
 }
 
 func (l *ledger) noFloor(g *Ground) {
 	if g.terms.Given != nil {
-		l.given("floor.height", "top of the floor", "platform.floor.height", *g.terms.Given)
+		l.Add(l.job.Figure("floor.height", "top of the floor", "platform.floor.height", *g.terms.Given))
 	} else {
-		l.blank("floor.height", "top of the floor")
+		l.Blank("floor.height", "top of the floor")
 	}
-	l.blank("floor.lowest", "lowest floor the ground allows", "floor.highest", "highest floor the ground allows",
+	l.Blank("floor.lowest", "lowest floor the ground allows", "floor.highest", "highest floor the ground allows",
 		"floor.governed_by", "the pier that keeps the floor from being lower",
 		"floor.limit", "the limit that keeps the floor from being lower", "floor.runner_up", "the pier that comes next",
 		"floor.above_lowest_ground", "floor over the lowest ground under it")
-	l.add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
-		Formula: "build-up", Working: l.print(g.terms.BuildUp), From: []string{"build_up"}})
+	l.Add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
+		Formula: "build-up", Working: l.Print(g.terms.BuildUp), From: []string{"build_up"}})
 	if g.Posts == nil {
-		l.blank("post_tops.height", "tops of all posts")
+		l.Blank("post_tops.height", "tops of all posts")
 		return
 	}
 	tops := *g.terms.Given - g.terms.BuildUp
-	l.add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: tops, Formula: "post tops = floor − build-up",
-		Working: l.sum(tops, plus(*g.terms.Given), minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
-}
-
-func (l *ledger) word(key, means, value string, from []string) {
-	f := figure.Figure{Key: key, Means: means, Formula: "taken from the comparison of all piers", Working: value, From: from}
-	if value != "" {
-		f.Value = measure.Word(value)
-	}
-	l.add(f)
+	l.Add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: tops, Formula: "post tops = floor − build-up",
+		Working: l.Sum(tops, figure.Plus(*g.terms.Given), figure.Minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
 }
 
 // floorWorking prints how the governing place makes the floor.
@@ -76,13 +68,13 @@ func (l *ledger) floorWorking(g *Ground) string {
 	f, t := g.Floor, g.terms
 	var working string
 	if f.Governs.Limit == BeamClearance {
-		working = l.sum(f.Lowest, plus(t.BuildUp), plus(f.Lowest-t.BuildUp-t.Clear), plus(t.Clear))
+		working = l.Sum(f.Lowest, figure.Plus(t.BuildUp), figure.Plus(f.Lowest-t.BuildUp-t.Clear), figure.Plus(t.Clear))
 	} else {
-		working = l.sum(f.Lowest, plus(t.BuildUp), plus(f.Lowest-t.BuildUp-t.Shortest), plus(t.Shortest))
+		working = l.Sum(f.Lowest, figure.Plus(t.BuildUp), figure.Plus(f.Lowest-t.BuildUp-t.Shortest), figure.Plus(t.Shortest))
 	}
 	working = "at " + f.Governs.Name + ": " + working
 	if f.Height != f.Lowest {
-		working += ", rounded up to " + l.print(f.Height)
+		working += ", rounded up to " + l.Print(f.Height)
 	}
 	return working
 }
@@ -119,7 +111,7 @@ func (g *Ground) lowestGround() measure.Length {
 // posts adds what all posts have in common.
 func (l *ledger) posts(g *Ground) {
 	if g.Posts == nil {
-		l.blank("post.longest_cut", "longest post to cut", "post.shortest_cut", "shortest post to cut", "post.total", "length of all posts", "hole.deepest", "deepest hole")
+		l.Blank("post.longest_cut", "longest post to cut", "post.shortest_cut", "shortest post to cut", "post.total", "length of all posts", "hole.deepest", "deepest hole")
 		return
 	}
 	longest, shortest := g.Posts[0], g.Posts[0]
@@ -136,15 +128,15 @@ func (l *ledger) posts(g *Ground) {
 		}
 	}
 	extreme := func(key, means, pier string, value measure.Length, of string) {
-		l.add(figure.Figure{Key: key, Means: means + ", " + pier, Value: value, Formula: "taken from all piers",
-			Working: fmt.Sprintf("%s at %s", l.print(value), pier), From: []string{"pier." + pier + "." + of}})
+		l.Add(figure.Figure{Key: key, Means: means + ", " + pier, Value: value, Formula: "taken from all piers",
+			Working: fmt.Sprintf("%s at %s", l.Print(value), pier), From: []string{"pier." + pier + "." + of}})
 	}
 	extreme("post.longest_cut", "longest post to cut", longest.Name, longest.Wanted, "post")
 	extreme("post.shortest_cut", "shortest post to cut", shortest.Name, shortest.Wanted, "post")
-	l.add(figure.Figure{Key: "post.total", Means: "length of all posts", Value: total, Rounding: measure.Up, Formula: "Σ posts",
-		Working: fmt.Sprintf("%s, %s in all", counted(len(g.Posts), "post"), l.print(total)), From: keys})
+	l.Add(figure.Figure{Key: "post.total", Means: "length of all posts", Value: total, Rounding: measure.Up, Formula: "Σ posts",
+		Working: fmt.Sprintf("%s, %s in all", measure.Counted(len(g.Posts), "post"), l.Print(total)), From: keys})
 	if g.Floor == nil {
-		l.blank("hole.deepest", "deepest hole")
+		l.Blank("hole.deepest", "deepest hole")
 		return
 	}
 	deepest := slices.MaxFunc(g.Piers, func(a, b Pier) int { return cmp.Compare(a.Hole.Dig, b.Hole.Dig) })

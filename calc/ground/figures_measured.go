@@ -23,14 +23,14 @@ func (l *ledger) line(g *Ground, name string) {
 		if p.Name != name {
 			continue
 		}
-		l.add(figure.Figure{Key: top, Means: "tops of the posts on line " + name, Value: p.Top, Formula: "floor − build-up of the line, with measured depths",
-			Working: l.sum(p.Top, plus(p.Top+p.BuildUp), minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
-		l.add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Number,
+		l.Add(figure.Figure{Key: top, Means: "tops of the posts on line " + name, Value: p.Top, Formula: "floor − build-up of the line, with measured depths",
+			Working: l.Sum(p.Top, figure.Plus(p.Top+p.BuildUp), figure.Minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
+		l.Add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Number,
 			Formula: "post = this number + reading in the seat − the day's bench-mark reading",
-			Working: l.sum(p.Number, plus(p.Top), minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
+			Working: l.Sum(p.Number, figure.Plus(p.Top), figure.Minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
 		return
 	}
-	l.blank(top, "tops of the posts on line "+name, printed, "number the posts of line "+name+" start from")
+	l.Blank(top, "tops of the posts on line "+name, printed, "number the posts of line "+name+" start from")
 }
 
 // cutPost adds the seat as read and the post as cut at one pier.
@@ -41,24 +41,24 @@ func (l *ledger) cutPost(g *Ground, i int) {
 	reading, read := l.job.Measured.Seats[p.Name]
 	if seat := g.Seats.height(p.Name); read && seat != nil {
 		at := l.job.At("measured.seats." + p.Name)
-		l.add(figure.Figure{Key: key("seat_reading"), Means: "reading in the seat at " + p.Name, Value: measure.Reading(reading), Origin: figure.Measured, At: at})
-		l.add(figure.Figure{Key: key("seat_read"), Means: "height of the seat at " + p.Name + " as read", Value: *seat,
+		l.Add(figure.Figure{Key: key("seat_reading"), Means: "reading in the seat at " + p.Name, Value: measure.Reading(reading), Origin: figure.Measured, At: at})
+		l.Add(figure.Figure{Key: key("seat_read"), Means: "height of the seat at " + p.Name + " as read", Value: *seat,
 			Formula: "height of the bench mark + its reading that day − reading in the seat",
-			Working: l.sum(*seat, plus(l.job.Ground.BenchMark.Height), plus(measure.Reading(g.Seats.BenchMark)), minus(measure.Reading(reading))),
+			Working: l.Sum(*seat, figure.Plus(l.job.Ground.BenchMark.Height), figure.Plus(measure.Reading(g.Seats.BenchMark)), figure.Minus(measure.Reading(reading))),
 			From:    []string{"bench_mark.height", key("seat_reading")}})
 	} else {
-		l.blank(key("seat_reading"), "reading in the seat at "+p.Name, key("seat_read"), "height of the seat at "+p.Name+" as read")
+		l.Blank(key("seat_reading"), "reading in the seat at "+p.Name, key("seat_read"), "height of the seat at "+p.Name+" as read")
 	}
 	if cut, done := l.job.Measured.PostsCut[p.Name]; done {
-		l.add(figure.Figure{Key: key("post_cut"), Means: "post at " + p.Name + " as cut", Value: cut, Origin: figure.Measured, At: l.job.At("measured.posts_cut." + p.Name)})
+		l.Add(figure.Figure{Key: key("post_cut"), Means: "post at " + p.Name + " as cut", Value: cut, Origin: figure.Measured, At: l.job.At("measured.posts_cut." + p.Name)})
 	} else {
-		l.blank(key("post_cut"), "post at "+p.Name+" as cut")
+		l.Blank(key("post_cut"), "post at "+p.Name+" as cut")
 	}
 	if len(g.Posts) == 0 {
-		l.blank(key("post_state"), "what to do about the post at "+p.Name)
+		l.Blank(key("post_state"), "what to do about the post at "+p.Name)
 		return
 	}
-	l.word(key("post_state"), "what to do about the post at "+p.Name, string(g.Posts[i].State), []string{key("post")})
+	l.Word(key("post_state"), "what to do about the post at "+p.Name, string(g.Posts[i].State), []string{key("post")})
 }
 
 func (l *ledger) planned(p Pier) {
@@ -68,12 +68,12 @@ func (l *ledger) planned(p Pier) {
 		keys[i] = "pier." + p.Name + "." + keys[i]
 	}
 	if p.Planned == nil {
-		l.blank(keys...)
+		l.Blank(keys...)
 		return
 	}
 	h := p.Planned
 	for i, value := range []measure.Length{h.Dig, h.Stone, h.Seat, h.Post} {
-		l.add(figure.Figure{Key: keys[2*i], Means: keys[2*i+1], Value: value, Formula: "as worked out before anything was measured at the piers",
-			Working: l.print(value), From: []string{groundKey(p.Name)}})
+		l.Add(figure.Figure{Key: keys[2*i], Means: keys[2*i+1], Value: value, Formula: "as worked out before anything was measured at the piers",
+			Working: l.Print(value), From: []string{groundKey(p.Name)}})
 	}
 }

@@ -27,37 +27,37 @@ func (l *ledger) outlook(g *Ground, f *frame.Frame) {
 func (l *ledger) stands(f *frame.Frame) {
 	stands := Stands(l.job, f)
 	if len(stands) == 0 {
-		l.blank("stand.where", "best place for the instrument", "stand.error", "error the instrument may make at the farthest pier", "stand.spread", "errors of the piers among themselves")
+		l.Blank("stand.where", "best place for the instrument", "stand.error", "error the instrument may make at the farthest pier", "stand.spread", "errors of the piers among themselves")
 		return
 	}
 	best := stands[0]
 	tool := l.job.Ground.Instrument
-	l.word("stand.where", "best place for the instrument", best.Where, []string{"ground.instrument.error"})
-	l.add(figure.Figure{Key: "stand.error", Means: "error the instrument may make at the farthest pier, " + best.Worst.Pier, Value: measure.Small(best.Worst.Error),
+	l.Word("stand.where", "best place for the instrument", best.Where, []string{"ground.instrument.error"})
+	l.Add(figure.Figure{Key: "stand.error", Means: "error the instrument may make at the farthest pier, " + best.Worst.Pier, Value: measure.Small(best.Worst.Error),
 		Formula: "error = distance × error of the class ÷ the distance it is given for",
-		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.print(best.Worst.Distance), l.print(tool.Error), l.print(tool.Over), l.print(measure.Small(best.Worst.Error))),
+		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.Print(best.Worst.Distance), l.Print(tool.Error), l.Print(tool.Over), l.Print(measure.Small(best.Worst.Error))),
 		From:    []string{"ground.instrument.error"}})
-	l.add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: measure.Small(best.Spread),
-		Formula: "error at the farthest pier − error at the nearest", Working: l.print(measure.Small(best.Spread)), From: []string{"stand.error"}})
+	l.Add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: measure.Small(best.Spread),
+		Formula: "error at the farthest pier − error at the nearest", Working: l.Print(measure.Small(best.Spread)), From: []string{"stand.error"}})
 }
 
 func (l *ledger) next(g *Ground) {
 	next := g.ReadNext()
 	if len(next) == 0 {
-		l.blank("next.pier", "pier to read next", "next.moves", "how far reading it may move the floor", "next.digs", "how far reading it may move the depth of its hole")
+		l.Blank("next.pier", "pier to read next", "next.moves", "how far reading it may move the floor", "next.digs", "how far reading it may move the depth of its hole")
 		return
 	}
 	first := next[0]
 	key := groundKey(first.Pier) + "_error"
-	l.word("next.pier", "pier to read next", first.Pier, []string{key})
+	l.Word("next.pier", "pier to read next", first.Pier, []string{key})
 	expected := func(key, means, formula, whole string, value, asked, rest measure.Length, from ...string) {
-		l.add(figure.Figure{Key: key, Means: means, Value: measure.Small(value), Formula: "E |max(M, d + s Z) − max(M, d)|, Z standard normal, s the error of " + first.Pier + ", " + formula,
-			Working: fmt.Sprintf("d = %s, M = %s %s, s = %s: %s", l.print(asked), l.print(rest), whole, l.up(first.Error), l.print(measure.Small(value))), From: from})
+		l.Add(figure.Figure{Key: key, Means: means, Value: measure.Small(value), Formula: "E |max(M, d + s Z) − max(M, d)|, Z standard normal, s the error of " + first.Pier + ", " + formula,
+			Working: fmt.Sprintf("d = %s, M = %s %s, s = %s: %s", l.Print(asked), l.Print(rest), whole, l.Up(first.Error), l.Print(measure.Small(value))), From: from})
 	}
 	expected("next.moves", "how far reading "+first.Pier+" may move the floor", "d the floor it asks for, M what the rest asks for", "at "+first.Rest.Name,
 		first.Moves, first.Asks, first.Rest.Floor, key, "floor.lowest")
 	if g.Floor == nil {
-		l.blank("next.digs", "how far reading "+first.Pier+" may move the depth of its hole")
+		l.Blank("next.digs", "how far reading "+first.Pier+" may move the depth of its hole")
 		return
 	}
 	expected("next.digs", "how far reading "+first.Pier+" may move the depth of its hole", "d the dig that lets the shortest post fit, M the least dig by the other limits", "by the other limits",
@@ -66,13 +66,13 @@ func (l *ledger) next(g *Ground) {
 
 func (l *ledger) safety(g *Ground) {
 	if g.Floor == nil {
-		l.blank("floor.safe", "floor that is high enough nine times in ten", "post.short_chance", "greatest chance that a post comes out under the shortest in a hole as deep as planned",
+		l.Blank("floor.safe", "floor that is high enough nine times in ten", "post.short_chance", "greatest chance that a post comes out under the shortest in a hole as deep as planned",
 			"post.too_short_chance", "greatest chance that no hole is deep enough for the shortest post")
 		return
 	}
 	safe := g.SafeFloor()
-	l.add(figure.Figure{Key: "floor.safe", Means: "floor that is high enough nine times in ten at each estimated pier", Value: safe, Rounding: measure.Up,
-		Formula: "the greatest of the lowest floor and, at estimated piers, what they ask for + 1.28 × error", Working: l.up(safe), From: []string{"floor.lowest"}})
+	l.Add(figure.Figure{Key: "floor.safe", Means: "floor that is high enough nine times in ten at each estimated pier", Value: safe, Rounding: measure.Up,
+		Formula: "the greatest of the lowest floor and, at estimated piers, what they ask for + 1.28 × error", Working: l.Up(safe), From: []string{"floor.lowest"}})
 	var planned, ever ShortChance
 	for _, c := range g.ShortChances() {
 		if c.AsPlanned > planned.AsPlanned {
@@ -89,13 +89,13 @@ func (l *ledger) safety(g *Ground) {
 }
 
 func (l *ledger) chance(key, means, formula, pier string, chance measure.Percent) {
-	f := figure.Figure{Key: key, Means: means, Value: chance, Formula: formula, Working: l.print(chance), From: []string{"post.shortest"}}
+	f := figure.Figure{Key: key, Means: means, Value: chance, Formula: formula, Working: l.Print(chance), From: []string{"post.shortest"}}
 	if pier != "" {
 		f.Means += ", " + pier
 		f.Working += " at " + pier
 		f.From = append(f.From, "pier."+pier+".post", groundKey(pier)+"_error")
 	}
-	l.add(f)
+	l.Add(f)
 }
 
 // price adds what a step more of floor costs from the height chosen: an inch, or
@@ -105,7 +105,7 @@ func (l *ledger) price(g *Ground) {
 	if l.job.Units == measure.Metric {
 		step = 10 * measure.Millimetre
 	}
-	more := " for " + l.print(step) + " more of floor"
+	more := " for " + l.Print(step) + " more of floor"
 	keys := []string{"price.dig", "digging" + more, "price.stone", "stone" + more, "price.posts", "post" + more}
 	points := g.Price()
 	for i := 1; i < len(points); i++ {
@@ -114,34 +114,34 @@ func (l *ledger) price(g *Ground) {
 		}
 		dig, stone, posts := Per(step, points[i-1], points[i])
 		for k, value := range []measure.Length{dig, stone, posts} {
-			l.add(figure.Figure{Key: keys[2*k], Means: keys[2*k+1] + ", all piers together", Value: value, Formula: "slope of the total over the floor's height",
-				Working: fmt.Sprintf("between floors of %s and %s: %s", l.print(points[i-1].Floor), l.print(points[i].Floor), l.print(value)), From: []string{"floor.height"}})
+			l.Add(figure.Figure{Key: keys[2*k], Means: keys[2*k+1] + ", all piers together", Value: value, Formula: "slope of the total over the floor's height",
+				Working: fmt.Sprintf("between floors of %s and %s: %s", l.Print(points[i-1].Floor), l.Print(points[i].Floor), l.Print(value)), From: []string{"floor.height"}})
 		}
 		return
 	}
-	l.blank(keys...)
+	l.Blank(keys...)
 }
 
 func (l *ledger) drop(g *Ground, f *frame.Frame) {
 	drop := WorstDrop(g.Drops(f))
 	if drop.Side == "" {
-		l.blank("drop.most", "greatest drop beside the floor", "drop.side", "where the drop is greatest")
+		l.Blank("drop.most", "greatest drop beside the floor", "drop.side", "where the drop is greatest")
 		return
 	}
-	l.add(figure.Figure{Key: "drop.most", Means: "greatest drop beside the floor, within 36 in of it", Value: drop.Drop, Rounding: measure.Up,
-		Formula: "floor − lowest ground within 36 in of the edge", Working: l.sum(drop.Drop, plus(g.Floor.Height), minus(drop.Ground)),
+	l.Add(figure.Figure{Key: "drop.most", Means: "greatest drop beside the floor, within 36 in of it", Value: drop.Drop, Rounding: measure.Up,
+		Formula: "floor − lowest ground within 36 in of the edge", Working: l.Sum(drop.Drop, figure.Plus(g.Floor.Height), figure.Minus(drop.Ground)),
 		Source: "International Residential Code 2021, R312.1.1", Memory: true, From: []string{"floor.height"}})
-	l.word("drop.side", "where the drop is greatest", drop.Side, []string{"drop.most"})
+	l.Word("drop.side", "where the drop is greatest", drop.Side, []string{"drop.most"})
 }
 
 func (l *ledger) lie(g *Ground, f *frame.Frame) {
 	fall := g.Fall(f)
 	if fall == nil {
-		l.blank("ground.slope_along", "slope of the ground along the lines", "ground.slope_across", "slope of the ground across the lines", "ground.water_gathers", "whether the lowest ground lies under the platform")
+		l.Blank("ground.slope_along", "slope of the ground along the lines", "ground.slope_across", "slope of the ground across the lines", "ground.water_gathers", "whether the lowest ground lies under the platform")
 		return
 	}
 	slope := func(key, means string, value measure.Percent) {
-		l.add(figure.Figure{Key: key, Means: means, Value: value, Formula: "rise of the best plane through the readings, over the run", Working: l.print(value), From: l.nodes})
+		l.Add(figure.Figure{Key: key, Means: means, Value: value, Formula: "rise of the best plane through the readings, over the run", Working: l.Print(value), From: l.nodes})
 	}
 	slope("ground.slope_along", "slope of the ground along the lines", fall.SlopeX)
 	slope("ground.slope_across", "slope of the ground across the lines", fall.SlopeY)
@@ -149,7 +149,7 @@ func (l *ledger) lie(g *Ground, f *frame.Frame) {
 	if fall.WaterGathers {
 		word = "yes"
 	}
-	l.word("ground.water_gathers", "whether the lowest ground lies under the platform", word, l.nodes)
+	l.Word("ground.water_gathers", "whether the lowest ground lies under the platform", word, l.nodes)
 }
 
 func (l *ledger) humps(g *Ground, f *frame.Frame) {
@@ -160,12 +160,12 @@ func (l *ledger) humps(g *Ground, f *frame.Frame) {
 		}
 	}
 	if worst.Lower == 0 {
-		l.blank("hump.under", "where ground stands too near the frame", "hump.lower", "how much to take off it")
+		l.Blank("hump.under", "where ground stands too near the frame", "hump.lower", "how much to take off it")
 		return
 	}
-	l.word("hump.under", "where ground stands too near the frame", worst.Under, []string{"frame.clear", "post_tops.height"})
-	l.add(figure.Figure{Key: "hump.lower", Means: "how much to take off the ground under " + worst.Under, Value: worst.Lower, Rounding: measure.Up,
-		Formula: "clearance − gap", Working: l.sum(worst.Lower, plus(g.terms.Clear), minus(worst.Gap)), From: []string{"frame.clear", "post_tops.height"}})
+	l.Word("hump.under", "where ground stands too near the frame", worst.Under, []string{"frame.clear", "post_tops.height"})
+	l.Add(figure.Figure{Key: "hump.lower", Means: "how much to take off the ground under " + worst.Under, Value: worst.Lower, Rounding: measure.Up,
+		Formula: "clearance − gap", Working: l.Sum(worst.Lower, figure.Plus(g.terms.Clear), figure.Minus(worst.Gap)), From: []string{"frame.clear", "post_tops.height"}})
 }
 
 func (l *ledger) taped(g *Ground, f *frame.Frame) {
@@ -176,34 +176,34 @@ func (l *ledger) taped(g *Ground, f *frame.Frame) {
 		}
 	}
 	if worst.From == "" {
-		l.blank("tape.too_long", "how much a tape on the ground reads too long")
+		l.Blank("tape.too_long", "how much a tape on the ground reads too long")
 		return
 	}
-	l.add(figure.Figure{Key: "tape.too_long", Means: fmt.Sprintf("how much a tape on the ground reads too long from %s to %s", worst.From, worst.To), Value: worst.TooLong, Rounding: measure.Up,
-		Formula: "√(level² + rise²) − level", Working: fmt.Sprintf("level %s, rise %s: %s", l.print(worst.Level), l.print(worst.Rise), l.up(worst.TooLong)),
+	l.Add(figure.Figure{Key: "tape.too_long", Means: fmt.Sprintf("how much a tape on the ground reads too long from %s to %s", worst.From, worst.To), Value: worst.TooLong, Rounding: measure.Up,
+		Formula: "√(level² + rise²) − level", Working: fmt.Sprintf("level %s, rise %s: %s", l.Print(worst.Level), l.Print(worst.Rise), l.Up(worst.TooLong)),
 		From: []string{groundKey(worst.From), groundKey(worst.To)}})
 }
 
 func (l *ledger) odds(g *Ground) {
 	o := g.Odds(l.job)
 	if o == nil {
-		l.blank("stone.even", "stone to order at even odds", "stone.nine_in_ten", "stone that is enough nine times in ten", "stone.enough", "chance that the stone ordered is enough",
+		l.Blank("stone.even", "stone to order at even odds", "stone.nine_in_ten", "stone that is enough nine times in ten", "stone.enough", "chance that the stone ordered is enough",
 			"stone.one_more_saves", "what one more probe may take off the stone that is enough nine times in ten")
 		l.unforeseen(g)
 		return
 	}
 	order := func(key, means string, at StoneOrder) {
-		l.add(figure.Figure{Key: key, Means: means, Value: at.Order, Rounding: measure.Up,
+		l.Add(figure.Figure{Key: key, Means: means, Value: at.Order, Rounding: measure.Up,
 			Formula: "(Σ probed beds + m × mean + t × s × √(m + m²/n)) × side² + beside the blocks, loose, with waste, in sold units",
-			Working: fmt.Sprintf("n = %d probed, m = %d not, mean %s, s %s: %s, enough %s of the time", o.Probed, o.Unknown, l.print(o.Mean), l.print(o.Scatter), l.print(at.Order), l.print(at.Chance)),
+			Working: fmt.Sprintf("n = %d probed, m = %d not, mean %s, s %s: %s, enough %s of the time", o.Probed, o.Unknown, l.Print(o.Mean), l.Print(o.Scatter), l.Print(at.Order), l.Print(at.Chance)),
 			Source:  "prediction of a sum by Student's t; Montgomery and Runger, Applied Statistics and Probability for Engineers", From: []string{"hole.side", "stone.waste", "stone.sold_by"}})
 	}
 	order("stone.even", "stone to order at even odds", o.Even)
 	order("stone.nine_in_ten", "stone that is enough nine times in ten", o.NineInTen)
-	l.add(figure.Figure{Key: "stone.enough", Means: "chance that the stone ordered is enough", Value: o.Enough, Formula: "Student's t at the order",
-		Working: l.print(o.Enough), From: []string{"stone.order", "stone.nine_in_ten"}})
-	l.add(figure.Figure{Key: "stone.one_more_saves", Means: "what one more probe may take off the stone that is enough nine times in ten, when it finds the mean", Value: o.OneMoreSaves,
-		Formula: "the same for n + 1 probes and m − 1 beds to foresee", Working: l.print(o.OneMoreSaves), From: []string{"stone.nine_in_ten"}})
+	l.Add(figure.Figure{Key: "stone.enough", Means: "chance that the stone ordered is enough", Value: o.Enough, Formula: "Student's t at the order",
+		Working: l.Print(o.Enough), From: []string{"stone.order", "stone.nine_in_ten"}})
+	l.Add(figure.Figure{Key: "stone.one_more_saves", Means: "what one more probe may take off the stone that is enough nine times in ten, when it finds the mean", Value: o.OneMoreSaves,
+		Formula: "the same for n + 1 probes and m − 1 beds to foresee", Working: l.Print(o.OneMoreSaves), From: []string{"stone.nine_in_ten"}})
 	l.unforeseen(g)
 }
 
@@ -212,13 +212,13 @@ func (l *ledger) odds(g *Ground) {
 func (l *ledger) unforeseen(g *Ground) {
 	const means = "beds that the order takes at their least, since too few probes differ to foresee them"
 	if g.Stone == nil {
-		l.blank("stone.unforeseen", means)
+		l.Blank("stone.unforeseen", means)
 		return
 	}
 	count := 0
 	if g.Odds(l.job) == nil {
 		_, _, count, _ = g.beds()
 	}
-	l.add(figure.Figure{Key: "stone.unforeseen", Means: means, Value: measure.Count(count), Formula: "piers without a probe, unless two probes or more differ", Working: counted(count, "bed"),
+	l.Add(figure.Figure{Key: "stone.unforeseen", Means: means, Value: measure.Count(count), Formula: "piers without a probe, unless two probes or more differ", Working: measure.Counted(count, "bed"),
 		From: []string{"stone.order"}})
 }

@@ -14,36 +14,36 @@ func (l *ledger) pier(g *Ground, i int) {
 	key := func(what string) string { return "pier." + p.Name + "." + what }
 	if p.Hole == nil {
 		l.seatAlone(g, i)
-		l.blank(key("dig"), "depth of the hole at "+p.Name,
+		l.Blank(key("dig"), "depth of the hole at "+p.Name,
 			key("dig_least"), "least depth that still serves at "+p.Name, key("dig_most"), "most depth before you stop at "+p.Name,
 			key("move_on"), "how far "+p.Name+" may move along its line, to higher numbers", key("move_back"), "how far "+p.Name+" may move along its line, to lower numbers",
 			key("stone"), "compacted stone at "+p.Name, key("stone_loose"), "stone as tipped at "+p.Name, key("layers"), "layers of stone at "+p.Name)
 		return
 	}
 	h, row := *p.Hole, g.Stone.Piers[i]
-	l.add(figure.Figure{Key: key("dig"), Means: "depth of the hole at " + p.Name, Value: h.Dig,
+	l.Add(figure.Figure{Key: key("dig"), Means: "depth of the hole at " + p.Name, Value: h.Dig,
 		Formula: "dig = the greatest of least dig, firm depth, and least stone + what lowers the seat to the post", Working: l.digWorking(h),
 		From: append([]string{groundKey(p.Name), "post_tops.height"}, l.digKeys(h)...)})
-	l.add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: h.Least, Rounding: measure.Up,
-		Formula: "as the dig, whatever firm depth was expected", Working: l.up(h.Least), From: []string{key("dig"), "dig.least"}})
-	l.add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: h.Most, Rounding: measure.Down,
-		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.down(h.Most), l.mostBy(h)),
+	l.Add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: h.Least, Rounding: measure.Up,
+		Formula: "as the dig, whatever firm depth was expected", Working: l.Up(h.Least), From: []string{key("dig"), "dig.least"}})
+	l.Add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: h.Most, Rounding: measure.Down,
+		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.Down(h.Most), l.mostBy(h)),
 		From: []string{groundKey(p.Name), "dig.deepest", "stone.most"}})
 	l.moves(g, i)
-	l.add(figure.Figure{Key: key("stone"), Means: "compacted stone at " + p.Name, Value: h.Stone,
+	l.Add(figure.Figure{Key: key("stone"), Means: "compacted stone at " + p.Name, Value: h.Stone,
 		Formula: "stone = the greater of least stone and dig − deepest cover", Working: l.stoneWorking(h),
 		From: []string{key("dig"), "stone.least", "block.seat_height", "stone.above_ground"}})
-	l.add(figure.Figure{Key: key("stone_loose"), Means: "stone as tipped at " + p.Name, Value: row.Loose, Formula: "stone × loose factor",
-		Working: fmt.Sprintf("%s × %s = %s", l.print(h.Stone), l.print(l.job.Stone.Loose), l.print(row.Loose)), From: []string{key("stone"), "stone.loose_factor"}})
-	l.add(figure.Figure{Key: key("layers"), Means: "layers of stone at " + p.Name, Value: measure.Count(row.Layers), Formula: "stone as tipped ÷ thickest layer, up to a whole number",
-		Working: fmt.Sprintf("%s in layers of %s, %s at most", l.print(row.Loose), l.print(row.Layer), l.print(g.Stone.LayerAtMost)), From: []string{key("stone_loose"), "stone.layer_at_most"}})
+	l.Add(figure.Figure{Key: key("stone_loose"), Means: "stone as tipped at " + p.Name, Value: row.Loose, Formula: "stone × loose factor",
+		Working: fmt.Sprintf("%s × %s = %s", l.Print(h.Stone), l.Print(l.job.Stone.Loose), l.Print(row.Loose)), From: []string{key("stone"), "stone.loose_factor"}})
+	l.Add(figure.Figure{Key: key("layers"), Means: "layers of stone at " + p.Name, Value: measure.Count(row.Layers), Formula: "stone as tipped ÷ thickest layer, up to a whole number",
+		Working: fmt.Sprintf("%s in layers of %s, %s at most", l.Print(row.Loose), l.Print(row.Layer), l.Print(g.Stone.LayerAtMost)), From: []string{key("stone_loose"), "stone.layer_at_most"}})
 	l.seatAndPost(g, i)
 }
 
 // moves adds how far the pier may stand off its place along its line.
 func (l *ledger) moves(g *Ground, i int) {
 	p, m := g.Piers[i], g.mayShift(i, windowStep(l.job.Units))
-	why := fmt.Sprintf("at most %s ÷ %d", l.print(m.Bay), bayTolerance)
+	why := fmt.Sprintf("at most %s ÷ %d", l.Print(m.Bay), bayTolerance)
 	if m.Joint {
 		why = "a beam joint lies over it"
 	}
@@ -51,9 +51,9 @@ func (l *ledger) moves(g *Ground, i int) {
 		key, to string
 		by      measure.Length
 	}{{"move_on", "higher", m.On}, {"move_back", "lower", m.Back}} {
-		l.add(figure.Figure{Key: "pier." + p.Name + "." + way.key, Means: "how far " + p.Name + " may move along its line, to " + way.to + " numbers", Value: way.by, Rounding: measure.Down,
+		l.Add(figure.Figure{Key: "pier." + p.Name + "." + way.key, Means: "how far " + p.Name + " may move along its line, to " + way.to + " numbers", Value: way.by, Rounding: measure.Down,
 			Formula: "as far as the surface meets the limits with an ordinary hole, and a quarter of the shorter bay beside it",
-			Working: fmt.Sprintf("%s: %s", why, l.down(way.by)), Source: "common practice, no source", From: append([]string{"floor.height", "stone.least"}, l.nodes...)})
+			Working: fmt.Sprintf("%s: %s", why, l.Down(way.by)), Source: "common practice, no source", From: append([]string{"floor.height", "stone.least"}, l.nodes...)})
 	}
 }
 
@@ -71,13 +71,13 @@ func (l *ledger) seatAlone(g *Ground, i int) {
 	name := g.Piers[i].Name
 	key := func(what string) string { return "pier." + name + "." + what }
 	if g.Posts == nil {
-		l.blank(key("seat"), "height of the seat at "+name, key("post"), "length of the post at "+name)
+		l.Blank(key("seat"), "height of the seat at "+name, key("post"), "length of the post at "+name)
 		return
 	}
 	seat, line := *g.Seats.height(name), g.Lines[g.frame.Piers[i].Line]
-	l.add(figure.Figure{Key: key("seat"), Means: "height of the seat at " + name, Value: seat, Formula: "seat as read", Working: l.print(seat), From: []string{key("seat_read")}})
-	l.add(figure.Figure{Key: key("post"), Means: "length of the post at " + name, Value: g.Posts[i].Wanted, Formula: "post = floor − build-up − seat",
-		Working: l.sum(g.Posts[i].Wanted, plus(*g.terms.Given), minus(line.BuildUp), minus(seat)), From: []string{"floor.height", "line." + line.Name + ".post_tops", key("seat")}})
+	l.Add(figure.Figure{Key: key("seat"), Means: "height of the seat at " + name, Value: seat, Formula: "seat as read", Working: l.Print(seat), From: []string{key("seat_read")}})
+	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + name, Value: g.Posts[i].Wanted, Formula: "post = floor − build-up − seat",
+		Working: l.Sum(g.Posts[i].Wanted, figure.Plus(*g.terms.Given), figure.Minus(line.BuildUp), figure.Minus(seat)), From: []string{"floor.height", "line." + line.Name + ".post_tops", key("seat")}})
 }
 
 // seatAndPost adds where the post of a pier stands and how long it is: by the
@@ -87,27 +87,27 @@ func (l *ledger) seatAndPost(g *Ground, i int) {
 	key := func(what string) string { return "pier." + p.Name + "." + what }
 	h, line := *p.Hole, g.frame.Lines[g.frame.Piers[i].Line].Name
 	seat := figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: h.Seat, Formula: "seat = ground − dig + stone + seat height",
-		Working: l.sum(h.Seat, plus(h.Ground), minus(h.Dig), plus(h.Stone), plus(h.SeatHeight)),
+		Working: l.Sum(h.Seat, figure.Plus(h.Ground), figure.Minus(h.Dig), figure.Plus(h.Stone), figure.Plus(h.SeatHeight)),
 		From:    []string{groundKey(p.Name), key("dig"), key("stone"), "block.seat_height"}}
 	if g.places[i].seat != nil {
-		seat.Formula, seat.Working, seat.From = "seat as read", l.print(h.Seat), []string{key("seat_read")}
+		seat.Formula, seat.Working, seat.From = "seat as read", l.Print(h.Seat), []string{key("seat_read")}
 	}
-	l.add(seat)
-	l.add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: h.Post, Formula: "post = floor − build-up − seat",
-		Working: l.sum(h.Post, plus(g.Floor.Height), minus(g.places[i].buildUp), minus(h.Seat)),
+	l.Add(seat)
+	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: h.Post, Formula: "post = floor − build-up − seat",
+		Working: l.Sum(h.Post, figure.Plus(g.Floor.Height), figure.Minus(g.places[i].buildUp), figure.Minus(h.Seat)),
 		From:    []string{"floor.height", "line." + line + ".post_tops", key("seat")}})
 }
 
 // digWorking says which of the rules made the dig.
 func (l *ledger) digWorking(h Hole) string {
 	if h.Dig == h.DigLeast {
-		return fmt.Sprintf("%s, by %s", l.print(h.Dig), h.DigLeastBy)
+		return fmt.Sprintf("%s, by %s", l.Print(h.Dig), h.DigLeastBy)
 	}
 	low := h.Dig - h.StoneLeast
 	if low == h.CoverLeast {
-		return "stone and what covers it: " + l.sum(h.Dig, plus(h.StoneLeast), plus(low))
+		return "stone and what covers it: " + l.Sum(h.Dig, figure.Plus(h.StoneLeast), figure.Plus(low))
 	}
-	return "to let the shortest post fit: " + l.sum(h.Dig, plus(h.StoneLeast), plus(low))
+	return "to let the shortest post fit: " + l.Sum(h.Dig, figure.Plus(h.StoneLeast), figure.Plus(low))
 }
 
 func (l *ledger) digKeys(h Hole) []string {
@@ -133,7 +133,7 @@ func (l *ledger) mostBy(h Hole) Limit {
 
 func (l *ledger) stoneWorking(h Hole) string {
 	if h.Stone == h.StoneLeast {
-		return l.print(h.Stone) + ", the least"
+		return l.Print(h.Stone) + ", the least"
 	}
-	return "fills the hole up to the block: " + l.sum(h.Stone, plus(h.Dig), minus(h.Cover()))
+	return "fills the hole up to the block: " + l.Sum(h.Stone, figure.Plus(h.Dig), figure.Minus(h.Cover()))
 }

@@ -15,10 +15,10 @@ func instrumentKey(setUp int) string    { return fmt.Sprintf("setup.%d.height", 
 // closing of the book.
 func (l *ledger) readings(g *Ground) {
 	bench := l.job.Ground.BenchMark
-	l.given("bench_mark.where", "where the bench mark is", "ground.bench_mark.where", measure.Word(bench.Where))
-	l.given("bench_mark.height", "height of the bench mark", "ground.bench_mark.height", bench.Height)
+	l.Add(l.job.Figure("bench_mark.where", "where the bench mark is", "ground.bench_mark.where", measure.Word(bench.Where)))
+	l.Add(l.job.Figure("bench_mark.height", "height of the bench mark", "ground.bench_mark.height", bench.Height))
 	if g.Book == nil {
-		l.blank("ground.setups", "set-ups of the instrument",
+		l.Blank("ground.setups", "set-ups of the instrument",
 			"ground.misclosure", "misclosure on the bench mark, found less known",
 			"ground.misclosure_allowed", "misclosure allowed",
 			"ground.spare_sights", spareSights, "ground.reading_error", readingError)
@@ -29,18 +29,6 @@ func (l *ledger) readings(g *Ground) {
 	}
 	l.closing(g.Book)
 	l.network(g.Book)
-}
-
-// given adds a figure that stands in the job, or is its default.
-func (l *ledger) given(key, means, path string, value measure.Quantity) {
-	f := figure.Figure{Key: key, Means: means, Value: value, Origin: figure.Given, At: l.job.At(path)}
-	if e, ok := l.job.Entry(path); ok {
-		f.Origin, f.Source, f.Memory = e.Origin, e.Source, e.Memory
-	}
-	if word, isWord := value.(measure.Word); isWord && word == "" {
-		f.Value = nil
-	}
-	l.add(f)
 }
 
 func (l *ledger) setUp(b *Book, s SetUp) {
@@ -55,9 +43,9 @@ func (l *ledger) setUp(b *Book, s SetUp) {
 			}
 		}
 	}
-	l.add(figure.Figure{Key: instrumentKey(s.Number), Means: fmt.Sprintf("height of the instrument in set-up %d", s.Number),
+	l.Add(figure.Figure{Key: instrumentKey(s.Number), Means: fmt.Sprintf("height of the instrument in set-up %d", s.Number),
 		Value: s.Instrument, Formula: "instrument = height of " + pointName(s.From) + " + backsight",
-		Working: l.sum(s.Instrument, plus(s.FromHeight), plus(measure.Reading(s.Backsight.Reading))), From: from})
+		Working: l.Sum(s.Instrument, figure.Plus(s.FromHeight), figure.Plus(measure.Reading(s.Backsight.Reading))), From: from})
 	for _, shot := range s.Shots {
 		for i, sight := range shot.Sights {
 			l.sight(s.Number, shot.Numbers[i], sight, "reading on")
@@ -66,30 +54,30 @@ func (l *ledger) setUp(b *Book, s SetUp) {
 }
 
 func (l *ledger) sight(setUp, number int, s job.Sight, what string) {
-	l.add(figure.Figure{Key: sightKey(setUp, number), Means: fmt.Sprintf("%s %s, set-up %d", what, pointName(s.Point), setUp),
+	l.Add(figure.Figure{Key: sightKey(setUp, number), Means: fmt.Sprintf("%s %s, set-up %d", what, pointName(s.Point), setUp),
 		Value: measure.Reading(s.Reading), Origin: figure.Measured, At: s.At})
 }
 
 // closing adds the misclosure of the run that comes nearest to its limit.
 func (l *ledger) closing(b *Book) {
-	l.add(figure.Figure{Key: "ground.setups", Means: "set-ups of the instrument", Value: measure.Count(len(b.SetUps)),
-		Formula: "counted", Working: counted(len(b.SetUps), "set-up")})
+	l.Add(figure.Figure{Key: "ground.setups", Means: "set-ups of the instrument", Value: measure.Count(len(b.SetUps)),
+		Formula: "counted", Working: measure.Counted(len(b.SetUps), "set-up")})
 	run, closed := b.Worst()
 	if !closed {
-		l.blank("ground.misclosure", "misclosure on the bench mark, found less known",
+		l.Blank("ground.misclosure", "misclosure on the bench mark, found less known",
 			"ground.misclosure_allowed", "misclosure allowed")
 		return
 	}
 	last := b.SetUps[run.Closing.SetUp]
 	shot := b.Shot(run.Closing)
 	known, _ := knownHeight(l.job, shot.Point)
-	l.add(figure.Figure{Key: "ground.misclosure", Means: "misclosure on the bench mark, found less known", Value: run.Misclosure,
+	l.Add(figure.Figure{Key: "ground.misclosure", Means: "misclosure on the bench mark, found less known", Value: run.Misclosure,
 		Formula: "misclosure = instrument − closing reading − height of the " + markName(shot.Point),
-		Working: l.sum(run.Misclosure, plus(last.Instrument), minus(measure.Reading(shot.Reading)), minus(known)),
+		Working: l.Sum(run.Misclosure, figure.Plus(last.Instrument), figure.Minus(measure.Reading(shot.Reading)), figure.Minus(known)),
 		From:    []string{instrumentKey(last.Number), sightKey(last.Number, shot.Numbers[0]), knownKey(shot.Point)}})
-	l.add(figure.Figure{Key: "ground.misclosure_allowed", Means: "misclosure allowed", Value: run.Allowed, Rounding: measure.Down,
+	l.Add(figure.Figure{Key: "ground.misclosure_allowed", Means: "misclosure allowed", Value: run.Allowed, Rounding: measure.Down,
 		Formula: "allowed = allowance for one set-up × √set-ups",
-		Working: fmt.Sprintf("%s × √%d = %s", l.print(l.job.Ground.CloseTo), run.Count, l.down(run.Allowed)),
+		Working: fmt.Sprintf("%s × √%d = %s", l.Print(l.job.Ground.CloseTo), run.Count, l.Down(run.Allowed)),
 		Source:  "levelling practice: 5 mm × √set-ups in university course slides; twice √2 times the error of one reading, derived",
 		From:    []string{"ground.close_to", "ground.setups"}})
 }
@@ -103,7 +91,7 @@ const (
 func (l *ledger) network(b *Book) {
 	net := b.Network
 	if net == nil {
-		l.blank("ground.spare_sights", spareSights, "ground.reading_error", readingError)
+		l.Blank("ground.spare_sights", spareSights, "ground.reading_error", readingError)
 		return
 	}
 	var from []string
@@ -115,11 +103,11 @@ func (l *ledger) network(b *Book) {
 		}
 	}
 	points := sights - len(b.SetUps) - net.Redundancy
-	l.add(figure.Figure{Key: "ground.spare_sights", Means: spareSights, Value: measure.Count(net.Redundancy),
+	l.Add(figure.Figure{Key: "ground.spare_sights", Means: spareSights, Value: measure.Count(net.Redundancy),
 		Formula: "sights − set-ups − points sought",
 		Working: fmt.Sprintf("%d − %d − %d = %d", sights, len(b.SetUps), points, net.Redundancy), From: append(from, "ground.setups")})
-	l.add(figure.Figure{Key: "ground.reading_error", Means: readingError, Value: net.Residual, Rounding: measure.Up,
+	l.Add(figure.Figure{Key: "ground.reading_error", Means: readingError, Value: net.Residual, Rounding: measure.Up,
 		Formula: "√(sum of squared residuals of all sights ÷ spare sights), the sum least",
-		Working: fmt.Sprintf("√(%.2f mm² ÷ %d) = %s", net.Squares*1e6, net.Redundancy, l.up(net.Residual)),
+		Working: fmt.Sprintf("√(%.2f mm² ÷ %d) = %s", net.Squares*1e6, net.Redundancy, l.Up(net.Residual)),
 		From:    []string{"ground.spare_sights"}})
 }

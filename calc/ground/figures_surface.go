@@ -13,7 +13,7 @@ func groundKey(pier string) string { return "pier." + pier + ".ground" }
 // surface adds the ground at each point and how far it falls.
 func (l *ledger) surface(g *Ground) {
 	if g.Surface == nil {
-		l.blank("ground.high", "highest ground at a pier", "ground.low", "lowest ground at a pier", "ground.fall", "fall of the ground over the piers",
+		l.Blank("ground.high", "highest ground at a pier", "ground.low", "lowest ground at a pier", "ground.fall", "fall of the ground over the piers",
 			"ground.read", "piers where the ground was read", "ground.estimated", "piers where the ground is estimated", "ground.beyond", "piers more than half a bay outside the readings")
 		return
 	}
@@ -23,28 +23,28 @@ func (l *ledger) surface(g *Ground) {
 		}
 	}
 	high, low, read := g.extremes()
-	l.add(figure.Figure{Key: "ground.high", Means: "highest ground at a pier, " + high.Name, Value: high.Level.Height,
+	l.Add(figure.Figure{Key: "ground.high", Means: "highest ground at a pier, " + high.Name, Value: high.Level.Height,
 		Formula: "the greatest of the ground heights at the piers", Working: l.at(high), From: []string{groundKey(high.Name)}})
-	l.add(figure.Figure{Key: "ground.low", Means: "lowest ground at a pier, " + low.Name, Value: low.Level.Height,
+	l.Add(figure.Figure{Key: "ground.low", Means: "lowest ground at a pier, " + low.Name, Value: low.Level.Height,
 		Formula: "the least of the ground heights at the piers", Working: l.at(low), From: []string{groundKey(low.Name)}})
 	fall := high.Level.Height - low.Level.Height
-	l.add(figure.Figure{Key: "ground.fall", Means: "fall of the ground over the piers", Value: fall, Formula: "fall = highest − lowest",
-		Working: l.sum(fall, plus(high.Level.Height), minus(low.Level.Height)), From: []string{"ground.high", "ground.low"}})
-	l.add(figure.Figure{Key: "ground.read", Means: "piers where the ground was read", Value: measure.Count(read),
-		Formula: "counted", Working: fmt.Sprintf("%d of %s", read, counted(len(g.Piers), "pier"))})
-	l.add(figure.Figure{Key: "ground.estimated", Means: "piers where the ground is estimated", Value: measure.Count(len(g.Piers) - read),
-		Formula: "counted", Working: fmt.Sprintf("%d of %s", len(g.Piers)-read, counted(len(g.Piers), "pier"))})
+	l.Add(figure.Figure{Key: "ground.fall", Means: "fall of the ground over the piers", Value: fall, Formula: "fall = highest − lowest",
+		Working: l.Sum(fall, figure.Plus(high.Level.Height), figure.Minus(low.Level.Height)), From: []string{"ground.high", "ground.low"}})
+	l.Add(figure.Figure{Key: "ground.read", Means: "piers where the ground was read", Value: measure.Count(read),
+		Formula: "counted", Working: fmt.Sprintf("%d of %s", read, measure.Counted(len(g.Piers), "pier"))})
+	l.Add(figure.Figure{Key: "ground.estimated", Means: "piers where the ground is estimated", Value: measure.Count(len(g.Piers) - read),
+		Formula: "counted", Working: fmt.Sprintf("%d of %s", len(g.Piers)-read, measure.Counted(len(g.Piers), "pier"))})
 	beyond := 0
 	for _, p := range g.Piers {
 		if p.Level.Beyond {
 			beyond++
 		}
 	}
-	l.add(figure.Figure{Key: "ground.beyond", Means: "piers more than half a bay outside the readings: read them before anything is cut", Value: measure.Count(beyond),
-		Formula: "counted", Working: fmt.Sprintf("%d of %s", beyond, counted(len(g.Piers), "pier"))})
+	l.Add(figure.Figure{Key: "ground.beyond", Means: "piers more than half a bay outside the readings: read them before anything is cut", Value: measure.Count(beyond),
+		Formula: "counted", Working: fmt.Sprintf("%d of %s", beyond, measure.Counted(len(g.Piers), "pier"))})
 }
 
-func (l *ledger) at(p Pier) string { return fmt.Sprintf("%s at %s", l.print(p.Level.Height), p.Name) }
+func (l *ledger) at(p Pier) string { return fmt.Sprintf("%s at %s", l.Print(p.Level.Height), p.Name) }
 
 // extremes returns the highest and the lowest pier, the first of equals, and how
 // many were read.
@@ -72,12 +72,12 @@ func (l *ledger) pointHeight(b *Book, key, means string, p PointHeight) {
 		f.Formula = "height = instrument − reading + correction of the set-up by least squares"
 	}
 	if p.Sights > 1 {
-		f.Formula += fmt.Sprintf(", mean of %s that differ by %s", counted(p.Sights, "sight"), l.print(p.Spread))
+		f.Formula += fmt.Sprintf(", mean of %s that differ by %s", measure.Counted(p.Sights, "sight"), l.Print(p.Spread))
 	}
 	var sums []string
 	for _, at := range p.From {
 		s, shot := b.SetUps[at.SetUp], b.Shot(at)
-		sums = append(sums, l.sum(shot.Reduced(), plus(s.Instrument), minus(measure.Reading(shot.Reading)), plus(shot.Correction)))
+		sums = append(sums, l.Sum(shot.Reduced(), figure.Plus(s.Instrument), figure.Minus(measure.Reading(shot.Reading)), figure.Plus(shot.Correction)))
 		f.From = append(f.From, instrumentKey(s.Number))
 		for _, number := range shot.Numbers {
 			f.From = append(f.From, sightKey(s.Number, number))
@@ -85,7 +85,7 @@ func (l *ledger) pointHeight(b *Book, key, means string, p PointHeight) {
 	}
 	for _, setUp := range p.Behind {
 		s, correction := b.SetUps[setUp], b.Network.Corrections[setUp]
-		sums = append(sums, l.sum(s.FromHeight+correction, plus(s.Instrument), minus(measure.Reading(s.Backsight.Reading)), plus(correction)))
+		sums = append(sums, l.Sum(s.FromHeight+correction, figure.Plus(s.Instrument), figure.Minus(measure.Reading(s.Backsight.Reading)), figure.Plus(correction)))
 		f.From = append(f.From, instrumentKey(s.Number), sightKey(s.Number, 1))
 	}
 	f.Working = strings.Join(sums, "; ")
@@ -95,14 +95,14 @@ func (l *ledger) pointHeight(b *Book, key, means string, p PointHeight) {
 	case b.Closed():
 		f.From = append(f.From, "ground.misclosure")
 	}
-	l.add(f)
+	l.Add(f)
 }
 
 // level adds the ground at one pier.
 func (l *ledger) level(g *Ground, p Pier) {
 	key := groundKey(p.Name)
 	if p.Level == nil {
-		l.blank(key, "height of the ground at "+p.Name, key+"_from", "whether the ground at "+p.Name+" was read",
+		l.Blank(key, "height of the ground at "+p.Name, key+"_from", "whether the ground at "+p.Name+" was read",
 			key+"_error", "standard error of the ground at "+p.Name)
 		return
 	}
@@ -112,12 +112,12 @@ func (l *ledger) level(g *Ground, p Pier) {
 		l.pointHeight(g.Book, key, "height of the ground at "+p.Name, height)
 	} else {
 		from = "estimated"
-		l.add(figure.Figure{Key: key, Means: "height of the ground at " + p.Name, Value: p.Level.Height,
+		l.Add(figure.Figure{Key: key, Means: "height of the ground at " + p.Name, Value: p.Level.Height,
 			Formula: "thin-plate surface through the readings, z = c0 + c1 x + c2 y + Σ wi ri² ln ri",
-			Working: fmt.Sprintf("through %s = %s", counted(len(g.Surface.Nodes), "place"), l.print(p.Level.Height)),
+			Working: fmt.Sprintf("through %s = %s", measure.Counted(len(g.Surface.Nodes), "place"), l.Print(p.Level.Height)),
 			Source:  "J. Duchon, Splines minimizing rotation-invariant semi-norms in Sobolev spaces, 1977", From: l.nodes})
 	}
-	l.add(figure.Figure{Key: key + "_from", Means: "whether the ground at " + p.Name + " was read", Value: measure.Word(from),
+	l.Add(figure.Figure{Key: key + "_from", Means: "whether the ground at " + p.Name + " was read", Value: measure.Word(from),
 		Formula: "read, or estimated from the surface", Working: from, From: []string{key}})
 	l.groundError(g, p)
 }
@@ -125,17 +125,17 @@ func (l *ledger) level(g *Ground, p Pier) {
 func (l *ledger) groundError(g *Ground, p Pier) {
 	f := figure.Figure{Key: groundKey(p.Name) + "_error", Means: "standard error of the ground at " + p.Name, Value: p.Level.Error, Rounding: measure.Up}
 	if p.Level.Read {
-		f.Formula, f.Working = "none: the ground was read", l.print(p.Level.Error)
+		f.Formula, f.Working = "none: the ground was read", l.Print(p.Level.Error)
 	} else {
 		lever := measure.Ratio(g.Surface.Plane.Leverage(p.X, p.Y))
 		f.Formula = "error = unevenness × √(1 + leverage), the unevenness from leaving out each reading in turn"
 		if p.Level.Rough {
 			f.Formula = "error = unevenness × √(1 + leverage), the unevenness rough: too few readings to say"
 		}
-		f.Working = fmt.Sprintf("with leverage %s: %s", l.print(lever), l.up(p.Level.Error))
+		f.Working = fmt.Sprintf("with leverage %s: %s", l.Print(lever), l.Up(p.Level.Error))
 		f.From = l.nodes
 	}
-	l.add(f)
+	l.Add(f)
 }
 
 // nodeKeys returns the keys of the heights that the surface goes through, none

@@ -110,7 +110,7 @@ func bay(f *frame.Frame) measure.Length {
 // tooFew reports that no surface goes through the readings and names the pier
 // to read next: the one farthest from the readings, or from the line they lie in.
 func tooFew(j *job.Job, f *frame.Frame, nodes []Node) fault.Fault {
-	wrong := fmt.Sprintf("%s on the ground; three that do not lie in a line are the least", counted(len(nodes), "reading"))
+	wrong := fmt.Sprintf("%s on the ground; three that do not lie in a line are the least", measure.Counted(len(nodes), "reading"))
 	if len(nodes) >= 3 {
 		wrong = "all readings on the ground lie in one line, so the fall across it is unknown"
 	}

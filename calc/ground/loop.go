@@ -140,11 +140,11 @@ func (r *reduction) missed(l loop) string {
 	misses, allowed := l.misses.Abs().Print(style), l.allowed.Print(style)
 	switch {
 	case isKnown(r.job, l.closes.Point):
-		return fmt.Sprintf("the readings miss the %s by %s; %s may miss it by %s", markName(l.closes.Point), misses, counted(l.setUps, "set-up"), allowed)
+		return fmt.Sprintf("the readings miss the %s by %s; %s may miss it by %s", markName(l.closes.Point), misses, measure.Counted(l.setUps, "set-up"), allowed)
 	case len(l.legs) == 2:
 		return fmt.Sprintf("two readings on %s from set-up %d differ by %s; they may differ by %s", l.closes.Point, l.setUp, misses, allowed)
 	}
-	return fmt.Sprintf("the heights of %s from two ways differ by %s; over %s they may differ by %s", l.closes.Point, misses, counted(l.setUps, "set-up"), allowed)
+	return fmt.Sprintf("the heights of %s from two ways differ by %s; over %s they may differ by %s", l.closes.Point, misses, measure.Counted(l.setUps, "set-up"), allowed)
 }
 
 // remedy names the readings to look at first. When no slip mends the whole book,

@@ -30,6 +30,19 @@ func (j *Job) Entry(path string) (Entry, bool) {
 	return j.entries[i], true
 }
 
+// Figure returns the figure of a value that stands in the job under a path, or is
+// its default, with the pedigree that the job knows. A word left empty has no value.
+func (j *Job) Figure(key, means, path string, value measure.Quantity) figure.Figure {
+	f := figure.Figure{Key: key, Means: means, Value: value, Origin: figure.Given, At: j.At(path)}
+	if e, ok := j.Entry(path); ok {
+		f.Origin, f.Source, f.Memory = e.Origin, e.Source, e.Memory
+	}
+	if word, isWord := value.(measure.Word); isWord && word == "" {
+		f.Value = nil
+	}
+	return f
+}
+
 // At returns where the value at path stands. When it is a default, or when the
 // path has no entry of its own, it is the place of the nearest map around it
 // that the file does hold, and in the end the file itself.

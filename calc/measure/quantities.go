@@ -1,5 +1,7 @@
 package measure
 
+import "fmt"
+
 // The derived quantities. Each is a float64 in the SI unit named, and each
 // prints itself in the system that the job asks for.
 type (
@@ -117,4 +119,12 @@ type Style struct {
 	Rounding Rounding // for lengths only
 	Rod      Rod      // how rod readings print
 	Currency string   // what stands beside an amount of money: "$" or "EUR"
+}
+
+// Counted returns a number with what is counted: "1 set-up", "2 set-ups".
+func Counted(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
 }
