@@ -3,7 +3,7 @@ package calc
 import (
 	"fmt"
 
-	"pierbook/calc/ground"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -30,7 +30,7 @@ func (p *Plan) DoubtfulSeats() []DoubtfulSeat {
 			continue
 		}
 		d := DoubtfulSeat{Pier: seat.Name, Over: seat.Over()}
-		if kind, should, found := ground.Misread(seat.Reading, seat.Reading+seat.Over(), aimed, p.Job.Ground.Instrument.Reads); found {
+		if kind, should, found := levelling.Misread(seat.Reading, seat.Reading+seat.Over(), aimed, p.Job.Ground.Instrument.Reads); found {
 			d.Kind, d.Should = kind, should
 		}
 		list = append(list, d)

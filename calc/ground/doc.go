@@ -1,5 +1,5 @@
-// Package ground turns the readings taken on site into the heights a builder
-// works to: the level book, the surface of the ground, the height of the floor,
+// Package ground turns the heights of a level book into the heights a builder
+// works to: the surface of the ground, the height of the floor,
 // the hole, the stone and the post at each pier, and what comes back from the
 // site once the work has begun.
 //
@@ -8,11 +8,7 @@
 // exact stays exact: readings are whole nanometres, and a result is rounded to
 // the nanometre once.
 //
-// The level book is reduced by height of instrument. Its closing error is
-// shared out by set-ups, and only inside the limit: the allowance for one set-up
-// times the root of their number, the form in which site practice gives it
-// (5 mm √N in university course slides on levelling; twice √2 times the error
-// of one reading, derived). The ground between the readings is a thin-plate
+// The ground between the readings is a thin-plate
 // spline through all of them (J. Duchon, 1977; the test function and node sets
 // are R. Franke's, Mathematics of Computation 38, 1982).
 //

@@ -3,6 +3,7 @@ package ground
 import (
 	"pierbook/calc/figure"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 )
 
 // Figures returns every figure of the ground. The keys are the same whatever is
@@ -10,7 +11,7 @@ import (
 func (g *Ground) Figures(j *job.Job) []figure.Figure {
 	f := g.frame
 	l := &ledger{Ledger: figure.Ledger{Style: j.Style()}, job: j, nodes: g.nodeKeys()}
-	l.readings(g)
+	l.Figures = levelling.Figures(j, f, g.Book)
 	l.surface(g)
 	l.floor(g)
 	l.posts(g)

@@ -11,9 +11,6 @@ import (
 // outlook adds what is worth knowing before anything is dug: where to stand,
 // what to read next, how safe the floor is, and what lies round it.
 func (l *ledger) outlook(g *Ground, f *frame.Frame) {
-	l.checks()
-	l.checked()
-	l.stands(f)
 	l.next(g)
 	l.safety(g)
 	l.price(g)
@@ -22,23 +19,6 @@ func (l *ledger) outlook(g *Ground, f *frame.Frame) {
 	l.humps(g, f)
 	l.taped(g, f)
 	l.odds(g)
-}
-
-func (l *ledger) stands(f *frame.Frame) {
-	stands := Stands(l.job, f)
-	if len(stands) == 0 {
-		l.Blank("stand.where", "best place for the instrument", "stand.error", "error the instrument may make at the farthest pier", "stand.spread", "errors of the piers among themselves")
-		return
-	}
-	best := stands[0]
-	tool := l.job.Ground.Instrument
-	l.Word("stand.where", "best place for the instrument", best.Where, []string{"ground.instrument.error"})
-	l.Add(figure.Figure{Key: "stand.error", Means: "error the instrument may make at the farthest pier, " + best.Worst.Pier, Value: measure.Small(best.Worst.Error),
-		Formula: "error = distance × error of the class ÷ the distance it is given for",
-		Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.Print(best.Worst.Distance), l.Print(tool.Error), l.Print(tool.Over), l.Print(measure.Small(best.Worst.Error))),
-		From:    []string{"ground.instrument.error"}})
-	l.Add(figure.Figure{Key: "stand.spread", Means: "errors of the piers among themselves", Value: measure.Small(best.Spread),
-		Formula: "error at the farthest pier − error at the nearest", Working: l.Print(measure.Small(best.Spread)), From: []string{"stand.error"}})
 }
 
 func (l *ledger) next(g *Ground) {

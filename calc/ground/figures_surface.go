@@ -2,7 +2,6 @@ package ground
 
 import (
 	"fmt"
-	"strings"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
@@ -19,7 +18,7 @@ func (l *ledger) surface(g *Ground) {
 	}
 	for _, p := range g.Book.Points {
 		if _, pier := g.Pier(p.Name); !pier {
-			l.pointHeight(g.Book, "spot."+p.Name+".ground", "ground at "+p.Name, p)
+			l.Add(g.Book.HeightFigure(l.Style, "spot."+p.Name+".ground", "ground at "+p.Name, p))
 		}
 	}
 	high, low, read := g.extremes()
@@ -64,40 +63,6 @@ func (g *Ground) extremes() (high, low Pier, read int) {
 	return high, low, read
 }
 
-// pointHeight adds the height of a point that was read.
-func (l *ledger) pointHeight(b *Book, key, means string, p PointHeight) {
-	f := figure.Figure{Key: key, Means: means, Value: p.Height,
-		Formula: "height = instrument − reading − misclosure × set-ups so far ÷ all set-ups"}
-	if b.Network != nil {
-		f.Formula = "height = instrument − reading + correction of the set-up by least squares"
-	}
-	if p.Sights > 1 {
-		f.Formula += fmt.Sprintf(", mean of %s that differ by %s", measure.Counted(p.Sights, "sight"), l.Print(p.Spread))
-	}
-	var sums []string
-	for _, at := range p.From {
-		s, shot := b.SetUps[at.SetUp], b.Shot(at)
-		sums = append(sums, l.Sum(shot.Reduced(), figure.Plus(s.Instrument), figure.Minus(measure.Reading(shot.Reading)), figure.Plus(shot.Correction)))
-		f.From = append(f.From, instrumentKey(s.Number))
-		for _, number := range shot.Numbers {
-			f.From = append(f.From, sightKey(s.Number, number))
-		}
-	}
-	for _, setUp := range p.Behind {
-		s, correction := b.SetUps[setUp], b.Network.Corrections[setUp]
-		sums = append(sums, l.Sum(s.FromHeight+correction, figure.Plus(s.Instrument), figure.Minus(measure.Reading(s.Backsight.Reading)), figure.Plus(correction)))
-		f.From = append(f.From, instrumentKey(s.Number), sightKey(s.Number, 1))
-	}
-	f.Working = strings.Join(sums, "; ")
-	switch {
-	case b.Network != nil:
-		f.From = append(f.From, "ground.spare_sights")
-	case b.Closed():
-		f.From = append(f.From, "ground.misclosure")
-	}
-	l.Add(f)
-}
-
 // level adds the ground at one pier.
 func (l *ledger) level(g *Ground, p Pier) {
 	key := groundKey(p.Name)
@@ -109,7 +74,7 @@ func (l *ledger) level(g *Ground, p Pier) {
 	from := "read"
 	if p.Level.Read {
 		height, _ := g.Book.Point(p.Name)
-		l.pointHeight(g.Book, key, "height of the ground at "+p.Name, height)
+		l.Add(g.Book.HeightFigure(l.Style, key, "height of the ground at "+p.Name, height))
 	} else {
 		from = "estimated"
 		l.Add(figure.Figure{Key: key, Means: "height of the ground at " + p.Name, Value: p.Level.Height,

@@ -4,6 +4,7 @@ import (
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -34,7 +35,7 @@ type FloorPoint struct {
 // readFinished works out the finished floor from the rod readings on it.
 func readFinished(j *job.Job, f *frame.Frame, floor measure.Length) (*FinishedFloor, fault.List) {
 	readings := j.Measured.Finished
-	bench, _, faults := dayOf(j, readings, "measured.finished")
+	bench, _, faults := levelling.Day(j, readings, "measured.finished")
 	if len(readings) == 0 || !faults.Empty() {
 		return nil, faults
 	}

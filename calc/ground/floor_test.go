@@ -14,6 +14,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/ground"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -54,7 +55,7 @@ func TestPublishedFloors(t *testing.T) {
 			j.Stone.Least, j.Stone.Most, j.Stone.Embed, j.Stone.AboveGround = in(given.StoneMin), in(given.StoneMax), in(given.Embed), in(given.Above)
 			j.Dig = job.Dig{Least: in(given.DigMin), Deepest: in(given.DigMax)}
 			j.Ground.Probes = map[string]job.Probe{}
-			setUp := []job.Sight{{Point: ground.BenchMark}}
+			setUp := []job.Sight{{Point: levelling.BenchMark}}
 			f := gridFrame(10*measure.Foot, 10*measure.Foot, 2, 3)
 			f.BuildUp = frame.BuildUp{Surface: in(given.BuildUp)}
 			names := map[string]string{}
@@ -97,7 +98,7 @@ func randomSite(t *rapid.T) (*job.Job, *frame.Frame) {
 	j.Frame.Clear = sixteenths("clear", 0, 96)
 	f := gridFrame(12*measure.Foot, 8*measure.Foot, 2, 2)
 	f.BuildUp = frame.BuildUp{Surface: in(0.75), Joist: in(5.5), Beam: in(5.5)}
-	setUp := []job.Sight{{Point: ground.BenchMark, Reading: in(60)}}
+	setUp := []job.Sight{{Point: levelling.BenchMark, Reading: in(60)}}
 	j.Ground.Probes = map[string]job.Probe{}
 	for _, p := range f.Piers {
 		setUp = append(setUp, job.Sight{Point: p.Name, Reading: in(60) + sixteenths(p.Name, -160, 160)})

@@ -4,6 +4,7 @@ import (
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -24,7 +25,7 @@ const (
 // why in Clash.
 type Ground struct {
 	Progress Progress
-	Book     *Book
+	Book     *levelling.Book
 	Surface  *Surface
 	Spots    []Spot // the positioned spots that were read, in the order read
 	Piers    []Pier // in the order of the frame
@@ -92,7 +93,7 @@ func (g *Ground) Pier(name string) (Pier, bool) {
 // and the height of the floor is given: the posts are then known, and Posts,
 // Lines and Seats hold them, without a Floor or a Hole.
 func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
-	faults := unknownNames(j, f)
+	var faults fault.List
 	g := &Ground{Progress: progress(j), terms: termsOf(j, f), index: map[string]int{}, frame: f}
 	for i, p := range f.Piers {
 		g.index[p.Name] = i
@@ -105,7 +106,7 @@ func Work(j *job.Job, f *frame.Frame) (*Ground, fault.List) {
 	if !faults.Empty() {
 		return g, faults
 	}
-	book, bad := reduce(j)
+	book, bad := levelling.Reduce(j)
 	faults.Join(bad)
 	if !bad.Empty() {
 		return g, faults
@@ -183,7 +184,7 @@ func progress(j *job.Job) Progress {
 // anySeat says whether a seat was read, and not only the bench mark.
 func anySeat(j *job.Job) bool {
 	for name := range j.Measured.Seats {
-		if name != BenchMark && name != Closing {
+		if name != levelling.BenchMark && name != levelling.Closing {
 			return true
 		}
 	}
@@ -200,7 +201,7 @@ func anySights(j *job.Job) bool {
 }
 
 // spots returns the positioned spots that were read, in the order read.
-func spots(j *job.Job, f *frame.Frame, book *Book) []Spot {
+func spots(j *job.Job, f *frame.Frame, book *levelling.Book) []Spot {
 	var list []Spot
 	for _, p := range book.Points {
 		spot, ok := j.Ground.Spots[p.Name]
@@ -212,7 +213,3 @@ func spots(j *job.Job, f *frame.Frame, book *Book) []Spot {
 	}
 	return list
 }
-
-// Closing is the name under which seats and the finished floor book the bench
-// mark read again at the end.
-const Closing = "close"

@@ -5,8 +5,8 @@ import (
 	"testing"
 
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -17,7 +17,7 @@ func largeSite() (*job.Job, *frame.Frame) {
 	j := termsJob()
 	j.Ground.Spots = map[string]job.Spot{}
 	j.Frame.Posts.Longest = 20 * measure.Foot
-	setUp := []job.Sight{{Point: ground.BenchMark, Reading: in(60)}}
+	setUp := []job.Sight{{Point: levelling.BenchMark, Reading: in(60)}}
 	read := func(name string, x, y measure.Length, n int) {
 		height := x.Scale(0.02) - y.Scale(0.01) + in(float64(n*7%11)/4)
 		setUp = append(setUp, job.Sight{Point: name, Reading: in(60) - height})
@@ -33,7 +33,7 @@ func largeSite() (*job.Job, *frame.Frame) {
 			read(name, j.Ground.Spots[name].X, j.Ground.Spots[name].Y, i+3)
 		}
 	}
-	j.Ground.SetUps = [][]job.Sight{append(setUp, job.Sight{Point: ground.BenchMark, Reading: in(60)})}
+	j.Ground.SetUps = [][]job.Sight{append(setUp, job.Sight{Point: levelling.BenchMark, Reading: in(60)})}
 	return j, f
 }
 

@@ -6,8 +6,8 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
-	"pierbook/calc/ground"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -26,7 +26,7 @@ func TestInstrumentChecksAgainstTheClassOfTheTool(t *testing.T) {
 		error   measure.Length
 		inOrder bool
 	}{{mm(1476), 0, true}, {mm(1479), mm(3), true}, {mm(1473), mm(-3), true}, {mm(1480), mm(4), false}, {mm(1472), mm(-4), false}} {
-		checks := ground.InstrumentChecks(level(row.farB))
+		checks := levelling.InstrumentChecks(level(row.farB))
 		require.Len(t, checks, 1)
 		assert.Equal(t, row.error, checks[0].Error)
 		assert.Equal(t, row.inOrder, checks[0].InOrder(), row.farB)
@@ -34,7 +34,7 @@ func TestInstrumentChecksAgainstTheClassOfTheTool(t *testing.T) {
 
 	laser, across, ends := &job.Job{}, mm(5), mm(2)
 	laser.Ground.Instrument = job.Instrument{Error: mm(3), Over: 10 * measure.Metre, Wall: &job.WallMarks{Distance: 6 * measure.Metre, Gap: 3600 * measure.Micrometre, Across: &across}, Ends: &ends}
-	checks := ground.InstrumentChecks(laser)
+	checks := levelling.InstrumentChecks(laser)
 	require.Len(t, checks, 3)
 	assert.Equal(t, 1800*measure.Micrometre, checks[0].Limit)
 	assert.True(t, checks[0].InOrder())

@@ -7,6 +7,7 @@ import (
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -39,13 +40,6 @@ func (g *Ground) level(j *job.Job, f *frame.Frame) fault.List {
 	return faults
 }
 
-// oneReading returns the standard error of one rod reading that the allowance
-// for a set-up stands for: two standard deviations of the difference of two
-// readings.
-//
-//	allowance = 2 √2 σ
-func oneReading(j *job.Job) measure.Length { return j.Ground.CloseTo.Scale(1 / (2 * math.Sqrt2)) }
-
 // estimate fills in the piers that were not read. No estimate is better than
 // one reading, however well the readings agree.
 func (g *Ground) estimate(j *job.Job, f *frame.Frame) {
@@ -57,7 +51,7 @@ func (g *Ground) estimate(j *job.Job, f *frame.Frame) {
 		}
 		if !known {
 			scatter, rough = g.Surface.unevenness()
-			scatter, known = max(scatter, oneReading(j)), true
+			scatter, known = max(scatter, levelling.OneReading(j)), true
 		}
 		p.Level = &Level{
 			Height: g.Surface.At(p.X, p.Y),

@@ -8,8 +8,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -51,7 +51,7 @@ func bookOf(notes levelNotes) *job.Job {
 	for i, r := range notes.Readings {
 		name := r.Point
 		if i == 0 {
-			name = ground.BenchMark
+			name = levelling.BenchMark
 		} else if _, pier := sampleFrame().Pier(name); !pier {
 			j.Ground.Spots[name] = job.Spot{TurningPoint: true}
 		}
@@ -87,7 +87,7 @@ func anchored(j *job.Job) (*job.Job, *frame.Frame) {
 			return j, f
 		}
 	}
-	j.Ground.SetUps = append(j.Ground.SetUps, []job.Sight{{Point: ground.BenchMark, Reading: measure.Metre},
+	j.Ground.SetUps = append(j.Ground.SetUps, []job.Sight{{Point: levelling.BenchMark, Reading: measure.Metre},
 		{Point: "A1", Reading: measure.Metre}, {Point: "A5", Reading: measure.Metre}, {Point: "C1", Reading: measure.Metre}})
 	return j, f
 }
@@ -205,11 +205,11 @@ func allowedOver(t *testing.T, k float64, n int) float64 {
 	j := &job.Job{Units: measure.Metric}
 	j.Ground.CloseTo = measure.Millimetre.Scale(k)
 	j.Ground.Spots = map[string]job.Spot{}
-	from := ground.BenchMark
+	from := levelling.BenchMark
 	for i := range n {
 		to := string(rune('a' + i))
 		if i == n-1 {
-			to = ground.BenchMark
+			to = levelling.BenchMark
 		}
 		j.Ground.Spots[to] = job.Spot{TurningPoint: true}
 		j.Ground.SetUps = append(j.Ground.SetUps, []job.Sight{{Point: from, Reading: measure.Metre}, {Point: to, Reading: measure.Metre}})
@@ -234,8 +234,8 @@ func TestPublishedTwoPegTests(t *testing.T) {
 	m := measure.FromMetres
 	for _, e := range examples(t, "levelling.yaml", "two_peg") {
 		got, want := into[inputs](t, e.Inputs), into[map[string]float64](t, e.Result)
-		reciprocal := ground.Reciprocal([2]measure.Length{m(got.AtA.A), m(got.AtA.B)}, [2]measure.Length{m(got.AtB.A), m(got.AtB.B)})
-		peg := ground.PegTest{MiddleA: m(got.Midpoint.A), MiddleB: m(got.Midpoint.B), NearA: m(got.NearA.A), FarB: m(got.NearA.B), ToB: m(got.Distance)}
+		reciprocal := levelling.Reciprocal([2]measure.Length{m(got.AtA.A), m(got.AtA.B)}, [2]measure.Length{m(got.AtB.A), m(got.AtB.B)})
+		peg := levelling.PegTest{MiddleA: m(got.Midpoint.A), MiddleB: m(got.Midpoint.B), NearA: m(got.NearA.A), FarB: m(got.NearA.B), ToB: m(got.Distance)}
 		switch e.ID {
 		case "PEG-01":
 			assert.InDelta(t, want["true_fall_A_to_B"], reciprocal.Metres(), e.Tolerance, e.Source)
@@ -246,7 +246,7 @@ func TestPublishedTwoPegTests(t *testing.T) {
 			assert.InDelta(t, want["error"], peg.Error(m(got.Distance)).Metres(), e.Tolerance, e.Source)
 			assert.InDelta(t, want["correct_reading_on_B"], peg.RightB().Metres(), e.Tolerance, e.Source)
 		case "PEG-07":
-			assert.InDelta(t, want["expected_B"], ground.Expected(m(got.NearA.A), m(got.Midpoint.A), m(got.Midpoint.B)).Metres(), e.Tolerance, e.Source)
+			assert.InDelta(t, want["expected_B"], levelling.Expected(m(got.NearA.A), m(got.Midpoint.A), m(got.Midpoint.B)).Metres(), e.Tolerance, e.Source)
 		default:
 			require.Fail(t, "no check for "+e.ID)
 		}
@@ -257,7 +257,7 @@ func TestPublishedTwoPegTests(t *testing.T) {
 // apart.
 func TestTurnAboutCheckOfALaser(t *testing.T) {
 	tool := job.Instrument{Error: 3 * measure.Millimetre, Over: 10 * measure.Metre}
-	wall := ground.TurnAbout{Gap: 3500 * measure.Micrometre, Distance: 6 * measure.Metre}
+	wall := levelling.TurnAbout{Gap: 3500 * measure.Micrometre, Distance: 6 * measure.Metre}
 	assert.Equal(t, 3600*measure.Micrometre, wall.Allowed(tool))
 	assert.Equal(t, 1750*measure.Micrometre, wall.Error())
 	assert.True(t, wall.Passes(tool))
@@ -266,7 +266,7 @@ func TestTurnAboutCheckOfALaser(t *testing.T) {
 }
 
 func TestPegTestAgainstItsLimit(t *testing.T) {
-	peg := ground.PegTest{MiddleA: 1500 * measure.Millimetre, MiddleB: 1300 * measure.Millimetre, NearA: 1400 * measure.Millimetre, FarB: 1203 * measure.Millimetre, ToA: measure.Metre, ToB: 31 * measure.Metre}
+	peg := levelling.PegTest{MiddleA: 1500 * measure.Millimetre, MiddleB: 1300 * measure.Millimetre, NearA: 1400 * measure.Millimetre, FarB: 1203 * measure.Millimetre, ToA: measure.Metre, ToB: 31 * measure.Metre}
 	assert.Equal(t, 3*measure.Millimetre, peg.Error(30*measure.Metre))
 	assert.True(t, peg.Passes(3*measure.Millimetre, 30*measure.Metre))
 	assert.False(t, peg.Passes(2*measure.Millimetre, 30*measure.Metre))

@@ -13,6 +13,7 @@ import (
 
 	"pierbook/calc/ground"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -44,7 +45,7 @@ func TestPublishedLevelNet(t *testing.T) {
 	name := func(point string) string {
 		if _, fixed := net.Fixed[point]; fixed {
 			j.Ground.BenchMark.Height = measure.FromMetres(net.Fixed[point])
-			return ground.BenchMark
+			return levelling.BenchMark
 		}
 		j.Ground.Spots[point] = job.Spot{TurningPoint: true}
 		return point
@@ -69,7 +70,7 @@ func TestPublishedLevelNet(t *testing.T) {
 	assert.InDelta(t, want.Squares/2, book.Network.Squares*1e6, 0.001, e.Source)
 	assert.InDelta(t, want.Posteriori/math.Sqrt2, book.Network.Residual.Millimetres(), 0.005, e.Source)
 	height := func(point string) float64 {
-		if point == ground.BenchMark {
+		if point == levelling.BenchMark {
 			return j.Ground.BenchMark.Height.Millimetres()
 		}
 		p, _ := book.Point(point)
@@ -89,7 +90,7 @@ func bySights(book [][]job.Sight) (heights map[string]float64, s float64) {
 	for _, setUp := range book {
 		for _, sight := range setUp {
 			rows++
-			if _, seen := column[sight.Point]; !seen && sight.Point != ground.BenchMark {
+			if _, seen := column[sight.Point]; !seen && sight.Point != levelling.BenchMark {
 				column[sight.Point] = len(book) + len(column)
 			}
 		}
@@ -99,7 +100,7 @@ func bySights(book [][]job.Sight) (heights map[string]float64, s float64) {
 	for i, setUp := range book {
 		for _, sight := range setUp {
 			design.Set(row, i, 1)
-			if sight.Point != ground.BenchMark {
+			if sight.Point != levelling.BenchMark {
 				design.Set(row, column[sight.Point], -1)
 			}
 			right.SetVec(row, sight.Reading.Metres())
@@ -124,11 +125,11 @@ func bySights(book [][]job.Sight) (heights map[string]float64, s float64) {
 // errors of up to a sixteenth.
 func netBook(t *rapid.T, sixteenths int) [][]job.Sight {
 	names := []string{"A1", "A3", "A5", "C1", "C5", "E1", "TP1"}
-	truth := map[string]measure.Length{ground.BenchMark: 0}
+	truth := map[string]measure.Length{levelling.BenchMark: 0}
 	for _, n := range names {
 		truth[n] = measure.Length(rapid.IntRange(-200, 200).Draw(t, "height of "+n)) * measure.Sixteenth
 	}
-	from := []string{ground.BenchMark}
+	from := []string{levelling.BenchMark}
 	var book [][]job.Sight
 	for i := range rapid.IntRange(2, 5).Draw(t, "set-ups") {
 		start := rapid.SampledFrom(from).Draw(t, "from")
@@ -145,7 +146,7 @@ func netBook(t *rapid.T, sixteenths int) [][]job.Sight {
 			}
 		}
 		if rapid.Bool().Draw(t, "closes") {
-			setUp = append(setUp, read(ground.BenchMark))
+			setUp = append(setUp, read(levelling.BenchMark))
 		}
 		book = append(book, setUp)
 	}

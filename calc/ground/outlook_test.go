@@ -11,6 +11,7 @@ import (
 
 	"pierbook/calc/ground"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -190,7 +191,7 @@ func allRead() *job.Job {
 }
 
 func TestBestStandIsWhereTheLongestSightIsShortest(t *testing.T) {
-	stands := ground.Stands(sampleJob(), sampleFrame())
+	stands := levelling.Stands(sampleJob(), sampleFrame())
 	best := stands[0]
 	assert.Equal(t, [2]measure.Length{8 * measure.Foot, 6 * measure.Foot}, [2]measure.Length{best.X, best.Y})
 	// 1/8 in at 100 ft is 21.5 seconds of arc: at 9 ft 9 9/16 in it is 0.0123 in.
@@ -200,7 +201,7 @@ func TestBestStandIsWhereTheLongestSightIsShortest(t *testing.T) {
 	}
 	j := sampleJob()
 	j.Ground.Instrument.Error = 0
-	assert.Empty(t, ground.Stands(j, sampleFrame()))
+	assert.Empty(t, levelling.Stands(j, sampleFrame()))
 }
 
 // A tape along a slope, common in handbooks as rise² / 2L: in 20 ft 0.075 in for

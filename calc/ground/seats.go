@@ -7,6 +7,7 @@ import (
 	"pierbook/calc/figure"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -39,13 +40,13 @@ func (s SeatRead) Over() measure.Length { return s.Height - s.Planned }
 // and when the second reading of it misses by more than one set-up may.
 func readSeats(j *job.Job, f *frame.Frame) (*Seats, fault.List) {
 	readings := j.Measured.Seats
-	bench, close, faults := dayOf(j, readings, "measured.seats")
+	bench, again, faults := levelling.Day(j, readings, "measured.seats")
 	if len(readings) == 0 || !faults.Empty() {
 		return nil, faults
 	}
-	s := &Seats{BenchMark: bench, Instrument: j.Ground.BenchMark.Height + bench, Close: close}
-	if close != nil {
-		s.Misses = bench - *close
+	s := &Seats{BenchMark: bench, Instrument: j.Ground.BenchMark.Height + bench, Close: again}
+	if again != nil {
+		s.Misses = bench - *again
 	}
 	for _, p := range f.Piers {
 		if reading, read := readings[p.Name]; read {
@@ -53,29 +54,6 @@ func readSeats(j *job.Job, f *frame.Frame) (*Seats, fault.List) {
 		}
 	}
 	return s, faults
-}
-
-// dayOf returns the readings on the bench mark among the readings of one day.
-func dayOf(j *job.Job, readings map[string]measure.Length, path string) (bench measure.Length, close *measure.Length, faults fault.List) {
-	if len(readings) == 0 {
-		return 0, nil, faults
-	}
-	bench, read := readings[BenchMark]
-	if !read {
-		faults.Add(fault.Fault{At: j.At(path), Path: path, Wrong: "the bench mark was not read that day",
-			Remedy: "give its reading with the others, as bench_mark: the heights hang on it"})
-	}
-	if again, twice := readings[Closing]; twice {
-		close = &again
-		if allowed := j.Ground.CloseTo; read && (again-bench).Abs() > allowed {
-			at := path + "." + Closing
-			faults.Add(fault.Fault{At: j.At(at), Path: at,
-				Wrong: fmt.Sprintf("the bench mark reads %s at the start and %s at the end; one set-up may differ by %s",
-					measure.Reading(bench).Print(j.Style()), measure.Reading(again).Print(j.Style()), allowed.Print(j.Style())),
-				Remedy: "the instrument moved: read all of them again"})
-		}
-	}
-	return bench, close, faults
 }
 
 // height returns the height of a seat that was read.

@@ -8,7 +8,7 @@ import (
 	"text/tabwriter"
 
 	"pierbook/calc"
-	"pierbook/calc/ground"
+	"pierbook/calc/levelling"
 )
 
 func runCheck(args []string, stdout, stderr io.Writer) int {
@@ -93,7 +93,7 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	if p.Ground.Book != nil && !p.Ground.Book.Closed() {
 		fmt.Fprintln(stdout, "  advice: The level book does not close; read the bench mark again at the end of it.")
 	}
-	if slices.ContainsFunc(ground.InstrumentChecks(p.Job), func(c ground.InstrumentCheck) bool { return !c.InOrder() }) {
+	if slices.ContainsFunc(levelling.InstrumentChecks(p.Job), func(c levelling.InstrumentCheck) bool { return !c.InOrder() }) {
 		fmt.Fprintln(stdout, "  advice: The instrument did not pass its check; have it put right, or read again with another.")
 	}
 	for _, d := range p.DoubtfulSeats() {

@@ -2,7 +2,7 @@ package blocks
 
 import (
 	"pierbook/calc"
-	"pierbook/calc/ground"
+	"pierbook/calc/levelling"
 	"pierbook/layouts"
 )
 
@@ -10,7 +10,7 @@ import (
 func instrumentTable(p *calc.Plan) layouts.Table {
 	t := layouts.Table{Head: []layouts.Column{words("Check"), words("Worked"), number("Allowed"), words("Verdict")}}
 	names := map[string]string{"pegs": "two pegs", "wall": "wall, turned about", "wall_across": "wall, turned a quarter first", "ends": "both ends of the tube"}
-	for _, check := range ground.InstrumentChecks(p.Job) {
+	for _, check := range levelling.InstrumentChecks(p.Job) {
 		key := "instrument." + check.Name
 		found, _ := p.Figures.Get(key + ".error")
 		allowed, _ := p.Figures.Get(key + ".allowed")

@@ -7,6 +7,7 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/ground"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 	"pierbook/layouts"
 )
@@ -101,7 +102,7 @@ func freedomTable(p *calc.Plan) layouts.Table {
 func standTable(p *calc.Plan) layouts.Table {
 	c := of(p)
 	t := layouts.Table{Head: []layouts.Column{words("Stand here"), number("x"), number("y"), number("Worst pier"), number("May be off by"), number("Piers differ by")}}
-	for i, s := range ground.Stands(p.Job, p.Frame) {
+	for i, s := range levelling.Stands(p.Job, p.Frame) {
 		if i == 3 {
 			break
 		}
@@ -115,7 +116,7 @@ func standTable(p *calc.Plan) layouts.Table {
 // more of them than stand side by side.
 func standErrorTable(p *calc.Plan) layouts.Table {
 	c := of(p)
-	stands := ground.Stands(p.Job, p.Frame)
+	stands := levelling.Stands(p.Job, p.Frame)
 	if len(stands) == 0 {
 		return layouts.Table{}
 	}

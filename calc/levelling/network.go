@@ -1,10 +1,11 @@
-package ground
+package levelling
 
 import (
 	"math"
 
 	"gonum.org/v1/gonum/mat"
 
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
@@ -147,7 +148,7 @@ func (r *reduction) adjust() *Network {
 		}
 	}
 	net.Residual = measure.FromMetres(math.Sqrt(net.Squares / float64(net.Redundancy)))
-	net.Reading = max(net.Residual, oneReading(r.job))
+	net.Reading = max(net.Residual, OneReading(r.job))
 	return net
 }
 
@@ -164,3 +165,10 @@ func (net *Network) error(setUps []int) measure.Length {
 	}
 	return net.Reading.Scale(math.Sqrt(sum))
 }
+
+// OneReading returns the standard error of one rod reading that the allowance
+// for a set-up stands for: two standard deviations of the difference of two
+// readings.
+//
+//	allowance = 2 √2 σ
+func OneReading(j *job.Job) measure.Length { return j.Ground.CloseTo.Scale(1 / (2 * math.Sqrt2)) }

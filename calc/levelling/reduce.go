@@ -1,4 +1,4 @@
-package ground
+package levelling
 
 import (
 	"fmt"
@@ -8,7 +8,7 @@ import (
 	"pierbook/calc/measure"
 )
 
-// reduce works the sights out into a level book.
+// Reduce works the sights out into a level book.
 //
 //	instrument = height of the backsight's point + backsight
 //	height     = instrument − reading
@@ -18,7 +18,7 @@ import (
 // from one set-up hands on the mean. It reports a fault where a set-up starts
 // from a point that has no height yet, and where a run misses the bench mark by
 // more than its limit.
-func reduce(j *job.Job) (*Book, fault.List) {
+func Reduce(j *job.Job) (*Book, fault.List) {
 	var faults fault.List
 	r := reduction{job: j, book: &Book{index: map[string]int{}}, last: map[string]ShotAt{}}
 	for number, sights := range j.Ground.SetUps {

@@ -1,4 +1,4 @@
-package ground
+package levelling
 
 import "pierbook/calc/measure"
 

@@ -1,7 +1,8 @@
-package ground
+package levelling
 
 import (
 	"fmt"
+	"strings"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/job"
@@ -13,22 +14,22 @@ func instrumentKey(setUp int) string    { return fmt.Sprintf("setup.%d.height", 
 
 // readings adds the bench mark, every sight, the height of each set-up and the
 // closing of the book.
-func (l *ledger) readings(g *Ground) {
+func (l *ledger) readings(b *Book) {
 	bench := l.job.Ground.BenchMark
 	l.Add(l.job.Figure("bench_mark.where", "where the bench mark is", "ground.bench_mark.where", measure.Word(bench.Where)))
 	l.Add(l.job.Figure("bench_mark.height", "height of the bench mark", "ground.bench_mark.height", bench.Height))
-	if g.Book == nil {
+	if b == nil {
 		l.Blank("ground.setups", "set-ups of the instrument",
 			"ground.misclosure", "misclosure on the bench mark, found less known",
 			"ground.misclosure_allowed", "misclosure allowed",
 			"ground.spare_sights", spareSights, "ground.reading_error", readingError)
 		return
 	}
-	for _, s := range g.Book.SetUps {
-		l.setUp(g.Book, s)
+	for _, s := range b.SetUps {
+		l.setUp(b, s)
 	}
-	l.closing(g.Book)
-	l.network(g.Book)
+	l.closing(b)
+	l.network(b)
 }
 
 func (l *ledger) setUp(b *Book, s SetUp) {
@@ -110,4 +111,40 @@ func (l *ledger) network(b *Book) {
 		Formula: "√(sum of squared residuals of all sights ÷ spare sights), the sum least",
 		Working: fmt.Sprintf("√(%.2f mm² ÷ %d) = %s", net.Squares*1e6, net.Redundancy, l.Up(net.Residual)),
 		From:    []string{"ground.spare_sights"}})
+}
+
+// HeightFigure returns the figure of a point that was read, under the key that
+// the point has as a pier or as a spot.
+func (b *Book) HeightFigure(style measure.Style, key, means string, p PointHeight) figure.Figure {
+	l := figure.Ledger{Style: style}
+	f := figure.Figure{Key: key, Means: means, Value: p.Height,
+		Formula: "height = instrument − reading − misclosure × set-ups so far ÷ all set-ups"}
+	if b.Network != nil {
+		f.Formula = "height = instrument − reading + correction of the set-up by least squares"
+	}
+	if p.Sights > 1 {
+		f.Formula += fmt.Sprintf(", mean of %s that differ by %s", measure.Counted(p.Sights, "sight"), l.Print(p.Spread))
+	}
+	var sums []string
+	for _, at := range p.From {
+		s, shot := b.SetUps[at.SetUp], b.Shot(at)
+		sums = append(sums, l.Sum(shot.Reduced(), figure.Plus(s.Instrument), figure.Minus(measure.Reading(shot.Reading)), figure.Plus(shot.Correction)))
+		f.From = append(f.From, instrumentKey(s.Number))
+		for _, number := range shot.Numbers {
+			f.From = append(f.From, sightKey(s.Number, number))
+		}
+	}
+	for _, setUp := range p.Behind {
+		s, correction := b.SetUps[setUp], b.Network.Corrections[setUp]
+		sums = append(sums, l.Sum(s.FromHeight+correction, figure.Plus(s.Instrument), figure.Minus(measure.Reading(s.Backsight.Reading)), figure.Plus(correction)))
+		f.From = append(f.From, instrumentKey(s.Number), sightKey(s.Number, 1))
+	}
+	f.Working = strings.Join(sums, "; ")
+	switch {
+	case b.Network != nil:
+		f.From = append(f.From, "ground.spare_sights")
+	case b.Closed():
+		f.From = append(f.From, "ground.misclosure")
+	}
+	return f
 }
