@@ -11,7 +11,7 @@ import (
 func (g *Ground) Figures(j *job.Job) []figure.Figure {
 	f := g.frame
 	l := &ledger{Ledger: figure.Ledger{Style: j.Style()}, job: j, nodes: g.nodeKeys()}
-	l.Figures = levelling.Figures(j, f, g.Book)
+	l.Figures = g.Book.Figures(j)
 	l.surface(g)
 	l.floor(g)
 	l.posts(g)
@@ -21,6 +21,7 @@ func (g *Ground) Figures(j *job.Job) []figure.Figure {
 	l.stone(g)
 	l.spoil(g)
 	l.clash(g)
+	l.Figures = append(l.Figures, levelling.InstrumentFigures(j, f)...)
 	l.outlook(g, f)
 	l.measured(g)
 	return l.Figures

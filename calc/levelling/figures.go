@@ -9,12 +9,18 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Figures returns every figure of the level book and of the instrument. The
-// keys are the same whatever is known: without a book what it would tell has no
-// value, and prints as a blank.
-func Figures(j *job.Job, f *frame.Frame, b *Book) []figure.Figure {
+// Figures returns every figure of the level book. The keys are the same
+// whatever is known: without a book, nil, they have no value and print as blanks.
+func (b *Book) Figures(j *job.Job) []figure.Figure {
 	l := &ledger{Ledger: figure.Ledger{Style: j.Style()}, job: j}
 	l.readings(b)
+	return l.Figures
+}
+
+// InstrumentFigures returns what the checks of the instrument may show and what
+// they came to, and where it stands best.
+func InstrumentFigures(j *job.Job, f *frame.Frame) []figure.Figure {
+	l := &ledger{Ledger: figure.Ledger{Style: j.Style()}, job: j}
 	l.checks()
 	l.checked()
 	l.stands(f)
