@@ -101,6 +101,9 @@ func (b *Book) readData(layer Layer, depth int, faults *fault.List) {
 	}
 }
 
+// mostInFolder bounds a folder of pages: the built-in one has a few dozen.
+const mostInFolder = 1000
+
 // readFolder reads the pages of a layer, as far as their text.
 func readFolder(layer Layer, depth int, found map[string]*page, faults *fault.List) {
 	if layer.Pages == nil {
@@ -108,7 +111,11 @@ func readFolder(layer Layer, depth int, found map[string]*page, faults *fault.Li
 	}
 	entries, err := fs.ReadDir(layer.Pages, ".")
 	if err != nil {
-		faults.Add(fault.Fault{At: fault.Place{File: layer.Folder}, Wrong: "the folder of pages cannot be read: " + err.Error(), Remedy: "name a folder of .md files"})
+		faults.Add(fault.Fault{At: fault.Place{File: layer.Folder}, Wrong: "the folder of pages cannot be read: " + reason(err), Remedy: "name a folder of .md files"})
+	}
+	if len(entries) > mostInFolder {
+		faults.Add(fault.Fault{At: fault.Place{File: layer.Folder}, Wrong: fmt.Sprintf("the folder of pages holds more than %d files", mostInFolder), Remedy: "name a folder that holds the pages alone"})
+		return
 	}
 	for _, entry := range entries {
 		name, isPage := strings.CutSuffix(entry.Name(), ".md")
@@ -132,7 +139,7 @@ func readFolder(layer Layer, depth int, found map[string]*page, faults *fault.Li
 func readable(source []byte, err error, file string, faults *fault.List) (string, bool) {
 	switch {
 	case err != nil:
-		faults.Add(fault.Fault{At: fault.Place{File: file}, Wrong: "the file cannot be read: " + err.Error(), Remedy: "see that it is there and open to reading"})
+		faults.Add(fault.Fault{At: fault.Place{File: file}, Wrong: "the file cannot be read: " + reason(err), Remedy: "see that it is there and open to reading"})
 	case !utf8.Valid(source):
 		faults.Add(fault.Fault{At: fault.Place{File: file}, Wrong: "the file is not UTF-8 text", Remedy: "save it as UTF-8"})
 	default:
@@ -140,6 +147,15 @@ func readable(source []byte, err error, file string, faults *fault.List) (string
 		return strings.ReplaceAll(text, "\r\n", "\n"), true
 	}
 	return "", false
+}
+
+// reason says why a file was not read, without the name that stands beside it.
+func reason(err error) string {
+	var at *fs.PathError
+	if errors.As(err, &at) {
+		return at.Err.Error()
+	}
+	return err.Error()
 }
 
 // readPages reads all pages, as many at once as there are processors.

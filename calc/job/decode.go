@@ -27,6 +27,7 @@ func Read(fsys fs.FS, name string) (*Job, fault.List) {
 	r.table("", nil, root, tree(), 0)
 	r.defaults()
 	r.finish()
+	files.pages(r)
 	r.job.check(r)
 	r.publish()
 	if names := r.job.pierNames(); names != nil {

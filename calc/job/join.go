@@ -1,6 +1,7 @@
 package job
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"slices"
@@ -19,7 +20,7 @@ type joiner struct {
 
 // file loads a file with all that it names. chain holds the files on the way.
 func (j *joiner) file(name string, origin figure.Origin, chain []string) *node {
-	root := load(j.fsys, name, origin, j.faults)
+	root := load(j.fsys, name, slices.Concat(tree().names, []string{"shop"}), origin, j.faults)
 	if root == nil {
 		return nil
 	}
@@ -62,7 +63,7 @@ func (j *joiner) yard(root *node, chain []string) {
 		if !ok {
 			return
 		}
-		if content := load(j.fsys, name, figure.Shop, j.faults); content != nil {
+		if content := load(j.fsys, name, tree().next["yard"].names, figure.Shop, j.faults); content != nil {
 			root.pairs[i].value = content
 		} else {
 			root.take("yard")
@@ -83,23 +84,48 @@ func (j *joiner) named(key string, value *node, chain []string) *node {
 }
 
 // allowed returns the path of the file that value names, or reports why it may
-// not be read: outside the folder, missing, or one of the files on the way here.
+// not be read: outside the folder, missing, no file, or one of those on the way
+// here.
 func (j *joiner) allowed(key string, value *node, chain []string) (string, bool) {
-	name, inside := below(value.at.File, strings.TrimSpace(value.text))
-	switch {
-	case !inside || !fs.ValidPath(name):
-		j.wrong(key, value.at, fmt.Sprintf("%q leads out of the folder of the jobs", value.text), "name a file beside this one or below, such as shop.yaml")
+	name, inside := reach(j.fsys, value.at.File, strings.TrimSpace(value.text))
+	if !inside {
+		j.wrong(key, value.at, leadsOut(value.text), "name a file beside this one or below, such as shop.yaml"+orAlso)
 		return "", false
-	case slices.Contains(chain, name):
+	}
+	if slices.Contains(chain, name) {
 		j.wrong(key, value.at, fmt.Sprintf("the files go round in a circle: %s", strings.Join(append(slices.Clone(chain), name), " names ")), "take one of these names out")
 		return "", false
 	}
 	info, err := fs.Stat(j.fsys, name)
-	if err != nil || info.IsDir() {
+	switch {
+	case errors.Is(err, ErrNotPlain):
+		j.wrong(key, value.at, fmt.Sprintf("%q is not a plain file but a pipe, a device or the like", value.text), "name a file")
+		return "", false
+	case err == nil && info.IsDir(), err != nil && !errors.Is(err, ErrTooLarge):
 		j.wrong(key, value.at, fmt.Sprintf("there is no file %q beside this one", value.text), "look at the spelling; the path counts from the file that names it")
 		return "", false
 	}
 	return name, true
+}
+
+func leadsOut(name string) string {
+	return fmt.Sprintf("%q leads out of the folder of the job", name)
+}
+
+const orAlso = "; a folder elsewhere is read when the command names it: -also DIR"
+
+// pages turns the folder that the key "pages" names into its path, or reports
+// that it may not be read.
+func (j *joiner) pages(r *reader) {
+	at, given := r.given["pages"]
+	if !given || r.bad["pages"] {
+		return
+	}
+	folder, inside := reach(j.fsys, at.File, r.job.Pages)
+	if !inside {
+		r.wrong("pages", at, leadsOut(r.job.Pages), "name a folder beside this file or below, such as our-pages"+orAlso)
+	}
+	r.job.Pages = folder
 }
 
 func (j *joiner) wrong(path string, at fault.Place, wrong, remedy string) {

@@ -1,7 +1,6 @@
 package job
 
 import (
-	"path"
 	"strings"
 	"unicode/utf8"
 
@@ -56,8 +55,9 @@ func (n *node) get(key string) *node {
 
 // source is one file as text.
 type source struct {
-	name  string
-	lines []string
+	name   string
+	lines  []string
+	hidden bool // no line of it is shown
 }
 
 // newSource splits a text at the line breaks that the reader of the file counts.
@@ -72,6 +72,9 @@ func (s *source) place(line, column, length int) fault.Place {
 	text := s.lines[line-1]
 	room := utf8.RuneCountInString(text)
 	column = min(max(column, 1), room+1)
+	if s.hidden {
+		text = ""
+	}
 	return fault.Place{File: s.name, Line: line, Column: column, Text: text, Length: max(1, min(length, room-column+1))}
 }
 
@@ -89,16 +92,6 @@ func (s *source) after(line, column int) string {
 		}
 	}
 	return ""
-}
-
-// below returns the path of a file that another file names, and whether it
-// stays inside the folder that may be read.
-func below(from, name string) (string, bool) {
-	if path.IsAbs(name) || strings.ContainsAny(name, `\:`) || name == "" {
-		return "", false
-	}
-	joined := path.Join(path.Dir(from), name)
-	return joined, joined != "." && joined != ".." && !strings.HasPrefix(joined, "../")
 }
 
 // String returns the value in one line, as a file would have it.

@@ -16,16 +16,21 @@ import (
 	"pierbook/calc/figure"
 )
 
-// mostBytes bounds a job file: a real one has a few thousand.
-const mostBytes = 1 << 20
-
-// load reads one file into nodes. The root is nil when the file cannot be read
-// as a table of keys at all. Every loss that the language would take silently
-// is a fault: see [builder].
-func load(fsys fs.FS, name string, origin figure.Origin, faults *fault.List) *node {
+// load reads one file into nodes, whose outermost keys are among the names. The
+// root is nil when the file cannot be read as a table of keys at all. Every loss
+// that the language would take silently is a fault: see [builder]. Of a file
+// that is not one of ours no line is shown, and nothing at all when a file named
+// it and no person.
+func load(fsys fs.FS, name string, names []string, origin figure.Origin, faults *fault.List) *node {
 	file := fault.Place{File: name}
-	data, err := readAtMost(fsys, name, mostBytes+1)
+	data, err := readAtMost(fsys, name, MostBytes+1)
 	switch {
+	case errors.Is(err, ErrNotPlain):
+		faults.Add(fault.Fault{At: file, Wrong: "this is not a plain file but a pipe, a device or the like", Remedy: "name a file, or write - for the job on standard input"})
+		return nil
+	case errors.Is(err, ErrTooLarge), len(data) > MostBytes:
+		faults.Add(fault.Fault{At: file, Wrong: "the file is over 1 MB", Remedy: "a job file holds a few hundred lines; is this the right file?"})
+		return nil
 	case errors.Is(err, fs.ErrNotExist):
 		faults.Add(fault.Fault{At: file, Wrong: "there is no such file", Remedy: "look at the spelling and the folder of the name"})
 		return nil
@@ -35,13 +40,15 @@ func load(fsys fs.FS, name string, origin figure.Origin, faults *fault.List) *no
 	case err != nil:
 		faults.Add(fault.Fault{At: file, Wrong: "the file cannot be read", Remedy: "is it a plain file, and may it be read?"})
 		return nil
-	case len(data) > mostBytes:
-		faults.Add(fault.Fault{At: file, Wrong: "the file is over 1 MB", Remedy: "a job file holds a few hundred lines; is this the right file?"})
-		return nil
 	}
 	text := string(data)
 	src := newSource(name, strings.ToValidUTF8(text, "\ufffd"))
-	if !plainText(src, text, faults) {
+	src.hidden = !isOurs(src, names)
+	if src.hidden && origin != figure.Given && strings.TrimSpace(text) != "" {
+		faults.Add(fault.Fault{At: file, Wrong: "this is not a file of this kind: hardly any of its outermost keys belongs here", Remedy: "is it the right file? pierbook help job lists the keys"})
+		return nil
+	}
+	if !plainText(src, text, faults) || !shallow(src, faults) {
 		return nil
 	}
 	return parse(src, text, origin, faults)

@@ -237,7 +237,7 @@ func TestValuesThatAreWrongTogether(t *testing.T) {
 		{"waste of everything", "stone: {waste: 90%}", "stone.waste: 90% is too much waste"},
 		{"fraction that is none", "fraction: 1/10\"", `fraction: "2.54 mm" is no mark of an inch tape`},
 		{"neither yes nor no", "client_page: {money: maybe}", `client_page.money: "maybe" is not yes or no`},
-		{"folder outside", "pages: ../../etc", `pages: "../../etc" leads out of the folder of the jobs`},
+		{"folder outside", "pages: ../../etc", `pages: "../../etc" leads out of the folder of the job`},
 		{"accuracy", "ground: {instrument: {error: good}}", `ground.instrument.error: "good" is not an accuracy`},
 		{"no floor", "platform: {length: 10', width: 8'}", "platform.floor_load: is missing"},
 		{"no width", "platform: {length: 10', use: deck}", "platform.width: is missing"},

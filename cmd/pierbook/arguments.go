@@ -45,5 +45,10 @@ func optionTrouble(err error) string {
 	if option, ok := strings.CutPrefix(text, "flag needs an argument: "); ok {
 		return "nothing stands after " + option
 	}
+	if _, trouble, ok := strings.Cut(text, "for flag -"); ok {
+		if option, what, ok := strings.Cut(trouble, ": "); ok {
+			return "-" + option + ": " + what
+		}
+	}
 	return text
 }

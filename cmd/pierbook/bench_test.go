@@ -41,14 +41,14 @@ func BenchmarkMakeSample(b *testing.B) {
 
 // BenchmarkEachFurtherJob is what a job costs once the pages are read.
 func BenchmarkEachFurtherJob(b *testing.B) {
-	pages := newLibrary(content.Sample)
+	pages := newLibrary()
 	b.ReportAllocs()
 	for b.Loop() {
 		plan, faults := work(content.Sample, content.SampleJob)
 		if !faults.Empty() {
 			b.Fatal(faults.Err())
 		}
-		if _, faults, err := bind(plan, pages); err != nil || !faults.Empty() {
+		if _, faults, err := bind(plan, content.Sample, pages); err != nil || !faults.Empty() {
 			b.Fatal(faults.Err(), err)
 		}
 	}
@@ -125,7 +125,7 @@ func peakOfMaking(t testing.TB, jobs []string) uint64 {
 			}
 		}
 	}()
-	m, err := newMaking(jobs, filepath.Join(t.TempDir(), "binders"))
+	m, err := newMaking(jobs, filepath.Join(t.TempDir(), "binders"), nil)
 	require.NoError(t, err)
 	exit := m.run(io.Discard, io.Discard)
 	close(stop)

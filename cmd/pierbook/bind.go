@@ -6,6 +6,7 @@ import (
 	"html/template"
 	"io/fs"
 	"maps"
+	"path"
 	"slices"
 	"sync"
 
@@ -19,34 +20,41 @@ import (
 	"pierbook/layouts/spreadsheet"
 )
 
-// library holds the pages, each set read once and shared by all jobs that use it.
+// library holds the pages, each set read once and shared by all jobs that use
+// it and may read the same.
 type library struct {
-	files fs.FS
 	mutex sync.Mutex
-	books map[string]func() (*content.Book, fault.List)
+	books map[shelf]func() (*content.Book, fault.List)
 }
 
-func newLibrary(files fs.FS) *library {
-	return &library{files: files, books: map[string]func() (*content.Book, fault.List){}}
+// shelf is a folder of pages, and the job's folder that it is read from.
+type shelf struct{ folder, from string }
+
+func newLibrary() *library {
+	return &library{books: map[shelf]func() (*content.Book, fault.List){}}
 }
 
 // book returns the built-in pages with the shop's own laid over them.
-func (l *library) book(folder string) (*content.Book, fault.List) {
+func (l *library) book(files fs.FS, folder string) (*content.Book, fault.List) {
+	at := shelf{folder: folder}
+	if own, ok := files.(reading); ok && folder != "" {
+		at.from = path.Dir(own.job)
+	}
 	l.mutex.Lock()
-	read, known := l.books[folder]
+	read, known := l.books[at]
 	if !known {
-		read = sync.OnceValues(func() (*content.Book, fault.List) { return l.read(folder) })
-		l.books[folder] = read
+		read = sync.OnceValues(func() (*content.Book, fault.List) { return readBook(files, folder) })
+		l.books[at] = read
 	}
 	l.mutex.Unlock()
 	return read()
 }
 
-func (l *library) read(folder string) (*content.Book, fault.List) {
+func readBook(files fs.FS, folder string) (*content.Book, fault.List) {
 	if folder == "" {
 		return content.Read(content.BuiltIn())
 	}
-	own, err := fs.Sub(l.files, folder)
+	own, err := fs.Sub(files, folder)
 	if err != nil {
 		var faults fault.List
 		faults.Add(fault.Fault{At: fault.Place{File: folder}, Wrong: err.Error(), Remedy: "name a folder of pages beside the job file"})
@@ -57,8 +65,8 @@ func (l *library) read(folder string) (*content.Book, fault.List) {
 
 // bookFor returns the pages of a plan's job. It reports answers to questions
 // that the pages do not ask, which would be lost without a word.
-func (l *library) bookFor(p *calc.Plan) (*content.Book, fault.List) {
-	book, faults := l.book(p.Job.Pages)
+func (l *library) bookFor(p *calc.Plan, files fs.FS) (*content.Book, fault.List) {
+	book, faults := l.book(files, p.Job.Pages)
 	if !faults.Empty() {
 		return nil, faults
 	}
@@ -73,8 +81,8 @@ func (l *library) bookFor(p *calc.Plan) (*content.Book, fault.List) {
 
 // wrongPages reports what is wrong with the pages of a plan's job and what a
 // shop's own ask for that the job does not have. Nothing is drawn for it.
-func wrongPages(p *calc.Plan, pages *library) fault.List {
-	book, faults := pages.bookFor(p)
+func wrongPages(p *calc.Plan, files fs.FS, pages *library) fault.List {
+	book, faults := pages.bookFor(p, files)
 	if !faults.Empty() || p.Job.Pages == "" {
 		return faults
 	}
@@ -99,8 +107,8 @@ func work(files fs.FS, name string) (*calc.Plan, fault.List) {
 }
 
 // bind makes the files of a job's binder.
-func bind(p *calc.Plan, pages *library) (map[string][]byte, fault.List, error) {
-	book, faults := pages.bookFor(p)
+func bind(p *calc.Plan, from fs.FS, pages *library) (map[string][]byte, fault.List, error) {
+	book, faults := pages.bookFor(p, from)
 	if !faults.Empty() {
 		return nil, faults, nil
 	}

@@ -62,7 +62,7 @@ func filesFrom(t testing.TB, files fs.FS, name string) map[string][]byte {
 	t.Helper()
 	plan, faults := work(files, name)
 	require.NoError(t, faults.Err())
-	made, faults, err := bind(plan, newLibrary(files))
+	made, faults, err := bind(plan, files, newLibrary())
 	require.NoError(t, err)
 	require.NoError(t, faults.Err())
 	return made

@@ -13,6 +13,7 @@ import (
 
 func runCheck(args []string, stdout, stderr io.Writer) int {
 	options := flag.NewFlagSet("check", flag.ContinueOnError)
+	folders := addAlso(options)
 	jobs, exit, stop := parse(options, args, stdout, stderr)
 	if stop {
 		return exit
@@ -21,13 +22,13 @@ func runCheck(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "pierbook check: no job given\n  pierbook check JOB...")
 		return wrongUsage
 	}
-	d, err := newDisk()
+	d, err := newDisk(*folders)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook check:", err)
 		return faulty
 	}
 	exit = done
-	pages := newLibrary(d.files())
+	pages := newLibrary()
 	for i, typed := range jobs {
 		well := false
 		if err := guarded(typed, func() { well = checkOne(d, pages, typed, i > 0, stdout, stderr) }); err != nil {
@@ -42,15 +43,16 @@ func runCheck(args []string, stdout, stderr io.Writer) int {
 
 // checkOne checks one job and says whether nothing is wrong or failing. The
 // numbers of a later job stand apart from those before.
-func checkOne(d disk, pages *library, typed string, later bool, stdout, stderr io.Writer) bool {
+func checkOne(d *disk, pages *library, typed string, later bool, stdout, stderr io.Writer) bool {
 	name, err := d.name(typed)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook check:", err)
 		return false
 	}
-	plan, faults := work(d.files(), name)
+	files := d.files(name)
+	plan, faults := work(files, name)
 	if faults.Empty() {
-		faults = wrongPages(plan, pages)
+		faults = wrongPages(plan, files, pages)
 	}
 	if !faults.Empty() {
 		d.relabelled(faults).Print(stderr)
@@ -59,7 +61,7 @@ func checkOne(d disk, pages *library, typed string, later bool, stdout, stderr i
 	if later {
 		fmt.Fprintln(stdout)
 	}
-	printKeyNumbers(plan, typed, stdout)
+	printKeyNumbers(plan, d.shown(name), stdout)
 	lines := failing(plan)
 	for _, line := range lines {
 		fmt.Fprintf(stdout, "FAILS %s\n", line)

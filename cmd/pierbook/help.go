@@ -18,7 +18,7 @@ Exit status: 0 done, 1 faults in a job or failing checks, 2 wrong usage.
 `
 
 var helpTexts = map[string]string{
-	"make": `pierbook make [JOB...] [-o DIR]
+	"make": `pierbook make [JOB...] [-o DIR] [-also DIR]...
 
 Writes the binder of each job file into DIR/NAME, where NAME is made from the
 job's name: index.html (the binder, to print or to open on a phone),
@@ -29,18 +29,28 @@ binders in DIR it also writes the front page DIR/index.html.
 A binder appears whole or not at all. A faulty job does not spoil the others.
 A job that fails a check is bound with NOT FOR CONSTRUCTION on every sheet.
 
-  -o DIR   where the binders go (binders)
+A hyphen in the place of a job reads it from standard input.
+
+  -o DIR     where the binders go (binders)
+  -also DIR  a further folder that jobs may read files from; a job reads from
+             its own folder and below, and no link leads out of these
 `,
-	"check": `pierbook check JOB...
+	"check": `pierbook check JOB... [-also DIR]...
 
 Reads and calculates each job, prints what is wrong or failing and the key
-numbers. Writes nothing.
+numbers. Writes nothing. A hyphen reads the job from standard input.
+
+  -also DIR  a further folder that jobs may read files from; a job reads from
+             its own folder and below, and no link leads out of these
 `,
-	"why": `pierbook why JOB KEY
+	"why": `pierbook why JOB KEY [-also DIR]...
 
 Says where a figure comes from: the line of the job file, the default and its
 source, or the sum with its numbers, down to the readings. The keys are in
 figures.json of every binder: floor.height, pier.A1.post, joist.count, …
+
+  -also DIR  a further folder that jobs may read files from; a job reads from
+             its own folder and below, and no link leads out of these
 `,
 	"version": `pierbook version
 
@@ -62,6 +72,8 @@ a default, or stay blank; the assumptions sheet shows each default and its sourc
 
 shop: FILE lays a shop's file of the same keys under the job, map under map;
 yard: FILE names a file with the keys of yard; none takes away what the shop set.
+Both lie in the folder of the job or below, unless the command names another
+folder to read from with -also.
 
 `,
 }

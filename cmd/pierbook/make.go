@@ -22,6 +22,7 @@ import (
 func runMake(args []string, stdout, stderr io.Writer) int {
 	options := flag.NewFlagSet("make", flag.ContinueOnError)
 	out := options.String("o", "binders", "folder for the binders")
+	folders := addAlso(options)
 	jobs, exit, stop := parse(options, args, stdout, stderr)
 	if stop {
 		return exit
@@ -34,7 +35,7 @@ func runMake(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintf(stderr, "pierbook make: %s is a file, so no binder can go into it\n  name a folder after -o\n", *out)
 		return faulty
 	}
-	m, err := newMaking(jobs, *out)
+	m, err := newMaking(jobs, *out, *folders)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook make:", err)
 		return faulty
@@ -44,10 +45,10 @@ func runMake(args []string, stdout, stderr io.Writer) int {
 
 // making is one run of the make command.
 type making struct {
-	files  fs.FS
+	files  func(job string) fs.FS
 	show   func(fault.List) fault.List // names files as the person typed them
 	shown  func(string) string         // likewise for one name
-	names  []string                    // of the jobs in files
+	names  []string                    // of the jobs among the files
 	out    string
 	pages  *library
 	claims map[string]int // folder to the first job that asked for it
@@ -67,17 +68,17 @@ type outcome struct {
 	done   bool
 }
 
-func newMaking(jobs []string, out string) (*making, error) {
+func newMaking(jobs []string, out string, folders also) (*making, error) {
 	m := &making{out: out, claims: map[string]int{}, twice: map[int]string{}}
 	if len(jobs) == 0 {
-		m.files, m.names, m.show = content.Sample, []string{content.SampleJob}, func(l fault.List) fault.List { return l }
+		m.files, m.names, m.show = func(string) fs.FS { return content.Sample }, []string{content.SampleJob}, func(l fault.List) fault.List { return l }
 		m.shown = func(string) string { return "the built-in sample" }
 	} else {
-		d, err := newDisk()
+		d, err := newDisk(folders)
 		if err != nil {
 			return nil, err
 		}
-		m.files, m.show, m.shown = d.files(), d.relabelled, d.shown
+		m.files, m.show, m.shown = d.files, d.relabelled, d.shown
 		for _, typed := range jobs {
 			name, err := d.name(typed)
 			if err != nil {
@@ -88,7 +89,7 @@ func newMaking(jobs []string, out string) (*making, error) {
 			}
 		}
 	}
-	m.pages = newLibrary(m.files)
+	m.pages = newLibrary()
 	return m, nil
 }
 
@@ -153,7 +154,7 @@ func (m *making) claimFolders() {
 			defer func() { <-slots }()
 			// What goes wrong here goes wrong again, and is told, when the job is made.
 			_ = guarded(name, func() {
-				if j, faults := job.Read(m.files, name); faults.Empty() {
+				if j, faults := job.Read(m.files(name), name); faults.Empty() {
 					folders[i] = j.Slug()
 				}
 			})
@@ -174,7 +175,7 @@ func (m *making) claimFolders() {
 
 // readAhead reads the built-in pages, which nearly every job wants.
 func (m *making) readAhead() {
-	_ = guarded("", func() { m.pages.book("") }) // whoever asks for them next is told what went wrong
+	_ = guarded("", func() { m.pages.book(nil, "") }) // whoever asks for them next is told what went wrong
 }
 
 // one makes the binder of one job, whatever becomes of it.
@@ -186,7 +187,8 @@ func (m *making) one(i int) (r outcome) {
 }
 
 func (m *making) bind(i int) (r outcome) {
-	plan, faults := work(m.files, m.names[i])
+	files := m.files(m.names[i])
+	plan, faults := work(files, m.names[i])
 	if !faults.Empty() {
 		return outcome{faults: m.show(faults)}
 	}
@@ -199,12 +201,12 @@ func (m *making) bind(i int) (r outcome) {
 	if last, ok := lastIssue(m.out, plan.Job.Slug()); ok {
 		plan.CompareWith(last)
 	}
-	files, faults, err := bind(plan, m.pages)
+	bound, faults, err := bind(plan, files, m.pages)
 	if !faults.Empty() || err != nil {
 		return outcome{faults: m.show(faults), err: err}
 	}
 	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), sheets: string(plan.Ground.Progress)}
-	if r.err = writeFolder(m.out, r.folder, files); r.err == nil {
+	if r.err = writeFolder(m.out, r.folder, bound); r.err == nil {
 		r.done = true
 	}
 	return r

@@ -36,7 +36,7 @@ func filesOf(t testing.TB, text string) map[string][]byte {
 	files := fstest.MapFS{"job.yaml": {Data: []byte(text)}}
 	plan, faults := work(files, "job.yaml")
 	require.NoError(t, faults.Err())
-	made, faults, err := bind(plan, newLibrary(files))
+	made, faults, err := bind(plan, files, newLibrary())
 	require.NoError(t, faults.Err())
 	require.NoError(t, err)
 	return made

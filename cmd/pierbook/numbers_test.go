@@ -35,7 +35,7 @@ func boundFiles(t testing.TB, name string) map[string][]byte {
 	}
 	plan, faults := work(files, name)
 	require.NoError(t, faults.Err())
-	made, faults, err := bind(plan, newLibrary(files))
+	made, faults, err := bind(plan, files, newLibrary())
 	require.NoError(t, err)
 	require.NoError(t, faults.Err())
 	return made

@@ -11,6 +11,7 @@ import (
 
 func runWhy(args []string, stdout, stderr io.Writer) int {
 	options := flag.NewFlagSet("why", flag.ContinueOnError)
+	folders := addAlso(options)
 	plain, exit, stop := parse(options, args, stdout, stderr)
 	if stop {
 		return exit
@@ -19,7 +20,7 @@ func runWhy(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintln(stderr, "pierbook why: a job file and the key of a figure are wanted\n  pierbook why JOB KEY, such as pierbook why my-job.yaml pier.A1.post")
 		return wrongUsage
 	}
-	d, err := newDisk()
+	d, err := newDisk(*folders)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook why:", err)
 		return faulty
@@ -31,7 +32,7 @@ func runWhy(args []string, stdout, stderr io.Writer) int {
 	}
 	var plan *calc.Plan
 	var faults fault.List
-	if err := guarded(plain[0], func() { plan, faults = work(d.files(), name) }); err != nil {
+	if err := guarded(plain[0], func() { plan, faults = work(d.files(name), name) }); err != nil {
 		blame(stderr, plain[0], err)
 		return faulty
 	}
