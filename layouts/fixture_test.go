@@ -62,30 +62,30 @@ func ruler(content.Call) template.HTML {
 }
 
 func fixtureBlocks(name string) content.Blocks {
-	holes := Table{Size: Working, Head: []Column{{Text: "Pier"}, {Text: "Wanted", Unit: "in", Align: Right, Big: true}, {Text: "Least", Unit: "in", Align: Right}, {Text: "Most", Unit: "in", Align: Right}, {Text: "Dug"}, {Text: "Found"}}}
-	posts := Table{Size: Working, Note: "Cut the longest first.", Head: []Column{{Text: "Pier"}, {Text: "Ground"}, {Text: "Printed", Unit: "in", Align: Right}, {Text: "Post", Unit: "in", Align: Right, Big: true}, {Text: "Cut", Align: Centre}}}
-	levels := Table{Size: Fine, Head: []Column{{Text: "Spot"}, {Text: "Backsight", Align: Right}, {Text: "Foresight", Align: Right}, {Text: "Rise", Align: Right}, {Text: "Fall", Align: Right}, {Text: "Reduced level", Align: Right}, {Text: "Remark"}}}
+	holes := content.Table{Size: content.Working, Head: []content.Column{{Text: "Pier"}, {Text: "Wanted", Unit: "in", Align: content.Right, Big: true}, {Text: "Least", Unit: "in", Align: content.Right}, {Text: "Most", Unit: "in", Align: content.Right}, {Text: "Dug"}, {Text: "Found"}}}
+	posts := content.Table{Size: content.Working, Note: "Cut the longest first.", Head: []content.Column{{Text: "Pier"}, {Text: "Ground"}, {Text: "Printed", Unit: "in", Align: content.Right}, {Text: "Post", Unit: "in", Align: content.Right, Big: true}, {Text: "Cut", Align: content.Centre}}}
+	levels := content.Table{Size: content.Fine, Head: []content.Column{{Text: "Spot"}, {Text: "Backsight", Align: content.Right}, {Text: "Foresight", Align: content.Right}, {Text: "Rise", Align: content.Right}, {Text: "Fall", Align: content.Right}, {Text: "Reduced level", Align: content.Right}, {Text: "Remark"}}}
 	for _, line := range []string{"A", "B", "C"} {
-		var holeRows, postRows [][]Cell
+		var holeRows, postRows [][]content.Cell
 		for i := 1; i <= 5; i++ {
 			pier := fmt.Sprintf("%s%d", line, i)
-			holeRows = append(holeRows, []Cell{{Text: pier, Kind: Head}, {Text: fmt.Sprintf("%d 1/2", 4+i)}, {Text: "4"}, {Text: "20"}, {Kind: Blank, Text: "depth dug at " + pier}, {Kind: Blank, Text: "what was found at " + pier}})
-			postRows = append(postRows, []Cell{{Text: pier, Kind: Head}, {Text: "estimated", Assumed: i == 2, Memory: i == 3}, {Text: "−12 3/16"}, {Text: fmt.Sprintf("%d 7/16", 3+i), Strong: i == 5}, {Kind: Tick}})
-			levels.Rows = append(levels.Rows, Text(pier, "4′ 2 1/4″", "4′ 9″", "", "6 3/4″", "−6 3/4″", name))
+			holeRows = append(holeRows, []content.Cell{{Text: pier, Kind: content.Head}, {Text: fmt.Sprintf("%d 1/2", 4+i)}, {Text: "4"}, {Text: "20"}, {Kind: content.Blank, Text: "depth dug at " + pier}, {Kind: content.Blank, Text: "what was found at " + pier}})
+			postRows = append(postRows, []content.Cell{{Text: pier, Kind: content.Head}, {Text: "estimated", Assumed: i == 2, Memory: i == 3}, {Text: "−12 3/16"}, {Text: fmt.Sprintf("%d 7/16", 3+i), Strong: i == 5}, {Kind: content.Tick}})
+			levels.Rows = append(levels.Rows, content.Text(pier, "4′ 2 1/4″", "4′ 9″", "", "6 3/4″", "−6 3/4″", name))
 		}
-		holes.Groups = append(holes.Groups, Group{Name: "Line " + line, Rows: holeRows})
-		posts.Groups = append(posts.Groups, Group{Name: "Line " + line, Rows: postRows})
+		holes.Groups = append(holes.Groups, content.Group{Name: "Line " + line, Rows: holeRows})
+		posts.Groups = append(posts.Groups, content.Group{Name: "Line " + line, Rows: postRows})
 	}
 	for range 4 { // long enough to run over
 		levels.Rows = append(levels.Rows, levels.Rows[:15]...)
 	}
-	tables := map[string]Table{"holes": holes, "posts": posts, "levels": levels}
+	tables := map[string]content.Table{"holes": holes, "posts": posts, "levels": levels}
 	form := Form{Result: "post", Plus: "reading on the seat", Minus: "reading on the bench mark", Reads: FeetInches,
 		Fraction: measure.Sixteenth, Least: 3 * measure.Inch, Most: 24 * measure.Inch, Points: []Point{{"A1", 12 * measure.Inch}, {"A2", -3 * measure.Inch}}}
 	return content.Blocks{
 		"drawing": {Names: []string{"pier"}, Make: ruler},
 		"table":   {Names: []string{"holes", "posts", "levels"}, Make: func(c content.Call) template.HTML { return tables[c.Argument].For(c) }},
-		"parts":   {Names: []string{"posts"}, Make: Table{Head: []Column{{Text: "Part"}, {Text: "Count", Align: Right}}, Rows: [][]Cell{Text("Post, 4×4", "15")}}.For},
+		"parts":   {Names: []string{"posts"}, Make: content.Table{Head: []content.Column{{Text: "Part"}, {Text: "Count", Align: content.Right}}, Rows: [][]content.Cell{content.Text("Post, 4×4", "15")}}.For},
 		"form":    {Names: []string{"post"}, Make: form.For},
 	}
 }

@@ -11,6 +11,7 @@ import (
 type Registry struct {
 	figures []Figure
 	index   map[string]int
+	sets    []Set
 }
 
 // Add puts figures into the registry. Two figures with one key are a

@@ -5,18 +5,18 @@ import (
 	"strconv"
 	"strings"
 
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // pierRowed is the row that a table has for one pier, without the pier's name.
 type pierRowed struct {
 	pier  string
-	cells []layouts.Cell
+	cells []content.Cell
 }
 
 // alike makes one row of all piers of which a table says the same.
-func alike(list []pierRowed) [][]layouts.Cell {
-	var rows [][]layouts.Cell
+func alike(list []pierRowed) [][]content.Cell {
+	var rows [][]content.Cell
 	for len(list) > 0 {
 		first := list[0]
 		same := func(r pierRowed) bool { return slices.Equal(r.cells, first.cells) }
@@ -26,7 +26,7 @@ func alike(list []pierRowed) [][]layouts.Cell {
 				piers = append(piers, r.pier)
 			}
 		}
-		rows = append(rows, append([]layouts.Cell{head(inRuns(piers))}, first.cells...))
+		rows = append(rows, append([]content.Cell{head(inRuns(piers))}, first.cells...))
 		list = slices.DeleteFunc(slices.Clone(list), same)
 	}
 	return rows

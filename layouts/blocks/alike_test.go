@@ -5,13 +5,13 @@ import (
 
 	"github.com/stretchr/testify/assert"
 
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 func TestPiersOfWhichATableSaysTheSameStandTogether(t *testing.T) {
-	seven, two := layouts.Text("8″", "bed 5″"), layouts.Text("8″", "floor +2″")
-	got := alike([]pierRowed{{"A1", seven}, {"A2", seven}, {"A3", two}, {"A4", seven}, {"B1", layouts.Text("9″", "bed 5″")}})
-	assert.Equal(t, []string{"A1, A2, A4 | 8″ | bed 5″", "A3 | 8″ | floor +2″", "B1 | 9″ | bed 5″"}, rows(layouts.Table{Rows: got}))
+	seven, two := content.Text("8″", "bed 5″"), content.Text("8″", "floor +2″")
+	got := alike([]pierRowed{{"A1", seven}, {"A2", seven}, {"A3", two}, {"A4", seven}, {"B1", content.Text("9″", "bed 5″")}})
+	assert.Equal(t, []string{"A1, A2, A4 | 8″ | bed 5″", "A3 | 8″ | floor +2″", "B1 | 9″ | bed 5″"}, rows(content.Table{Rows: got}))
 }
 
 func TestPiersThatFollowOneAnotherAreNamedByFirstAndLast(t *testing.T) {

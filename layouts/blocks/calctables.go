@@ -11,22 +11,21 @@ import (
 	"pierbook/calc/measure"
 	"pierbook/calc/strength"
 	"pierbook/content"
-	"pierbook/layouts"
 )
 
 // Tables of the calculation sheets.
 
 // assumptionTable lists every value that the job did not give, with its source.
-func assumptionTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Key"), words("What"), words("Taken as"), words("From")}, Size: layouts.Fine}
-	shop := layouts.Group{Name: "From the shop's and the yard's files"}
-	assumed := layouts.Group{Name: "Assumed: not given by the job"}
+func assumptionTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Key"), words("What"), words("Taken as"), words("From")}, Size: content.Fine}
+	shop := content.Group{Name: "From the shop's and the yard's files"}
+	assumed := content.Group{Name: "Assumed: not given by the job"}
 	for _, e := range p.Job.Entries() {
 		switch e.Origin {
 		case figure.Assumed:
-			assumed.Rows = append(assumed.Rows, []layouts.Cell{head(e.Path), text(e.Means), text(e.Text), remembered(e.Source, e.Memory)})
+			assumed.Rows = append(assumed.Rows, []content.Cell{head(e.Path), text(e.Means), text(e.Text), remembered(e.Source, e.Memory)})
 		case figure.Shop:
-			shop.Rows = append(shop.Rows, []layouts.Cell{head(e.Path), text(e.Means), text(e.Text), text(fmt.Sprintf("%s, line %d", fileName(e.At.File), e.At.Line))})
+			shop.Rows = append(shop.Rows, []content.Cell{head(e.Path), text(e.Means), text(e.Text), text(fmt.Sprintf("%s, line %d", fileName(e.At.File), e.At.Line))})
 		}
 	}
 	for _, f := range p.Figures.All() {
@@ -35,10 +34,10 @@ func assumptionTable(p *calc.Plan) layouts.Table {
 			_, fromJob = p.Job.Entry(f.From[0]) // a shorter name for a key of the job
 		}
 		if f.Origin == figure.Assumed && !fromJob && f.Value != nil {
-			assumed.Rows = append(assumed.Rows, []layouts.Cell{head(f.Key), text(f.Means), text(f.Text(p.Style)), remembered(f.Source, f.Memory)})
+			assumed.Rows = append(assumed.Rows, []content.Cell{head(f.Key), text(f.Means), text(f.Text(p.Style)), remembered(f.Source, f.Memory)})
 		}
 	}
-	for _, g := range []layouts.Group{assumed, shop} {
+	for _, g := range []content.Group{assumed, shop} {
 		if len(g.Rows) > 0 {
 			t.Groups = append(t.Groups, g)
 		}
@@ -49,15 +48,15 @@ func assumptionTable(p *calc.Plan) layouts.Table {
 // fileName is the last part of a file's name: a binder names no folders.
 func fileName(path string) string { return path[strings.LastIndexByte(path, '/')+1:] }
 
-func loadTable(p *calc.Plan) layouts.Table {
+func loadTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Load"), number("Amount"), number("Whole"), words("From")}}
+	t := content.Table{Head: []content.Column{words("Load"), number("Amount"), number("Whole"), words("From")}}
 	for _, l := range p.Strength.Loads {
 		whole := text("")
 		if l.Total != 0 {
 			whole = c.quantity(l.Total)
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(l.What), c.quantity(l.Amount), whole, remembered(l.Source, l.Memory)})
+		t.Rows = append(t.Rows, []content.Cell{head(l.What), c.quantity(l.Amount), whole, remembered(l.Source, l.Memory)})
 	}
 	return t
 }
@@ -65,13 +64,13 @@ func loadTable(p *calc.Plan) layouts.Table {
 // checkTable lists the checks that rule, failing ones first: of checks that are
 // made at every pier or on every line the worst one; the others stand in the
 // grids of ratios.
-func checkTable(p *calc.Plan) layouts.Table {
+func checkTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Check"), number("Demand"), number("Capacity"), number("Ratio"), words("Verdict"), words("Clause")}, Size: layouts.Fine}
+	t := content.Table{Head: []content.Column{words("Check"), number("Demand"), number("Capacity"), number("Ratio"), words("Verdict"), words("Clause")}, Size: content.Fine}
 	for _, check := range ruling(p) {
 		ratio := text(ratioText(check.Ratio))
 		ratio.Strong = check.Fails()
-		t.Rows = append(t.Rows, []layouts.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), ratio, text(verdict(check)), remembered(check.Clause, check.Memory)})
+		t.Rows = append(t.Rows, []content.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), ratio, text(verdict(check)), remembered(check.Clause, check.Memory)})
 	}
 	return t
 }
@@ -107,8 +106,8 @@ func ruling(p *calc.Plan) []strength.Check {
 
 // ratioGrid shows the ratios of checks that are made at many places: a row for
 // each place, a column for each kind.
-func ratioGrid(p *calc.Plan, what string, places []string, families ...string) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words(what)}, Size: layouts.Fine}
+func ratioGrid(p *calc.Plan, what string, places []string, families ...string) content.Table {
+	t := content.Table{Head: []content.Column{words(what)}, Size: content.Fine}
 	ratios := map[string]strength.Check{}
 	var kinds []string
 	for _, check := range p.Strength.Checks {
@@ -130,12 +129,12 @@ func ratioGrid(p *calc.Plan, what string, places []string, families ...string) l
 		t.Head = append(t.Head, number(strings.ReplaceAll(kind, "_", " ")))
 	}
 	for _, place := range places {
-		row := []layouts.Cell{head(place)}
+		row := []content.Cell{head(place)}
 		for _, kind := range kinds {
 			check, made := ratios[place+" "+kind]
 			cell := text("")
 			if made {
-				cell = layouts.Cell{Text: ratioText(check.Ratio), Strong: check.Fails()}
+				cell = content.Cell{Text: ratioText(check.Ratio), Strong: check.Fails()}
 			}
 			row = append(row, cell)
 		}
@@ -147,7 +146,7 @@ func ratioGrid(p *calc.Plan, what string, places []string, families ...string) l
 	return t
 }
 
-func pierCheckTable(p *calc.Plan) layouts.Table {
+func pierCheckTable(p *calc.Plan) content.Table {
 	var places []string
 	for _, pier := range p.Frame.Piers {
 		places = append(places, pier.Name)
@@ -155,7 +154,7 @@ func pierCheckTable(p *calc.Plan) layouts.Table {
 	return ratioGrid(p, "Pier", places, "pier", "post")
 }
 
-func beamCheckTable(p *calc.Plan) layouts.Table {
+func beamCheckTable(p *calc.Plan) content.Table {
 	var places []string
 	for _, line := range p.Frame.Lines {
 		places = append(places, line.Name)
@@ -206,29 +205,29 @@ func printed(p *calc.Plan, q measure.Quantity) string {
 }
 
 // pathTable follows the load of the worst pier down to the soil.
-func pathTable(p *calc.Plan) layouts.Table {
+func pathTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Part"), number("Comes on"), number("Goes down"), words("Working")}}
+	t := content.Table{Head: []content.Column{words("Part"), number("Comes on"), number("Goes down"), words("Working")}}
 	for _, step := range p.Strength.Path {
-		t.Rows = append(t.Rows, []layouts.Cell{head(step.Part), c.quantity(step.Adds), c.quantity(step.Sum), text(step.Working)})
+		t.Rows = append(t.Rows, []content.Cell{head(step.Part), c.quantity(step.Adds), c.quantity(step.Sum), text(step.Working)})
 	}
 	return t
 }
 
-func equilibriumTable(p *calc.Plan) layouts.Table {
+func equilibriumTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Loads"), number("Applied"), number("Reactions"), number("Difference")}}
+	t := content.Table{Head: []content.Column{words("Loads"), number("Applied"), number("Reactions"), number("Difference")}}
 	for _, b := range p.Strength.Balance {
-		t.Rows = append(t.Rows, []layouts.Cell{head(b.Case), c.quantity(b.Applied), c.quantity(b.Reactions), c.quantity(b.Difference())})
+		t.Rows = append(t.Rows, []content.Cell{head(b.Case), c.quantity(b.Applied), c.quantity(b.Reactions), c.quantity(b.Difference())})
 	}
 	return t
 }
 
-func pierLoadTable(p *calc.Plan) layouts.Table {
+func pierLoadTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Own weight"), number("Building"), number("Floor load"), number("Snow"), number("Most"), words("Loads together")}, Size: layouts.Fine}
+	t := content.Table{Head: []content.Column{words("Pier"), number("Own weight"), number("Building"), number("Floor load"), number("Snow"), number("Most"), words("Loads together")}, Size: content.Fine}
 	for _, l := range p.Strength.Piers {
-		t.Rows = append(t.Rows, []layouts.Cell{head(l.Name), c.quantity(l.Dead), c.quantity(l.Building), c.quantity(l.Live), c.quantity(l.Snow), c.quantity(l.Most), text(l.Combination)})
+		t.Rows = append(t.Rows, []content.Cell{head(l.Name), c.quantity(l.Dead), c.quantity(l.Building), c.quantity(l.Live), c.quantity(l.Snow), c.quantity(l.Most), text(l.Combination)})
 	}
 	return t
 }

@@ -14,7 +14,6 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/ground"
 	"pierbook/content"
-	"pierbook/layouts"
 )
 
 // Tables of what is not as it was in the last issue.
@@ -41,24 +40,24 @@ const piersListed = 30
 // changeTable lists what reads otherwise than in the last issue: first the
 // numbers of the whole, then those of the piers. Figures that nobody works to
 // are counted.
-func changeTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("What"), number("Was"), number("Is")}}
+func changeTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("What"), number("Was"), number("Is")}}
 	if p.Since == nil {
 		return t
 	}
-	whole := layouts.Group{Name: "The whole"}
+	whole := content.Group{Name: "The whole"}
 	for _, change := range p.Since.Changes {
 		if worked(change.Key) {
-			whole.Rows = append(whole.Rows, []layouts.Cell{head(meaning(change)), text(dash(change.Was)), text(dash(change.Is))})
+			whole.Rows = append(whole.Rows, []content.Cell{head(meaning(change)), text(dash(change.Was)), text(dash(change.Is))})
 		}
 	}
-	for _, g := range []layouts.Group{whole, pierChanges(p.Frame.Piers, p.Since.Changes)} {
+	for _, g := range []content.Group{whole, pierChanges(p.Frame.Piers, p.Since.Changes)} {
 		if len(g.Rows) > 0 {
 			t.Groups = append(t.Groups, g)
 		}
 	}
 	if len(t.Groups) == 0 {
-		t.Rows = [][]layouts.Cell{{head("nothing that the work goes by"), text(dash("")), text(dash(""))}}
+		t.Rows = [][]content.Cell{{head("nothing that the work goes by"), text(dash("")), text(dash(""))}}
 	}
 	t.Note = fmt.Sprintf("Figures that read otherwise than in the last issue%s: %d. Those that the work goes by stand here.", revisionOf(p.Since), len(p.Since.Changes))
 	return t
@@ -98,7 +97,7 @@ func dash(s string) string {
 }
 
 // pierChanges gathers the changes at each pier in one row.
-func pierChanges(piers []frame.Pier, changes []figure.Change) layouts.Group {
+func pierChanges(piers []frame.Pier, changes []figure.Change) content.Group {
 	type pair struct{ was, is []string }
 	var names []string
 	at := map[string]*pair{}
@@ -120,13 +119,13 @@ func pierChanges(piers []frame.Pier, changes []figure.Change) layouts.Group {
 		at[name].is = append(at[name].is, label+dash(is))
 	}
 	names = inOrder(piers, names)
-	g := layouts.Group{Name: "Piers"}
+	g := content.Group{Name: "Piers"}
 	for i, name := range names {
 		if i == piersListed {
-			g.Rows = append(g.Rows, []layouts.Cell{head(fmt.Sprintf("%d more piers", len(names)-i)), text(""), text("see the tables of piers and posts")})
+			g.Rows = append(g.Rows, []content.Cell{head(fmt.Sprintf("%d more piers", len(names)-i)), text(""), text("see the tables of piers and posts")})
 			break
 		}
-		g.Rows = append(g.Rows, []layouts.Cell{head(name), text(strings.Join(at[name].was, "; ")), text(strings.Join(at[name].is, "; "))})
+		g.Rows = append(g.Rows, []content.Cell{head(name), text(strings.Join(at[name].was, "; ")), text(strings.Join(at[name].is, "; "))})
 	}
 	return g
 }
@@ -170,13 +169,13 @@ func throwAwayTable(p *calc.Plan, c content.Call) template.HTML {
 	if since == nil {
 		return ""
 	}
-	t := layouts.Table{Head: []layouts.Column{words("Throw away"), words("Sheet"), words("Put in"), words("Done")}, Size: layouts.Working,
+	t := content.Table{Head: []content.Column{words("Throw away"), words("Sheet"), words("Put in"), words("Done")}, Size: content.Working,
 		Note: "Sheets that are not named here print the same as before and stay."}
 	for _, change := range since.Sheets {
-		t.Rows = append(t.Rows, []layouts.Cell{head(sheetNumber(change.Was)), text(change.Title), text(sheetNumber(change.Is)), tick()})
+		t.Rows = append(t.Rows, []content.Cell{head(sheetNumber(change.Was)), text(change.Title), text(sheetNumber(change.Is)), tick()})
 	}
 	if since.Unrecorded {
-		t.Rows = [][]layouts.Cell{{head("all sheets"), text("the last issue kept no record of its sheets"), text("all sheets"), tick()}}
+		t.Rows = [][]content.Cell{{head("all sheets"), text("the last issue kept no record of its sheets"), text("all sheets"), tick()}}
 		t.Note = ""
 	}
 	return t.For(c)

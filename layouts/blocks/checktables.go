@@ -8,41 +8,41 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/measure"
 	"pierbook/calc/strength"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // remedyTable lists the changes that mend a failing frame, cheapest first.
-func remedyTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Change"), words("In the job file"), number("Cost"), number("Worst then"), words("Mends")}}
+func remedyTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Change"), words("In the job file"), number("Cost"), number("Worst then"), words("Mends")}}
 	for _, r := range p.Strength.Remedies {
 		mends := "in part: " + strings.Join(r.Helps, ", ")
 		if r.Mends {
 			mends = "all"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(r.Words), text(r.Change), text(r.Cost), text(ratioText(r.Worst)), text(mends)})
+		t.Rows = append(t.Rows, []content.Cell{head(r.Words), text(r.Change), text(r.Cost), text(ratioText(r.Worst)), text(mends)})
 	}
 	return t
 }
 
 // conventionTable is the second check, by the convention behind the published
 // deck-beam tables.
-func conventionTable(p *calc.Plan) layouts.Table {
+func conventionTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Check"), number("Span"), number("Allowed"), number("Ratio"), words("Convention")}, Size: layouts.Fine}
+	t := content.Table{Head: []content.Column{words("Check"), number("Span"), number("Allowed"), number("Ratio"), words("Convention")}, Size: content.Fine}
 	for _, check := range p.Strength.Conventions {
-		t.Rows = append(t.Rows, []layouts.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), text(ratioText(check.Ratio)), remembered(check.Clause, check.Memory)})
+		t.Rows = append(t.Rows, []content.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), text(ratioText(check.Ratio)), remembered(check.Clause, check.Memory)})
 	}
 	return t
 }
 
 // pickTable shows the frame that was chosen and the next three.
-func pickTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Frame"), number("Piers"), number("Cost"), number("Worst"), words("What decides")}}
+func pickTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Frame"), number("Piers"), number("Cost"), number("Worst"), words("What decides")}}
 	if p.Picked == nil {
 		return t
 	}
 	c := of(p)
-	cost := func(i int) layouts.Cell {
+	cost := func(i int) content.Cell {
 		k := p.Picked.Chosen.Cost
 		if i >= 0 {
 			k = p.Picked.RunnersUp[i].Cost
@@ -53,9 +53,9 @@ func pickTable(p *calc.Plan) layouts.Table {
 		return text(k.Timber.Print(p.Style) + " of timber")
 	}
 	best := p.Picked.Chosen
-	t.Rows = append(t.Rows, []layouts.Cell{head(best.Name(p.Style)), count(best.Cost.Piers), cost(-1), text(ratioText(best.Worst)), text("chosen")})
+	t.Rows = append(t.Rows, []content.Cell{head(best.Name(p.Style)), count(best.Cost.Piers), cost(-1), text(ratioText(best.Worst)), text("chosen")})
 	for i, r := range p.Picked.RunnersUp {
-		t.Rows = append(t.Rows, []layouts.Cell{head(r.Name(p.Style)), count(r.Cost.Piers), cost(i), text(ratioText(r.Worst)), text(p.Picked.Decides[i])})
+		t.Rows = append(t.Rows, []content.Cell{head(r.Name(p.Style)), count(r.Cost.Piers), cost(i), text(ratioText(r.Worst)), text(p.Picked.Decides[i])})
 	}
 	t.Note = p.Picked.Proof
 	return t
@@ -86,21 +86,21 @@ func near(a, b measure.Force) bool { return math.Abs(float64(a-b)) < 1 }
 
 // tieTable lists the anchorage that the wind wants: places and forces; what
 // holds them is by others.
-func tieTable(p *calc.Plan) layouts.Table {
+func tieTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Piers"), words("Joint"), number("Hold down, each"), number("Hold sideways"), words("Held by")}}
+	t := content.Table{Head: []content.Column{words("Piers"), words("Joint"), number("Hold down, each"), number("Hold sideways"), words("Held by")}}
 	for _, group := range tiesAlike(p.Strength.Ties) {
 		tie := group.tie
-		t.Rows = append(t.Rows, []layouts.Cell{head(inRuns(group.piers)), text(tie.Joint), c.quantity(tie.Up), c.quantity(tie.Level), blank("what holds it, and whose design")})
+		t.Rows = append(t.Rows, []content.Cell{head(inRuns(group.piers)), text(tie.Joint), c.quantity(tie.Up), c.quantity(tie.Level), blank("what holds it, and whose design")})
 	}
 	return t
 }
 
 // uncheckedTable says what was left unchecked, and why.
-func uncheckedTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Not checked"), words("Settled by")}}
+func uncheckedTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Not checked"), words("Settled by")}}
 	for _, what := range p.Strength.Unchecked {
-		t.Rows = append(t.Rows, []layouts.Cell{text(what), blank("who settled it, and when")})
+		t.Rows = append(t.Rows, []content.Cell{text(what), blank("who settled it, and when")})
 	}
 	return t
 }

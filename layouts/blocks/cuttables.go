@@ -6,24 +6,24 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/cutting"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables of what to cut, for the saw.
 
 // stickTable says which stick yields which pieces, and where to mark them.
-func stickTable(p *calc.Plan) layouts.Table {
+func stickTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Stick"), number("Length"), words("Pieces, hook end first"), words("Marks from the hook end"), number("Left over"), words("Cut")}}
+	t := content.Table{Head: []content.Column{words("Stick"), number("Length"), words("Pieces, hook end first"), words("Marks from the hook end"), number("Left over"), words("Cut")}}
 	for _, cut := range p.Cuts {
-		g := layouts.Group{Name: cut.Section.Size + ", for " + cut.Use()}
+		g := content.Group{Name: cut.Section.Size + ", for " + cut.Use()}
 		for _, like := range cut.Alike() {
 			s := like[0]
 			pieces := make([]string, len(like))
 			for i, one := range like {
 				pieces[i] = pieceList(p, one, i == 0)
 			}
-			g.Rows = append(g.Rows, []layouts.Cell{head(strings.TrimPrefix(cut.StickNames(like), cut.Section.Size+" ")), c.length(s.Length), text(strings.Join(pieces, "; ")), text(marks(p, s)), c.down(s.Left), tick()})
+			g.Rows = append(g.Rows, []content.Cell{head(strings.TrimPrefix(cut.StickNames(like), cut.Section.Size+" ")), c.length(s.Length), text(strings.Join(pieces, "; ")), text(marks(p, s)), c.down(s.Left), tick()})
 		}
 		if len(g.Rows) > 0 {
 			t.Groups = append(t.Groups, g)
@@ -61,16 +61,16 @@ func pieceList(p *calc.Plan, s cutting.CutStick, lengths bool) string {
 
 // settingTable lists the settings of the saw's stop, the longest first, each
 // with all the pieces cut at it.
-func settingTable(p *calc.Plan) layouts.Table {
+func settingTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{big("Stop at"), number("Pieces"), words("Names and sticks"), words("Done")}, Size: layouts.Working}
+	t := content.Table{Head: []content.Column{big("Stop at"), number("Pieces"), words("Names and sticks"), words("Done")}, Size: content.Working}
 	for _, cut := range p.Cuts {
 		if cut.Result == nil || plannedPosts(p, cut) {
 			continue
 		}
-		g := layouts.Group{Name: cut.Section.Size + ", for " + cut.Use()}
+		g := content.Group{Name: cut.Section.Size + ", for " + cut.Use()}
 		for _, s := range cut.Result.Settings() {
-			g.Rows = append(g.Rows, []layouts.Cell{c.length(s.Length), count(len(s.Cuts)), text(settingNames(s)), tick()})
+			g.Rows = append(g.Rows, []content.Cell{c.length(s.Length), count(len(s.Cuts)), text(settingNames(s)), tick()})
 		}
 		if len(g.Rows) > 0 {
 			t.Groups = append(t.Groups, g)
@@ -97,11 +97,11 @@ func settingNames(s cutting.Setting) string {
 
 // proofTable says for each section what is bought, that no plan costs less, and how
 // that is known.
-func proofTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Size"), number("Buy"), number("Costs"), number("Least possible"), words("How that is known"), number("Used")}, Size: layouts.Fine}
+func proofTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Size"), number("Buy"), number("Costs"), number("Least possible"), words("How that is known"), number("Used")}, Size: content.Fine}
 	for _, cut := range p.Cuts {
 		if cut.Result == nil || len(cut.Result.Proofs) == 0 {
-			t.Rows = append(t.Rows, []layouts.Cell{head(cut.Section.Size), text(""), text(""), text(""), text(cut.Proof(p.Style)), text("")})
+			t.Rows = append(t.Rows, []content.Cell{head(cut.Section.Size), text(""), text(""), text(""), text(cut.Proof(p.Style)), text("")})
 			continue
 		}
 		cost := cut.Result.Proofs[0]
@@ -112,7 +112,7 @@ func proofTable(p *calc.Plan) layouts.Table {
 		if lesser := cut.LesserAims(); lesser != "" {
 			how += ". Among plans of that cost " + lesser
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(cut.Section.Size), count(cut.Result.Bought), text(cut.Amount(cost.Value, p.Style)), text(cut.Amount(cost.Bound, p.Style)), text(how + "."), of(p).quantity(cut.Result.UsedShare())})
+		t.Rows = append(t.Rows, []content.Cell{head(cut.Section.Size), count(cut.Result.Bought), text(cut.Amount(cost.Value, p.Style)), text(cut.Amount(cost.Bound, p.Style)), text(how + "."), of(p).quantity(cut.Result.UsedShare())})
 	}
 	return t
 }

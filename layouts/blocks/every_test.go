@@ -14,7 +14,6 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/job"
 	"pierbook/content"
-	"pierbook/layouts"
 )
 
 const short = `name: Bean store
@@ -122,7 +121,7 @@ func TestBlanksForNumbersHaveTheirUnit(t *testing.T) {
 		for _, make := range []tabled{postTable, pierTable, holeTable, stoneTable, orderTable, levelTable, seatReadingTable, floorReadingTable,
 			careReadingTable, diagonalTable, hourTable, tieTable, nextTable, secondTable} {
 			table := make(p)
-			lists := [][][]layouts.Cell{table.Rows}
+			lists := [][][]content.Cell{table.Rows}
 			for _, g := range table.Groups {
 				lists = append(lists, g.Rows)
 			}
@@ -130,7 +129,7 @@ func TestBlanksForNumbersHaveTheirUnit(t *testing.T) {
 				for _, row := range list {
 					for i, cell := range row {
 						column := table.Head[i]
-						if cell.Kind == layouts.Blank && !slices.Contains(inWords, column.Text) {
+						if cell.Kind == content.Blank && !slices.Contains(inWords, column.Text) {
 							assert.NotEmpty(t, column.Unit, "%s: %s under %s", job, cell.Text, column.Text)
 						}
 					}

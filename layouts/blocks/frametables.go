@@ -6,17 +6,17 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/frame"
 	"pierbook/calc/measure"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables of the pieces of the frame.
 
-func beamTable(p *calc.Plan) layouts.Table {
+func beamTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Piece"), big("Length"), number("From"), number("To"), words("Joint"), words("Cut")}, Size: layouts.Working,
+	t := content.Table{Head: []content.Column{words("Piece"), big("Length"), number("From"), number("To"), words("Joint"), words("Cut")}, Size: content.Working,
 		Note: "From and to are measured along the line from the hook end of the frame."}
 	for _, line := range p.Frame.Lines {
-		g := layouts.Group{Name: "Line " + line.Name}
+		g := content.Group{Name: "Line " + line.Name}
 		for k, ply := range line.Plies {
 			for i, piece := range ply.Pieces {
 				joint := ""
@@ -26,7 +26,7 @@ func beamTable(p *calc.Plan) layouts.Table {
 				if len(line.Plies) > 1 && i == 0 {
 					joint = fmt.Sprintf("ply %d; %s", k+1, joint)
 				}
-				g.Rows = append(g.Rows, []layouts.Cell{head(piece.Name), c.length(piece.Long()), c.length(piece.From), c.length(piece.To), text(joint), tick()})
+				g.Rows = append(g.Rows, []content.Cell{head(piece.Name), c.length(piece.Long()), c.length(piece.From), c.length(piece.To), text(joint), tick()})
 			}
 		}
 		t.Groups = append(t.Groups, g)
@@ -58,9 +58,9 @@ func (r run) name() string {
 	return r.from + " to " + r.to
 }
 
-func joistTable(p *calc.Plan) layouts.Table {
+func joistTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Joist"), big("Mark of near face"), words("Stands"), number("Length"), words("Set")}, Size: layouts.Working,
+	t := content.Table{Head: []content.Column{words("Joist"), big("Mark of near face"), words("Stands"), number("Length"), words("Set")}, Size: content.Working,
 		Note: "Marks run from the frame end at the hook corner; hook the tape once."}
 	for _, j := range p.Frame.Joists {
 		if j.Bay != 1 {
@@ -70,25 +70,25 @@ func joistTable(p *calc.Plan) layouts.Table {
 		if j.MarkSide == "before" {
 			side = "before its mark"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(fmt.Sprintf("J%d", j.Number)), c.length(j.Near), text(side), c.length(j.Long()), tick()})
+		t.Rows = append(t.Rows, []content.Cell{head(fmt.Sprintf("J%d", j.Number)), c.length(j.Near), text(side), c.length(j.Long()), tick()})
 	}
 	return t
 }
 
-func rimTable(p *calc.Plan) layouts.Table {
+func rimTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Piece"), big("Length"), number("From"), number("To"), words("Cut")}, Size: layouts.Working}
+	t := content.Table{Head: []content.Column{words("Piece"), big("Length"), number("From"), number("To"), words("Cut")}, Size: content.Working}
 	for _, r := range p.Frame.Rims {
 		for _, piece := range r.Pieces {
-			t.Rows = append(t.Rows, []layouts.Cell{head(piece.Name), c.length(piece.Long()), c.length(piece.From), c.length(piece.To), tick()})
+			t.Rows = append(t.Rows, []content.Cell{head(piece.Name), c.length(piece.Long()), c.length(piece.From), c.length(piece.To), tick()})
 		}
 	}
 	return t
 }
 
-func blockingTable(p *calc.Plan) layouts.Table {
+func blockingTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Blocking"), number("Pieces"), big("Length"), number("y, centre"), words("Cut")}, Size: layouts.Working}
+	t := content.Table{Head: []content.Column{words("Blocking"), number("Pieces"), big("Length"), number("y, centre"), words("Cut")}, Size: content.Working}
 	var runs []run
 	centres, turned := map[string]measure.Length{}, map[string]bool{}
 	for _, b := range p.Frame.Blocking {
@@ -105,22 +105,22 @@ func blockingTable(p *calc.Plan) layouts.Table {
 		if turned[r.from] { // along the joists, beside an opening
 			centre.Text = "x " + centre.Text
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(r.name()), count(r.count), c.length(r.length), centre, tick()})
+		t.Rows = append(t.Rows, []content.Cell{head(r.name()), count(r.count), c.length(r.length), centre, tick()})
 	}
 	return t
 }
 
-func panelTable(p *calc.Plan) layouts.Table {
+func panelTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Panel"), number("From hook end"), number("From side A"), number("Length"), number("Width"), words("Cut"), number("Sheet")}}
+	t := content.Table{Head: []content.Column{words("Panel"), number("From hook end"), number("From side A"), number("Length"), number("Width"), words("Cut"), number("Sheet")}}
 	for _, row := range p.Frame.Surface.Rows {
-		g := layouts.Group{Name: fmt.Sprintf("Row %d", row.Number)}
+		g := content.Group{Name: fmt.Sprintf("Row %d", row.Number)}
 		if row.Comment != "" {
 			g.Name += ": " + row.Comment
 		}
 		for _, piece := range p.Frame.Surface.Panels {
 			if piece.Row == row.Number {
-				g.Rows = append(g.Rows, []layouts.Cell{head(piece.Name), c.length(piece.X), c.length(piece.Y), c.length(piece.Length), c.length(piece.Width), text(cutWords(piece)), count(piece.Sheet)})
+				g.Rows = append(g.Rows, []content.Cell{head(piece.Name), c.length(piece.X), c.length(piece.Y), c.length(piece.Length), c.length(piece.Width), text(cutWords(piece)), count(piece.Sheet)})
 			}
 		}
 		t.Groups = append(t.Groups, g)
@@ -144,9 +144,9 @@ func cutWords(piece frame.Panel) string {
 	return words
 }
 
-func boardTable(p *calc.Plan) layouts.Table {
+func boardTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Board"), big("Near edge from side A"), number("Width"), words("Joints at"), words("Laid")}}
+	t := content.Table{Head: []content.Column{words("Board"), big("Near edge from side A"), number("Width"), words("Joints at"), words("Laid")}}
 	for _, b := range p.Frame.Surface.Boards {
 		joints := ""
 		for i, piece := range b.Pieces[:max(0, len(b.Pieces)-1)] {
@@ -157,7 +157,7 @@ func boardTable(p *calc.Plan) layouts.Table {
 		}
 		width := c.length(b.Width)
 		width.Strong = b.Ripped
-		t.Rows = append(t.Rows, []layouts.Cell{head(fmt.Sprint(b.Number)), c.length(b.Y), width, text(joints), tick()})
+		t.Rows = append(t.Rows, []content.Cell{head(fmt.Sprint(b.Number)), c.length(b.Y), width, text(joints), tick()})
 	}
 	return t
 }

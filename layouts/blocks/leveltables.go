@@ -6,17 +6,17 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/measure"
 	"pierbook/calc/setout"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables of what is read and measured.
 
 // levelTable is the level book, reduced line by line, or blanks for one.
-func levelTable(p *calc.Plan) layouts.Table {
+func levelTable(p *calc.Plan) content.Table {
 	c := of(p)
 	line := p.Figures.Text("instrument.line", p.Style)
-	t := layouts.Table{
-		Head: []layouts.Column{words("Point"), number("Backsight"), number("Reading"), number(upper(line)), number("Height"), number("Share"), number("Used")},
+	t := content.Table{
+		Head: []content.Column{words("Point"), number("Backsight"), number("Reading"), number(upper(line)), number("Height"), number("Share"), number("Used")},
 		Note: upper(line) + " = height of the point + backsight; height = " + line + " − reading; share of the misclosure by set-ups.",
 	}
 	book := p.Ground.Book
@@ -24,7 +24,7 @@ func levelTable(p *calc.Plan) layouts.Table {
 		for _, i := range []int{1, 2, 4} { // the columns to write in
 			t.Head[i] = rodNumber(p, t.Head[i].Text)
 		}
-		t.Groups = []layouts.Group{{Name: "Set-up 1", Rows: blankLevels(p)}}
+		t.Groups = []content.Group{{Name: "Set-up 1", Rows: blankLevels(p)}}
 		return t
 	}
 	if net := book.Network; net != nil {
@@ -33,14 +33,14 @@ func levelTable(p *calc.Plan) layouts.Table {
 			upper(line), line, net.Redundancy, measure.Small(net.Residual).Print(p.Style))
 	}
 	for _, s := range book.SetUps {
-		g := layouts.Group{Name: fmt.Sprintf("Set-up %d", s.Number)}
-		g.Rows = append(g.Rows, []layouts.Cell{head(pointName(s.From)), c.rod(s.Backsight.Reading), text(""), c.rod(s.Instrument), c.rod(s.FromHeight), text(""), text("")})
+		g := content.Group{Name: fmt.Sprintf("Set-up %d", s.Number)}
+		g.Rows = append(g.Rows, []content.Cell{head(pointName(s.From)), c.rod(s.Backsight.Reading), text(""), c.rod(s.Instrument), c.rod(s.FromHeight), text(""), text("")})
 		for _, shot := range s.Shots {
 			share := text("")
 			if shot.Correction != 0 {
 				share = c.rod(shot.Correction)
 			}
-			g.Rows = append(g.Rows, []layouts.Cell{head(pointName(shot.Point)), text(""), c.rod(shot.Reading), text(""), c.rod(shot.Height), share, c.rod(shot.Height + shot.Correction)})
+			g.Rows = append(g.Rows, []content.Cell{head(pointName(shot.Point)), text(""), c.rod(shot.Reading), text(""), c.rod(shot.Height), share, c.rod(shot.Height + shot.Correction)})
 		}
 		t.Groups = append(t.Groups, g)
 	}
@@ -49,9 +49,9 @@ func levelTable(p *calc.Plan) layouts.Table {
 
 // routeTable shows the points that were read from more than one set-up: what
 // each makes of them, the mean that is used, and how well it is known.
-func routeTable(p *calc.Plan) layouts.Table {
+func routeTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Point"), words("From set-up"), number("Corrected height"), number("Used"), number("Standard error")}}
+	t := content.Table{Head: []content.Column{words("Point"), words("From set-up"), number("Corrected height"), number("Used"), number("Standard error")}}
 	book := p.Ground.Book
 	if book == nil || book.Network == nil {
 		return t
@@ -60,31 +60,31 @@ func routeTable(p *calc.Plan) layouts.Table {
 		if len(point.From) < 2 {
 			continue
 		}
-		row := []layouts.Cell{head(point.Name), text(""), text(""), c.rod(point.Height), c.quantity(measure.Small(point.Error))}
+		row := []content.Cell{head(point.Name), text(""), text(""), c.rod(point.Height), c.quantity(measure.Small(point.Error))}
 		for _, at := range point.From {
 			row[1], row[2] = text(fmt.Sprint(book.SetUps[at.SetUp].Number)), c.rod(book.Shot(at).Reduced())
 			t.Rows = append(t.Rows, row)
-			row = []layouts.Cell{text(""), text(""), text(""), text(""), text("")}
+			row = []content.Cell{text(""), text(""), text(""), text(""), text("")}
 		}
 		for _, setUp := range point.Behind {
 			row[1], row[2] = text(fmt.Sprintf("%d, backsight", book.SetUps[setUp].Number)), c.rod(book.SetUps[setUp].FromHeight+book.Network.Corrections[setUp])
 			t.Rows = append(t.Rows, row)
-			row = []layouts.Cell{text(""), text(""), text(""), text(""), text("")}
+			row = []content.Cell{text(""), text(""), text(""), text(""), text("")}
 		}
 	}
 	return t
 }
 
 // blankLevels leaves a row for the bench mark, each pier and the closing.
-func blankLevels(p *calc.Plan) [][]layouts.Cell {
-	row := func(name string, first bool) []layouts.Cell {
+func blankLevels(p *calc.Plan) [][]content.Cell {
+	row := func(name string, first bool) []content.Cell {
 		back, reading := text(""), blank("reading on "+name)
 		if first {
 			back, reading = blank("backsight on "+name), text("")
 		}
-		return []layouts.Cell{head(name), back, reading, text(""), blank("height of " + name), text(""), text("")}
+		return []content.Cell{head(name), back, reading, text(""), blank("height of " + name), text(""), text("")}
 	}
-	rows := [][]layouts.Cell{row("bench mark", true)}
+	rows := [][]content.Cell{row("bench mark", true)}
 	for _, pier := range p.Frame.Piers {
 		rows = append(rows, row(pier.Name, false))
 	}
@@ -101,15 +101,15 @@ func pointName(name string) string {
 // diagonalTable is the worksheet of the four sides and two diagonals: wanted,
 // measured, difference, twice, for the strings, the piers and the beams. What
 // the job knows of the strings and of the beams stands in it.
-func diagonalTable(p *calc.Plan) layouts.Table {
+func diagonalTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("From – to"), big("Wanted"), lengthWords(p, "First time"), lengthWords(p, "Off by"), lengthWords(p, "Second time"), lengthWords(p, "Off by")}, Size: layouts.Working}
+	t := content.Table{Head: []content.Column{words("From – to"), big("Wanted"), lengthWords(p, "First time"), lengthWords(p, "Off by"), lengthWords(p, "Second time"), lengthWords(p, "Off by")}, Size: content.Working}
 	for _, r := range []setout.Rectangle{p.SetOut.Frame, p.SetOut.Piers, p.SetOut.Beams} {
-		g := layouts.Group{Name: r.Title}
+		g := content.Group{Name: r.Title}
 		wanted := [6]measure.Length{r.Length, r.Width, r.Length, r.Width, r.Diagonal(), r.Diagonal()}
 		for i, want := range wanted {
 			name := setout.SideName(r, i)
-			row := []layouts.Cell{head(name), c.length(want), blank("first measuring of " + name), blank("off by"), blank("second measuring of " + name), blank("off by")}
+			row := []content.Cell{head(name), c.length(want), blank("first measuring of " + name), blank("off by"), blank("second measuring of " + name), blank("off by")}
 			for _, check := range p.SetOut.Checks() {
 				if r != check.Rectangle {
 					continue
@@ -129,27 +129,27 @@ func diagonalTable(p *calc.Plan) layouts.Table {
 
 // rackingTable says for strings how far both end strings go on the far boards.
 // A string that slides along itself would cross the others where it did.
-func rackingTable(p *calc.Plan) layouts.Table {
+func rackingTable(p *calc.Plan) content.Table {
 	c := of(p)
 	r := p.SetOut.Frame
-	t := layouts.Table{Head: []layouts.Column{number("Diagonals differ by"), big("Both end strings, on the far boards"), number("Far corners go"), number("Long one reads now"), number("Short one")}, Size: layouts.Working,
+	t := content.Table{Head: []content.Column{number("Diagonals differ by"), big("Both end strings, on the far boards"), number("Far corners go"), number("Long one reads now"), number("Short one")}, Size: content.Working,
 		Note: fmt.Sprintf("The strings of %s and %s stay. %s longer: both end strings towards %s. %s longer: both towards %s. Then measure again.",
 			setout.SideName(r, 0), setout.SideName(r, 2), setout.SideName(r, 4), r.Corners[3], setout.SideName(r, 5), r.Corners[2])}
 	for _, row := range p.SetOut.Racking {
-		t.Rows = append(t.Rows, []layouts.Cell{c.length(row.Difference), c.length(row.FarBoard), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
+		t.Rows = append(t.Rows, []content.Cell{c.length(row.Difference), c.length(row.FarBoard), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
 	}
 	return t
 }
 
 // beamRackingTable says for beams how far the last line slides along itself.
-func beamRackingTable(p *calc.Plan) layouts.Table {
+func beamRackingTable(p *calc.Plan) content.Table {
 	c := of(p)
 	r, last := p.SetOut.Beams, p.Frame.Lines[len(p.Frame.Lines)-1].Name
-	t := layouts.Table{Head: []layouts.Column{number("Diagonals differ by"), big("Slide line " + last), number("Long one reads now"), number("Short one")}, Size: layouts.Working,
+	t := content.Table{Head: []content.Column{number("Diagonals differ by"), big("Slide line " + last), number("Long one reads now"), number("Short one")}, Size: content.Working,
 		Note: fmt.Sprintf("Line A stays. %s longer: slide line %s towards %s. %s longer: towards %s. Then measure again.",
 			setout.SideName(r, 4), last, r.Corners[3], setout.SideName(r, 5), r.Corners[2])}
 	for _, row := range p.SetOut.BeamRacking {
-		t.Rows = append(t.Rows, []layouts.Cell{c.length(row.Difference), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
+		t.Rows = append(t.Rows, []content.Cell{c.length(row.Difference), c.length(row.Slide), c.length(row.Long), c.length(row.Short)})
 	}
 	return t
 }

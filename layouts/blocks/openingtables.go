@@ -7,18 +7,18 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/frame"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // openingTable lists what each opening cuts out of the pieces of the floor, from
 // each piece's own corner.
-func openingTable(p *calc.Plan) layouts.Table {
+func openingTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Piece"), number("From its hook end"), number("From its edge by side " + p.Frame.Lines[0].Name), number("Length"), number("Width"), words("Cut"), words("Done")}}
+	t := content.Table{Head: []content.Column{words("Piece"), number("From its hook end"), number("From its edge by side " + p.Frame.Lines[0].Name), number("Length"), number("Width"), words("Cut"), words("Done")}}
 	for _, o := range p.Frame.Openings {
-		g := layouts.Group{Name: fmt.Sprintf("%s: %s × %s, begins at %s along and %s across", o.Name, o.Length.Print(c.style), o.Width.Print(c.style), o.X.Print(c.style), o.Y.Print(c.style))}
+		g := content.Group{Name: fmt.Sprintf("%s: %s × %s, begins at %s along and %s across", o.Name, o.Length.Print(c.style), o.Width.Print(c.style), o.X.Print(c.style), o.Y.Print(c.style))}
 		for _, cut := range o.CutOuts {
-			g.Rows = append(g.Rows, []layouts.Cell{head(cut.Piece), c.length(cut.X), c.length(cut.Y), c.length(cut.Length), c.length(cut.Width), text(cut.Kind), tick()})
+			g.Rows = append(g.Rows, []content.Cell{head(cut.Piece), c.length(cut.X), c.length(cut.Y), c.length(cut.Length), c.length(cut.Width), text(cut.Kind), tick()})
 		}
 		t.Groups = append(t.Groups, g)
 	}
@@ -30,15 +30,15 @@ func openingTable(p *calc.Plan) layouts.Table {
 
 // openingFrameTable says where each opening lies in the frame, and what carries
 // its edges.
-func openingFrameTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Opening"), words("Lies"), words("Edges carried by"), words("Look out for")}}
+func openingFrameTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Opening"), words("Lies"), words("Edges carried by"), words("Look out for")}}
 	for _, o := range p.Frame.Openings {
 		lies := fmt.Sprintf("between J%d and J%d", o.Bay, o.Bay+1)
 		carried := cmp.Or(strings.Join(o.Blocks, ", "), "the joists, and what lies across them")
 		if o.NeedsHeaders() {
 			lies, carried = "cuts "+strings.Join(o.Through, ", "), "headers, trimmers: by others"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(o.Name), text(lies), text(carried), text(lookOut(o))})
+		t.Rows = append(t.Rows, []content.Cell{head(o.Name), text(lies), text(carried), text(lookOut(o))})
 	}
 	return t
 }

@@ -9,26 +9,26 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables of what to buy, to bring and to check at delivery.
 
-func orderTable(p *calc.Plan) layouts.Table {
+func orderTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("What and for what"), number("Buy"), words("Unit"), number("Each"), number("Weight"), number("Price"), number("Cost")}}
+	t := content.Table{Head: []content.Column{words("What and for what"), number("Buy"), words("Unit"), number("Each"), number("Weight"), number("Price"), number("Cost")}}
 	var notes []string
 	for _, lines := range p.Order.ByGroup() {
-		g := layouts.Group{Name: string(lines[0].Group)}
+		g := content.Group{Name: string(lines[0].Group)}
 		for _, l := range lines {
-			g.Rows = append(g.Rows, []layouts.Cell{remembered(whatOf(l), l.Memory), count(l.Count), text(l.Units()), liftCell(c, l), c.quantity(l.Mass()), priceCell(p, l.Price), costCell(p, l)})
+			g.Rows = append(g.Rows, []content.Cell{remembered(whatOf(l), l.Memory), count(l.Count), text(l.Units()), liftCell(c, l), c.quantity(l.Mass()), priceCell(p, l.Price), costCell(p, l)})
 			if note := l.Use + ": " + l.Note; l.Note != "" && !slices.Contains(notes, note) {
 				notes = append(notes, note)
 			}
 		}
 		t.Groups = append(t.Groups, g)
 	}
-	t.Groups = append(t.Groups, layouts.Group{Name: "In all", Rows: orderTotals(p)})
+	t.Groups = append(t.Groups, content.Group{Name: "In all", Rows: orderTotals(p)})
 	if !slices.ContainsFunc(p.Order.Lines, func(l order.Line) bool { return l.Group == order.Stone }) {
 		notes = append(notes, "Stone is not in these sums: the holes are not known yet.")
 	}
@@ -38,12 +38,12 @@ func orderTable(p *calc.Plan) layouts.Table {
 }
 
 // orderTotals says what all lines come to, and what is not in the sum.
-func orderTotals(p *calc.Plan) [][]layouts.Cell {
+func orderTotals(p *calc.Plan) [][]content.Cell {
 	o := p.Order
-	row := func(what string, weight, cost layouts.Cell) []layouts.Cell {
-		return []layouts.Cell{text(what), text(""), text(""), text(""), weight, text(""), cost}
+	row := func(what string, weight, cost content.Cell) []content.Cell {
+		return []content.Cell{text(what), text(""), text(""), text(""), weight, text(""), cost}
 	}
-	strong := func(s string) layouts.Cell { return layouts.Cell{Text: s, Strong: true} }
+	strong := func(s string) content.Cell { return content.Cell{Text: s, Strong: true} }
 	everything := fmt.Sprintf("%d lines", len(o.Lines))
 	if o.Loads() > 0 {
 		everything += fmt.Sprintf(", %d loads of %s", o.Loads(), o.Payload.Print(p.Style))
@@ -51,11 +51,11 @@ func orderTotals(p *calc.Plan) [][]layouts.Cell {
 	known := len(o.Lines) - o.Blank
 	switch {
 	case known == 0:
-		return [][]layouts.Cell{row(everything+"; no price is known", strong(o.Weight.Print(p.Style)), blank("cost"))}
+		return [][]content.Cell{row(everything+"; no price is known", strong(o.Weight.Print(p.Style)), blank("cost"))}
 	case o.Blank == 0:
-		return [][]layouts.Cell{row(everything+", all with a price", strong(o.Weight.Print(p.Style)), strong(money(p, o.Cost)))}
+		return [][]content.Cell{row(everything+", all with a price", strong(o.Weight.Print(p.Style)), strong(money(p, o.Cost)))}
 	}
-	return [][]layouts.Cell{
+	return [][]content.Cell{
 		row(everything, strong(o.Weight.Print(p.Style)), text("")),
 		row(fmt.Sprintf("%d lines with a price; what the other %d cost comes on top", known, o.Blank), text(""), strong(money(p, o.Cost))),
 	}
@@ -72,7 +72,7 @@ func whatOf(l order.Line) string {
 	return s
 }
 
-func liftCell(c cells, l order.Line) layouts.Cell {
+func liftCell(c cells, l order.Line) content.Cell {
 	cell := c.quantity(l.Each)
 	if l.TwoPeople() {
 		cell.Text += " ‡"
@@ -80,14 +80,14 @@ func liftCell(c cells, l order.Line) layouts.Cell {
 	return cell
 }
 
-func priceCell(p *calc.Plan, price *measure.Money) layouts.Cell {
+func priceCell(p *calc.Plan, price *measure.Money) content.Cell {
 	if price == nil {
 		return blank("price")
 	}
 	return text(money(p, *price))
 }
 
-func costCell(p *calc.Plan, l order.Line) layouts.Cell {
+func costCell(p *calc.Plan, l order.Line) content.Cell {
 	cost, known := l.Cost()
 	if !known {
 		return blank("cost")
@@ -97,8 +97,8 @@ func costCell(p *calc.Plan, l order.Line) layouts.Cell {
 
 func money(p *calc.Plan, m measure.Money) string { return m.Print(p.Style) }
 
-func deliveryTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Came"), words("What"), number("Count"), words("Length"), words("Mark or tag"), words("Straight, sound")}, Size: layouts.Working}
+func deliveryTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Came"), words("What"), number("Count"), words("Length"), words("Mark or tag"), words("Straight, sound")}, Size: content.Working}
 	for _, l := range p.Order.Lines {
 		if l.Group == order.Carriage {
 			continue
@@ -110,7 +110,7 @@ func deliveryTable(p *calc.Plan) layouts.Table {
 		if l.Group == order.Timber || l.Group == order.Surface || l.Group == order.Hardware {
 			sound = tick()
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{tick(), text(l.What), text(fmt.Sprintf("%d %s", l.Count, l.Units())), long, tick(), sound})
+		t.Rows = append(t.Rows, []content.Cell{tick(), text(l.What), text(fmt.Sprintf("%d %s", l.Count, l.Units())), long, tick(), sound})
 	}
 	return t
 }
@@ -120,9 +120,9 @@ func deliveryTable(p *calc.Plan) layouts.Table {
 const longStick = 10 * measure.Foot
 
 // tripTable lists the loads of the vehicle.
-func tripTable(p *calc.Plan) layouts.Table {
+func tripTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{number("Load"), words("What"), number("Weight"), number("Longest"), words("Driven")}}
+	t := content.Table{Head: []content.Column{number("Load"), words("What"), number("Weight"), number("Longest"), words("Driven")}}
 	long, over := false, false
 	trips := p.Order.Trips
 	for i := 0; i < len(trips); {
@@ -139,7 +139,7 @@ func tripTable(p *calc.Plan) layouts.Table {
 			longest = c.length(trip.Longest)
 		}
 		long, over = long || trip.Longest > longStick, over || trip.Over
-		t.Rows = append(t.Rows, []layouts.Cell{text(name), text(goodsOf(trip)), c.quantity(trip.Weight), longest, tick()})
+		t.Rows = append(t.Rows, []content.Cell{text(name), text(goodsOf(trip)), c.quantity(trip.Weight), longest, tick()})
 		i = last + 1
 	}
 	t.Note = fmt.Sprintf("Loads go by weight, %s each, people in the vehicle not counted in; the placard in the door decides.", p.Order.Payload.Print(p.Style))
@@ -164,14 +164,14 @@ func goodsOf(trip order.Trip) string {
 	return strings.Join(goods, "; ")
 }
 
-func toolTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Tool"), words("For"), words("Own"), words("Hire")}}
+func toolTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Tool"), words("For"), words("Own"), words("Hire")}}
 	for _, tool := range p.Order.Tools {
 		hire := tick()
 		if tool.Hire {
 			hire.Text = "usual"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{text(tool.What), text(tool.For), tick(), hire})
+		t.Rows = append(t.Rows, []content.Cell{text(tool.What), text(tool.For), tick(), hire})
 	}
 	return t
 }

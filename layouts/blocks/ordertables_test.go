@@ -13,7 +13,6 @@ import (
 	"pierbook/calc/order"
 	"pierbook/content"
 	"pierbook/diagrams"
-	"pierbook/layouts"
 )
 
 // orderPlan works the sample through, changed by change when that is given.
@@ -30,9 +29,9 @@ func orderPlan(t *testing.T, change func(*job.Job)) *calc.Plan {
 }
 
 // wordsIn returns all text of a table.
-func wordsIn(t layouts.Table) string {
+func wordsIn(t content.Table) string {
 	var b strings.Builder
-	add := func(rows [][]layouts.Cell) {
+	add := func(rows [][]content.Cell) {
 		for _, row := range rows {
 			for _, cell := range row {
 				b.WriteString(cell.Text + " | ")

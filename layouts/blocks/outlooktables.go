@@ -9,22 +9,22 @@ import (
 	"pierbook/calc/ground"
 	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables that turn readings into decisions.
 
 // priceTable says what the floor height costs at each of its break points.
-func priceTable(p *calc.Plan) layouts.Table {
+func priceTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{number("Floor"), number("Dig, all holes"), number("Stone, all beds"), number("Posts, all"), words("Every step from here adds")}}
+	t := content.Table{Head: []content.Column{number("Floor"), number("Dig, all holes"), number("Stone, all beds"), number("Posts, all"), words("Every step from here adds")}}
 	points := p.Ground.Price()
 	for i, point := range points {
 		more := ""
 		if i+1 < len(points) {
 			more = stepMore(p, point, points[i+1])
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{c.length(point.Floor), c.length(point.Dig), c.length(point.Stone), c.length(point.Posts), text(more)})
+		t.Rows = append(t.Rows, []content.Cell{c.length(point.Floor), c.length(point.Dig), c.length(point.Stone), c.length(point.Posts), text(more)})
 	}
 	return t
 }
@@ -41,14 +41,14 @@ func stepMore(p *calc.Plan, a, b ground.PricePoint) string {
 }
 
 // nextTable names the piers to read next, and what that may change.
-func nextTable(p *calc.Plan) layouts.Table {
+func nextTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), number("Its hole may move by"), rodWords(p, "Reading")}}
+	t := content.Table{Head: []content.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), number("Its hole may move by"), rodWords(p, "Reading")}}
 	for i, n := range p.Ground.ReadNext() {
 		if i == 4 {
 			break
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(n.Pier), c.length(n.Error), c.quantity(measure.Small(n.Moves)), c.quantity(measure.Small(n.Digs)), blank("reading at " + n.Pier)})
+		t.Rows = append(t.Rows, []content.Cell{head(n.Pier), c.length(n.Error), c.quantity(measure.Small(n.Moves)), c.quantity(measure.Small(n.Digs)), blank("reading at " + n.Pier)})
 	}
 	return t
 }
@@ -57,9 +57,9 @@ func nextTable(p *calc.Plan) layouts.Table {
 const hardlyEver = measure.Percent(0.001)
 
 // chanceTable says how likely a post comes out too short where the ground is estimated.
-func chanceTable(p *calc.Plan) layouts.Table {
+func chanceTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Too short as planned"), number("Too short with all means"), number("Floor safe nine times in ten")}}
+	t := content.Table{Head: []content.Column{words("Pier"), number("Too short as planned"), number("Too short with all means"), number("Floor safe nine times in ten")}}
 	high, sure := false, 0
 	for _, chance := range p.Ground.ShortChances() {
 		if chance.AsPlanned < hardlyEver {
@@ -70,7 +70,7 @@ func chanceTable(p *calc.Plan) layouts.Table {
 		if chance.Safe > p.Ground.Floor.Highest {
 			safe, high = text(chance.Safe.Print(p.Style)+" ‡"), true
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(chance.Pier), c.quantity(chance.AsPlanned), c.quantity(chance.AtAll), safe})
+		t.Rows = append(t.Rows, []content.Cell{head(chance.Pier), c.quantity(chance.AsPlanned), c.quantity(chance.AtAll), safe})
 	}
 	if sure > 0 && len(t.Rows) > 0 {
 		t.Note = "At the estimated piers not named here the chance is under one in a thousand. "
@@ -83,9 +83,9 @@ func chanceTable(p *calc.Plan) layouts.Table {
 
 // freedomTable says what laying the platform otherwise would save, as long as
 // nothing stands that it would move.
-func freedomTable(p *calc.Plan) layouts.Table {
+func freedomTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("If the place allows it"), number("Lowest floor"), number("Lower by")}}
+	t := content.Table{Head: []content.Column{words("If the place allows it"), number("Lowest floor"), number("Lower by")}}
 	if p.Ground.Seats != nil || len(p.Job.Measured.PostsCut) > 0 || p.Ground.AsBuilt != nil {
 		return t
 	}
@@ -93,20 +93,20 @@ func freedomTable(p *calc.Plan) layouts.Table {
 		if i == 6 || move.Saves <= 0 {
 			break
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(move.What), c.length(move.Lowest), c.length(move.Saves)})
+		t.Rows = append(t.Rows, []content.Cell{head(move.What), c.length(move.Lowest), c.length(move.Saves)})
 	}
 	return t
 }
 
 // standTable names the best place for the instrument.
-func standTable(p *calc.Plan) layouts.Table {
+func standTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Stand here"), number("x"), number("y"), number("Worst pier"), number("May be off by"), number("Piers differ by")}}
+	t := content.Table{Head: []content.Column{words("Stand here"), number("x"), number("y"), number("Worst pier"), number("May be off by"), number("Piers differ by")}}
 	for i, s := range levelling.Stands(p.Job, p.Frame) {
 		if i == 3 {
 			break
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(s.Where), c.length(s.X), c.length(s.Y), text(s.Worst.Pier), c.quantity(measure.Small(s.Worst.Error)), c.quantity(measure.Small(s.Spread))})
+		t.Rows = append(t.Rows, []content.Cell{head(s.Where), c.length(s.X), c.length(s.Y), text(s.Worst.Pier), c.quantity(measure.Small(s.Worst.Error)), c.quantity(measure.Small(s.Spread))})
 	}
 	return t
 }
@@ -114,29 +114,29 @@ func standTable(p *calc.Plan) layouts.Table {
 // standErrorTable is what the class of the tool lets each pier be off by from the
 // best place: a row for each beam line, and a row for each pier where a line has
 // more of them than stand side by side.
-func standErrorTable(p *calc.Plan) layouts.Table {
+func standErrorTable(p *calc.Plan) content.Table {
 	c := of(p)
 	stands := levelling.Stands(p.Job, p.Frame)
 	if len(stands) == 0 {
-		return layouts.Table{}
+		return content.Table{}
 	}
 	if perLine := p.Frame.PerLine(0); perLine <= sideBySide {
-		t := layouts.Table{Head: []layouts.Column{words("Pier")}}
+		t := content.Table{Head: []content.Column{words("Pier")}}
 		for n := 1; n <= perLine; n++ {
 			t.Head = append(t.Head, number(strconv.Itoa(n)))
 		}
 		for i, e := range stands[0].Piers {
 			if i%perLine == 0 {
-				t.Rows = append(t.Rows, []layouts.Cell{head(e.Pier[:1])})
+				t.Rows = append(t.Rows, []content.Cell{head(e.Pier[:1])})
 			}
 			last := len(t.Rows) - 1
 			t.Rows[last] = append(t.Rows[last], c.quantity(measure.Small(e.Error)))
 		}
 		return t
 	}
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Sight"), number("May be off by")}}
+	t := content.Table{Head: []content.Column{words("Pier"), number("Sight"), number("May be off by")}}
 	for _, e := range stands[0].Piers {
-		t.Rows = append(t.Rows, []layouts.Cell{head(e.Pier), c.length(e.Distance), c.quantity(measure.Small(e.Error))})
+		t.Rows = append(t.Rows, []content.Cell{head(e.Pier), c.length(e.Distance), c.quantity(measure.Small(e.Error))})
 	}
 	return t
 }
@@ -145,9 +145,9 @@ func standErrorTable(p *calc.Plan) layouts.Table {
 const sideBySide = 10
 
 // dropTable is the height of the floor over the ground beside each side.
-func dropTable(p *calc.Plan) layouts.Table {
+func dropTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Side"), number("Ground"), number("Drop"), words("Guard")}}
+	t := content.Table{Head: []content.Column{words("Side"), number("Ground"), number("Drop"), words("Guard")}}
 	for _, d := range p.Ground.Drops(p.Frame) {
 		guard := "no"
 		if d.Drop > ground.GuardDrop {
@@ -161,25 +161,25 @@ func dropTable(p *calc.Plan) layouts.Table {
 		default:
 			how = ", estimated"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(d.Side), text(d.Ground.Print(p.Style) + how), c.length(d.Drop), text(guard)})
+		t.Rows = append(t.Rows, []content.Cell{head(d.Side), text(d.Ground.Print(p.Style) + how), c.length(d.Drop), text(guard)})
 	}
 	return t
 }
 
 // tapedTable says how much too long a tape along the slope reads.
-func tapedTable(p *calc.Plan) layouts.Table {
+func tapedTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Line"), number("Level"), number("Rises by"), number("On the ground too long by")}}
+	t := content.Table{Head: []content.Column{words("Line"), number("Level"), number("Rises by"), number("On the ground too long by")}}
 	for _, l := range p.Ground.TapedLines(p.Frame) {
-		t.Rows = append(t.Rows, []layouts.Cell{head(l.From + "-" + l.To), c.length(l.Level), c.length(l.Rise), c.length(l.TooLong)})
+		t.Rows = append(t.Rows, []content.Cell{head(l.From + "-" + l.To), c.length(l.Level), c.length(l.Rise), c.length(l.TooLong)})
 	}
 	return t
 }
 
 // oddsTable is the order of stone at even odds and at nine in ten.
-func oddsTable(p *calc.Plan) layouts.Table {
+func oddsTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Order"), number("Loose, with waste"), number("As sold"), number("Units"), number("Weight"), number("Loads"), number("Enough")}}
+	t := content.Table{Head: []content.Column{words("Order"), number("Loose, with waste"), number("As sold"), number("Units"), number("Weight"), number("Loads"), number("Enough")}}
 	odds := p.Ground.Odds(p.Job)
 	if odds == nil {
 		return t
@@ -188,7 +188,7 @@ func oddsTable(p *calc.Plan) layouts.Table {
 		name  string
 		order ground.StoneOrder
 	}{{"even odds", odds.Even}, {"nine times in ten", odds.NineInTen}} {
-		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.quantity(row.order.WithWaste), c.quantity(row.order.Order), c.quantity(row.order.Units), c.quantity(row.order.Mass), c.quantity(row.order.Trips), c.quantity(row.order.Chance)})
+		t.Rows = append(t.Rows, []content.Cell{head(row.name), c.quantity(row.order.WithWaste), c.quantity(row.order.Order), c.quantity(row.order.Units), c.quantity(row.order.Mass), c.quantity(row.order.Trips), c.quantity(row.order.Chance)})
 	}
 	t.Note = fmt.Sprintf("From %d beds known by the bar, %s deep on average, two in three within %s of that, for %d more. What the plan orders is enough %s of the time.",
 		odds.Probed, odds.Mean.Print(p.Style), odds.Scatter.Print(p.Style), odds.Unknown, odds.Enough.Print(p.Style))
@@ -199,19 +199,19 @@ func oddsTable(p *calc.Plan) layouts.Table {
 }
 
 // humpTable lists ground that comes too near the frame between the piers.
-func humpTable(p *calc.Plan) layouts.Table {
+func humpTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Under"), number("x"), number("y"), number("Gap"), number("Take off")}}
+	t := content.Table{Head: []content.Column{words("Under"), number("x"), number("y"), number("Gap"), number("Take off")}}
 	for _, h := range p.Ground.Humps(p.Frame) {
-		t.Rows = append(t.Rows, []layouts.Cell{head(h.Under), c.length(h.X), c.length(h.Y), c.length(h.Gap), c.length(h.Lower)})
+		t.Rows = append(t.Rows, []content.Cell{head(h.Under), c.length(h.X), c.length(h.Y), c.length(h.Gap), c.length(h.Lower)})
 	}
 	return t
 }
 
 // arithmeticTable is the three checks of the level book.
-func arithmeticTable(p *calc.Plan) layouts.Table {
+func arithmeticTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Check"), number("One way"), number("The other"), words("Agree")}}
+	t := content.Table{Head: []content.Column{words("Check"), number("One way"), number("The other"), words("Agree")}}
 	book := p.Ground.Book
 	if book == nil {
 		return t
@@ -229,7 +229,7 @@ func arithmeticTable(p *calc.Plan) layouts.Table {
 		if row.left != row.right {
 			agree = "NO"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(row.name), c.rod(row.left), c.rod(row.right), text(agree)})
+		t.Rows = append(t.Rows, []content.Cell{head(row.name), c.rod(row.left), c.rod(row.right), text(agree)})
 	}
 	var notes []string
 	for _, run := range book.Runs {

@@ -9,7 +9,6 @@ import (
 	"pierbook/calc/crew"
 	"pierbook/calc/order"
 	"pierbook/content"
-	"pierbook/layouts"
 )
 
 // partsOfStep makes the list of parts of each step.
@@ -22,9 +21,9 @@ func partsOfStep() map[string]maker {
 }
 
 // stepParts lists what a step takes: pieces as they are cut, hardware, nails.
-func stepParts(p *calc.Plan, step string) layouts.Table {
+func stepParts(p *calc.Plan, step string) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Part"), number("Count"), words("Unit"), number("Length"), number("One weighs")}}
+	t := content.Table{Head: []content.Column{words("Part"), number("Count"), words("Unit"), number("Length"), number("One weighs")}}
 	heavy := false
 	for _, part := range p.Order.Parts(step) {
 		long, each := text(""), text("")
@@ -39,7 +38,7 @@ func stepParts(p *calc.Plan, step string) layouts.Table {
 		if part.Names != "" {
 			what += ": " + part.Names
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{text(what), count(part.Count), text(part.Unit), long, each})
+		t.Rows = append(t.Rows, []content.Cell{text(what), count(part.Count), text(part.Unit), long, each})
 	}
 	if heavy {
 		t.Note = liftNote
@@ -52,7 +51,7 @@ func stepParts(p *calc.Plan, step string) layouts.Table {
 
 const liftNote = "‡ lift with two people or more."
 
-func lift(c cells, part order.Part) layouts.Cell {
+func lift(c cells, part order.Part) content.Cell {
 	cell := c.quantity(part.Each)
 	if part.TwoPeople() {
 		cell.Text += " ‡"

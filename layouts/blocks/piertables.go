@@ -8,16 +8,16 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/ground"
 	"pierbook/calc/measure"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables with a row for each pier, grouped by beam line.
 
 // pierRow makes the row of one pier; known is nil before the heights are.
-type pierRow func(pier ground.Pier) []layouts.Cell
+type pierRow func(pier ground.Pier) []content.Cell
 
-func byLine(p *calc.Plan, row pierRow) []layouts.Group {
-	groups := make([]layouts.Group, len(p.Frame.Lines))
+func byLine(p *calc.Plan, row pierRow) []content.Group {
+	groups := make([]content.Group, len(p.Frame.Lines))
 	for i, line := range p.Frame.Lines {
 		groups[i].Name = "Line " + line.Name
 	}
@@ -29,7 +29,7 @@ func byLine(p *calc.Plan, row pierRow) []layouts.Group {
 }
 
 // groundCell shows a ground height and whether it was read.
-func groundCell(c cells, pier ground.Pier) layouts.Cell {
+func groundCell(c cells, pier ground.Pier) content.Cell {
 	switch {
 	case pier.Level == nil:
 		return blank("ground at " + pier.Name)
@@ -42,14 +42,14 @@ func groundCell(c cells, pier ground.Pier) layouts.Cell {
 	}
 }
 
-func pierTable(p *calc.Plan) layouts.Table {
+func pierTable(p *calc.Plan) content.Table {
 	c := of(p)
-	known := func(text string) layouts.Column { return untilKnown(p, number(text), lengthUnit(p)) }
-	return layouts.Table{
-		Head: []layouts.Column{words("Pier"), number("x"), number("y"), known("Ground"), known("Dig"), known("Stone"), known("Seat"), known("Post")},
-		Size: layouts.Reading,
-		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
-			row := []layouts.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y), groundCell(c, pier)}
+	known := func(text string) content.Column { return untilKnown(p, number(text), lengthUnit(p)) }
+	return content.Table{
+		Head: []content.Column{words("Pier"), number("x"), number("y"), known("Ground"), known("Dig"), known("Stone"), known("Seat"), known("Post")},
+		Size: content.Reading,
+		Groups: byLine(p, func(pier ground.Pier) []content.Cell {
+			row := []content.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y), groundCell(c, pier)}
 			if h := pier.Hole; h != nil {
 				return append(row, c.length(h.Dig), c.length(h.Stone), c.length(h.Seat), c.length(h.Post))
 			}
@@ -61,17 +61,17 @@ func pierTable(p *calc.Plan) layouts.Table {
 
 // holeTable is the sheet of the holes: what is wanted, and what was dug once the
 // job has it.
-func holeTable(p *calc.Plan) layouts.Table {
-	return layouts.Table{
-		Head:   []layouts.Column{words("Pier"), untilKnown(p, big("Dig"), lengthUnit(p)), untilKnown(p, number("Least"), lengthUnit(p)), untilKnown(p, number("Most"), lengthUnit(p)), words("Bar found"), lengthWords(p, "Dug"), words("Firm, rock, water")},
-		Size:   layouts.Working,
-		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell { return holeRow(p, pier) }),
+func holeTable(p *calc.Plan) content.Table {
+	return content.Table{
+		Head:   []content.Column{words("Pier"), untilKnown(p, big("Dig"), lengthUnit(p)), untilKnown(p, number("Least"), lengthUnit(p)), untilKnown(p, number("Most"), lengthUnit(p)), words("Bar found"), lengthWords(p, "Dug"), words("Firm, rock, water")},
+		Size:   content.Working,
+		Groups: byLine(p, func(pier ground.Pier) []content.Cell { return holeRow(p, pier) }),
 	}
 }
 
-func holeRow(p *calc.Plan, pier ground.Pier) []layouts.Cell {
+func holeRow(p *calc.Plan, pier ground.Pier) []content.Cell {
 	c := of(p)
-	row := []layouts.Cell{head(pier.Name), blank("depth wanted"), blank("least"), blank("most"), text(""), blank("depth dug at " + pier.Name), blank("what was found at " + pier.Name)}
+	row := []content.Cell{head(pier.Name), blank("depth wanted"), blank("least"), blank("most"), text(""), blank("depth dug at " + pier.Name), blank("what was found at " + pier.Name)}
 	if h := pier.Hole; h != nil {
 		row[1], row[2], row[3] = c.length(h.Dig), c.length(h.Least), c.down(h.Most)
 	}
@@ -87,11 +87,11 @@ func holeRow(p *calc.Plan, pier ground.Pier) []layouts.Cell {
 	return row
 }
 
-func stoneTable(p *calc.Plan) layouts.Table {
+func stoneTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{
-		Head: []layouts.Column{words("Pier"), untilKnown(p, big("Bed, tamped"), lengthUnit(p)), number("Layers"), untilKnown(p, number("Each, loose"), lengthUnit(p)), untilKnown(p, number("Top below ground"), lengthUnit(p)), untilKnown(p, number("Used by here"), tippedUnit(p)), {Text: "Used", Unit: tippedUnit(p)}},
-		Size: layouts.Working,
+	t := content.Table{
+		Head: []content.Column{words("Pier"), untilKnown(p, big("Bed, tamped"), lengthUnit(p)), number("Layers"), untilKnown(p, number("Each, loose"), lengthUnit(p)), untilKnown(p, number("Top below ground"), lengthUnit(p)), untilKnown(p, number("Used by here"), tippedUnit(p)), {Text: "Used", Unit: tippedUnit(p)}},
+		Size: content.Working,
 		Note: "“Used by here” is loose stone with waste from the first pier to this one: when your count runs ahead of it, the order will not last.",
 	}
 	beds := map[string]ground.PierStone{}
@@ -101,19 +101,19 @@ func stoneTable(p *calc.Plan) layouts.Table {
 			beds[bed.Name] = bed
 		}
 	}
-	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
+	t.Groups = byLine(p, func(pier ground.Pier) []content.Cell {
 		bed, known := beds[pier.Name]
 		if !known {
-			return []layouts.Cell{head(pier.Name), blank("bed"), blank("layers"), blank("each layer"), blank("top of the bed"), blank("stone by here"), blank("used at " + pier.Name)}
+			return []content.Cell{head(pier.Name), blank("bed"), blank("layers"), blank("each layer"), blank("top of the bed"), blank("stone by here"), blank("used at " + pier.Name)}
 		}
-		return []layouts.Cell{head(pier.Name), c.length(bed.Bed), count(bed.Layers), c.length(bed.Layer), c.length(pier.Hole.Cover()), tipped(p, bed.UsedSoFar), blank("used at " + pier.Name)}
+		return []content.Cell{head(pier.Name), c.length(bed.Bed), count(bed.Layers), c.length(bed.Layer), c.length(pier.Hole.Cover()), tipped(p, bed.UsedSoFar), blank("used at " + pier.Name)}
 	})
 	return t
 }
 
 // tipped prints a running total of stone in one unit from the first pier to the
 // last: cubic feet, which a bucket measures, or cubic metres.
-func tipped(p *calc.Plan, v measure.Volume) layouts.Cell {
+func tipped(p *calc.Plan, v measure.Volume) content.Cell {
 	if p.Job.Units == measure.Metric {
 		return text(v.Print(p.Style))
 	}
@@ -130,17 +130,17 @@ func tippedUnit(p *calc.Plan) string {
 // postTable is the sum that works on paper: post = printed number + reading on
 // the seat − today's reading on the bench mark. The readings of the day stand in
 // it once the job has them, and a post that is cut is not asked for again.
-func postTable(p *calc.Plan) layouts.Table {
+func postTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{
-		Head: []layouts.Column{words("Pier"), untilKnown(p, number("Expected post"), lengthUnit(p)), untilKnown(p, big("Printed number"), rodUnit(p)), rodWords(p, "+ seat reading"), rodWords(p, "− bench mark"), rodWords(p, "= post"), words("Again")},
-		Size: layouts.Working,
-		Groups: byLine(p, func(pier ground.Pier) []layouts.Cell {
+	t := content.Table{
+		Head: []content.Column{words("Pier"), untilKnown(p, number("Expected post"), lengthUnit(p)), untilKnown(p, big("Printed number"), rodUnit(p)), rodWords(p, "+ seat reading"), rodWords(p, "− bench mark"), rodWords(p, "= post"), words("Again")},
+		Size: content.Working,
+		Groups: byLine(p, func(pier ground.Pier) []content.Cell {
 			expected, printed := blank("expected post"), blank("printed number")
 			if pier.Hole != nil {
 				expected, printed = c.length(plannedHole(pier).Post), postNumber(p, pier)
 			}
-			row := []layouts.Cell{head(pier.Name), expected, printed, blank("reading on the seat of " + pier.Name), blank("today's bench mark"), blank("post " + pier.Name), blank("worked again")}
+			row := []content.Cell{head(pier.Name), expected, printed, blank("reading on the seat of " + pier.Name), blank("today's bench mark"), blank("post " + pier.Name), blank("worked again")}
 			return readPost(p, c, pier, row)
 		}),
 	}
@@ -149,7 +149,7 @@ func postTable(p *calc.Plan) layouts.Table {
 }
 
 // readPost puts what was read and cut at a pier into its row.
-func readPost(p *calc.Plan, c cells, pier ground.Pier, row []layouts.Cell) []layouts.Cell {
+func readPost(p *calc.Plan, c cells, pier ground.Pier, row []content.Cell) []content.Cell {
 	if p.Ground.Posts == nil {
 		return row
 	}
@@ -173,7 +173,7 @@ func lineOf(p *calc.Plan, pier ground.Pier) ground.LinePosts {
 
 // postNumber prints the number of a pier's row as the rod reads, since it is
 // added to its readings.
-func postNumber(p *calc.Plan, pier ground.Pier) layouts.Cell {
+func postNumber(p *calc.Plan, pier ground.Pier) content.Cell {
 	line := lineOf(p, pier)
 	if rodInUnits(p) {
 		return text(line.Number.Print(p.Style))
@@ -207,9 +207,9 @@ func tenthsToInches(c cells) string {
 	return "The rod reads tenths, the tape inches: " + strings.Join(parts, ", ") + ". Each 0.01 ft more is " + measure.Foot.Part(1, 100).Print(c.style) + "."
 }
 
-func exceptionTable(p *calc.Plan) layouts.Table {
+func exceptionTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), words("Exception"), words("Reason")}}
+	t := content.Table{Head: []content.Column{words("Pier"), words("Exception"), words("Reason")}}
 	for _, pier := range p.Frame.Piers {
 		e, ok := p.Job.Piers[pier.Name]
 		if !ok {
@@ -225,21 +225,21 @@ func exceptionTable(p *calc.Plan) layouts.Table {
 			}
 			what += "dug no deeper than " + e.Deepest.Print(c.style)
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(pier.Name), text(what), text(e.Reason)})
+		t.Rows = append(t.Rows, []content.Cell{head(pier.Name), text(what), text(e.Reason)})
 	}
 	return t
 }
 
-func runningTable(p *calc.Plan) layouts.Table {
+func runningTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Line"), number("y, centre")}, Size: layouts.Working,
+	t := content.Table{Head: []content.Column{words("Line"), number("y, centre")}, Size: content.Working,
 		Note: "Both from the frame corner at the hook end: hook the tape once and mark them all."}
 	n := p.Frame.PerLine(0)
 	for i := range n {
 		t.Head = append(t.Head, number(fmt.Sprintf("x of %d", i+1)))
 	}
 	for i, line := range p.Frame.Lines {
-		row := []layouts.Cell{head(line.Name), c.length(line.Y)}
+		row := []content.Cell{head(line.Name), c.length(line.Y)}
 		for _, pier := range p.Frame.Piers {
 			if pier.Line == i {
 				row = append(row, c.length(pier.X))
@@ -254,11 +254,11 @@ func runningTable(p *calc.Plan) layouts.Table {
 }
 
 // runningByPier turns the table where a line has too many piers for its width.
-func runningByPier(p *calc.Plan) layouts.Table {
+func runningByPier(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("x"), number("y")}, Size: layouts.Working}
-	t.Groups = byLine(p, func(pier ground.Pier) []layouts.Cell {
-		return []layouts.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y)}
+	t := content.Table{Head: []content.Column{words("Pier"), number("x"), number("y")}, Size: content.Working}
+	t.Groups = byLine(p, func(pier ground.Pier) []content.Cell {
+		return []content.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y)}
 	})
 	return t
 }

@@ -16,7 +16,6 @@ import (
 	"pierbook/calc/measure"
 	"pierbook/content"
 	"pierbook/diagrams"
-	"pierbook/layouts"
 )
 
 // secondIssue is a job with a thin beam on line A, seats a little off, a post cut
@@ -51,13 +50,13 @@ func second(t *testing.T, replace ...string) *calc.Plan {
 
 // rows returns a table as it reads: a line for each row, bars between the cells,
 // a group by its name.
-func rows(t layouts.Table) []string {
+func rows(t content.Table) []string {
 	var list []string
-	row := func(cells []layouts.Cell) {
+	row := func(cells []content.Cell) {
 		var parts []string
 		for _, c := range cells {
 			text := strings.ReplaceAll(c.Text, "\u00a0", " ")
-			if c.Kind == layouts.Blank {
+			if c.Kind == content.Blank {
 				text = "…"
 			}
 			parts = append(parts, text)
@@ -299,7 +298,7 @@ func TestChangesAtPiersInWords(t *testing.T) {
 		{Key: "pier.A2.post", Was: "3″", Is: "3 5/16″"}, {Key: "pier.A2.post_state", Was: "cut", Is: "serves"},
 	})
 	assert.Equal(t, []string{"Piers", "A2 | post 3″; post: cut | post 3 5/16″; post: stays as cut", "B1 | post: seat not read | post: does not fit"},
-		rows(layouts.Table{Groups: []layouts.Group{g}}))
+		rows(content.Table{Groups: []content.Group{g}}))
 }
 
 // Each section shows the post tops of its own line: a thinner beam wants higher ones.

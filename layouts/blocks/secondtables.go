@@ -8,16 +8,16 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/ground"
 	"pierbook/calc/measure"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables of the second issue: what came back from the site.
 
 // secondTable sets planned, measured and used side by side for every pier, and
 // says what is to be done about its post.
-func secondTable(p *calc.Plan) layouts.Table {
+func secondTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Seat planned"), number("Seat read"), number("Post planned"), big("Post to cut"), words("What to do")}, Size: layouts.Working}
+	t := content.Table{Head: []content.Column{words("Pier"), number("Seat planned"), number("Seat read"), number("Post planned"), big("Post to cut"), words("What to do")}, Size: content.Working}
 	if p.Ground.Seats == nil && len(p.Job.Measured.PostsCut) == 0 {
 		return t
 	}
@@ -47,7 +47,7 @@ func secondTable(p *calc.Plan) layouts.Table {
 		if d, again := doubtful[post.Name]; again {
 			do += "; " + d.Sentence(p.Style)
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(post.Name), planned, read, length, cut, text(do)})
+		t.Rows = append(t.Rows, []content.Cell{head(post.Name), planned, read, length, cut, text(do)})
 	}
 	return t
 }
@@ -87,15 +87,15 @@ func exchangeWords(p *calc.Plan, post ground.Post) string {
 }
 
 // wayTable lists the ways out for posts that are short or do not fit.
-func wayTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Way out"), words("What it takes"), words("What it brings along")}}
+func wayTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Way out"), words("What it takes"), words("What it brings along")}}
 	for _, post := range p.Ground.Posts {
 		if len(post.Ways) == 0 {
 			continue
 		}
-		g := layouts.Group{Name: "Post " + post.Name}
+		g := content.Group{Name: "Post " + post.Name}
 		for _, w := range post.Ways {
-			g.Rows = append(g.Rows, []layouts.Cell{head(w.Kind), text(wayTakes(p, post, w)), text(wayBrings(w))})
+			g.Rows = append(g.Rows, []content.Cell{head(w.Kind), text(wayTakes(p, post, w)), text(wayBrings(w))})
 		}
 		t.Groups = append(t.Groups, g)
 	}
@@ -140,12 +140,12 @@ func wayBrings(w ground.WayOut) string {
 }
 
 // finishedTable is the as-built floor, fit for the client.
-func finishedTable(p *calc.Plan) layouts.Table {
+func finishedTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("At pier"), number("Reading"), number("Height"), number("Over the plan")}}
+	t := content.Table{Head: []content.Column{words("At pier"), number("Reading"), number("Height"), number("Over the plan")}}
 	if a := p.Ground.AsBuilt; a != nil {
 		for _, point := range a.Points {
-			t.Rows = append(t.Rows, []layouts.Cell{head(point.Name), c.quantity(measure.Reading(point.Reading)), c.length(point.Height), c.length(point.Over)})
+			t.Rows = append(t.Rows, []content.Cell{head(point.Name), c.quantity(measure.Reading(point.Reading)), c.length(point.Height), c.length(point.Over)})
 		}
 		t.Note = fmt.Sprintf("Highest %s, lowest %s: %s apart. Neighbours that differ most: %s and %s, by %s.", a.High.Name, a.Low.Name, a.Range.Print(p.Style),
 			a.WorstNeighbour[0].Name, a.WorstNeighbour[1].Name, a.WorstStep.Print(p.Style))

@@ -6,25 +6,25 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/cutting"
 	"pierbook/calc/measure"
+	"pierbook/content"
 	"pierbook/diagrams"
-	"pierbook/layouts"
 )
 
 // Parts other than the floor that are cut from sheets.
 
 // sheetPartTable says which sheet yields which parts, and where to saw, strip by
 // strip.
-func sheetPartTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Sheet"), words("Parts"), words("Saw in this order"), words("Cut")}}
+func sheetPartTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Sheet"), words("Parts"), words("Saw in this order"), words("Cut")}}
 	for _, plan := range p.Sheets {
-		g := layouts.Group{Name: plan.Name + ", " + plan.Good.Length.Print(p.Style) + " × " + plan.Good.Width.Print(p.Style) + ": " + plan.Proof()}
+		g := content.Group{Name: plan.Name + ", " + plan.Good.Length.Print(p.Style) + " × " + plan.Good.Width.Print(p.Style) + ": " + plan.Proof()}
 		for _, like := range plan.Alike() {
 			parts := make([]string, len(like))
 			for i, number := range like {
 				parts[i] = partList(p, plan.Result.Sheets[number], i == 0)
 			}
 			saw := sawWords(plan.Result.Sheets[like[0]].Saw(plan.Good.Length, plan.Good.Width), p.Style)
-			g.Rows = append(g.Rows, []layouts.Cell{head(strings.TrimPrefix(plan.Names(like), plan.Name+" ")), text(strings.Join(parts, "; ")), text(saw), tick()})
+			g.Rows = append(g.Rows, []content.Cell{head(strings.TrimPrefix(plan.Names(like), plan.Name+" ")), text(strings.Join(parts, "; ")), text(saw), tick()})
 		}
 		t.Groups = append(t.Groups, g)
 	}

@@ -7,19 +7,19 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/measure"
 	"pierbook/calc/setout"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // Tables of four measured sides and two measured diagonals.
 
 // sixTable shows the six measured lengths with what the adjustment makes of
 // them and the mistake in each that alone would explain everything.
-func sixTable(p *calc.Plan) layouts.Table {
+func sixTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Length"), number("Wanted"), number("Measured"), number("Adjusted"), number("Mistake, if this one is wrong"), words("Looks like")}}
+	t := content.Table{Head: []content.Column{words("Length"), number("Wanted"), number("Measured"), number("Adjusted"), number("Mistake, if this one is wrong"), words("Looks like")}}
 	var notes []string
 	for _, check := range p.SetOut.Checks() {
-		g := layouts.Group{Name: "The " + check.Of + ": " + check.Rectangle.Title}
+		g := content.Group{Name: "The " + check.Of + ": " + check.Rectangle.Title}
 		a, r := check.Adjustment, check.Rectangle
 		wanted := setout.Six{r.Length, r.Width, r.Length, r.Width, r.Diagonal(), r.Diagonal()}
 		for i := range wanted {
@@ -30,7 +30,7 @@ func sixTable(p *calc.Plan) layouts.Table {
 					like = "perhaps " + like
 				}
 			}
-			g.Rows = append(g.Rows, []layouts.Cell{head(setout.SideName(r, i)), c.length(wanted[i]), c.length(a.Measured[i]), c.length(a.Adjusted[i]), slip, text(like)})
+			g.Rows = append(g.Rows, []content.Cell{head(setout.SideName(r, i)), c.length(wanted[i]), c.length(a.Measured[i]), c.length(a.Adjusted[i]), slip, text(like)})
 		}
 		t.Groups = append(t.Groups, g)
 		notes = append(notes, sixWords(p, check))
@@ -62,19 +62,19 @@ func sixWords(p *calc.Plan, check *setout.Check) string {
 
 // moveTable lists the corner moves for three choices of what to hold, with what
 // the tape leaves open. What the tape cannot show is left out.
-func moveTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Corner"), number("Along"), words("Towards"), number("Across"), words("Towards"), number("Give or take"), words("Moved")}, Size: layouts.Working}
+func moveTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Corner"), number("Along"), words("Towards"), number("Across"), words("Towards"), number("Give or take"), words("Moved")}, Size: content.Working}
 	for _, check := range p.SetOut.Checks() {
 		if !check.MayMove() {
 			continue
 		}
 		if check.InPlace() {
-			row := []layouts.Cell{head("all four"), text("stay"), text(""), text(""), text(""), text(""), text("")}
-			t.Groups = append(t.Groups, layouts.Group{Name: "The " + check.Of + " are where they belong", Rows: [][]layouts.Cell{row}})
+			row := []content.Cell{head("all four"), text("stay"), text(""), text(""), text(""), text(""), text("")}
+			t.Groups = append(t.Groups, content.Group{Name: "The " + check.Of + " are where they belong", Rows: [][]content.Cell{row}})
 			continue
 		}
 		for _, hold := range check.Holds {
-			g := layouts.Group{Name: fmt.Sprintf("The %s: %s; %s", check.Of, hold.Name, mayStay(hold.Stay))}
+			g := content.Group{Name: fmt.Sprintf("The %s: %s; %s", check.Of, hold.Name, mayStay(hold.Stay))}
 			for i, m := range hold.Moves {
 				g.Rows = append(g.Rows, moveRow(p, check, i, m))
 			}
@@ -98,9 +98,9 @@ func mayStay(n int) string {
 	}
 }
 
-func moveRow(p *calc.Plan, check *setout.Check, i int, m setout.Move) []layouts.Cell {
+func moveRow(p *calc.Plan, check *setout.Check, i int, m setout.Move) []content.Cell {
 	c := of(p)
-	row := []layouts.Cell{head(check.Rectangle.Corners[i]), text("stays"), text(""), text(""), text(""), text(""), text("")}
+	row := []content.Cell{head(check.Rectangle.Corners[i]), text("stays"), text(""), text(""), text(""), text(""), text("")}
 	if m.Size() <= check.Tolerance {
 		return row
 	}

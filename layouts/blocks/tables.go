@@ -5,11 +5,10 @@ import (
 
 	"pierbook/calc"
 	"pierbook/content"
-	"pierbook/layouts"
 )
 
 // tabled makes a table of a plan.
-type tabled func(p *calc.Plan) layouts.Table
+type tabled func(p *calc.Plan) content.Table
 
 // tables are the makers of all tables by name.
 var tables = func() map[string]maker {

@@ -6,7 +6,7 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/strength"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // adjustments are the factors on design values, in the order of NDS Table 4.3.1.
@@ -14,9 +14,9 @@ var adjustments = []string{"CD", "CM", "Ct", "CL", "CF", "Ci", "Cr", "CP", "Cb"}
 
 // valueTable lists the design values of each kind of member with every factor on
 // them, as the check that rules has them.
-func valueTable(p *calc.Plan) layouts.Table {
+func valueTable(p *calc.Plan) content.Table {
 	c := of(p)
-	t := layouts.Table{Head: []layouts.Column{words("Value"), number("Reference")}, Size: layouts.Fine,
+	t := content.Table{Head: []content.Column{words("Value"), number("Reference")}, Size: content.Fine,
 		Note: "A dash: the factor does not go on this value. CD, CL, CP and Cb are those of the check named. Ct is 1 at ordinary temperature."}
 	for _, symbol := range adjustments {
 		t.Head = append(t.Head, number(symbol))
@@ -28,9 +28,9 @@ func valueTable(p *calc.Plan) layouts.Table {
 		if !known {
 			at = len(t.Groups)
 			groups[v.Member] = at
-			t.Groups = append(t.Groups, layouts.Group{Name: memberName(p, v)})
+			t.Groups = append(t.Groups, content.Group{Name: memberName(p, v)})
 		}
-		row := []layouts.Cell{{Text: v.Symbol + ", " + v.What, Kind: layouts.Head, Memory: v.Memory}, c.quantity(v.Reference)}
+		row := []content.Cell{{Text: v.Symbol + ", " + v.What, Kind: content.Head, Memory: v.Memory}, c.quantity(v.Reference)}
 		for _, symbol := range adjustments {
 			cell := text("–")
 			if factor, applies := v.Factor(symbol); applies {
@@ -67,15 +67,15 @@ func memberName(p *calc.Plan, v strength.Value) string {
 }
 
 // combinationTable lists the ways in which the loads act together.
-func combinationTable(p *calc.Plan) layouts.Table {
-	t := layouts.Table{Head: []layouts.Column{words("Combination"), words("Loads in it"), number("CD"), words("Looked at on")}}
+func combinationTable(p *calc.Plan) content.Table {
+	t := content.Table{Head: []content.Column{words("Combination"), words("Loads in it"), number("CD"), words("Looked at on")}}
 	for _, combo := range p.Strength.Combinations {
 		loads, piersAlone := combo.Counts()
 		where := "joists, beams, piers"
 		if piersAlone {
 			where = "piers"
 		}
-		t.Rows = append(t.Rows, []layouts.Cell{head(combo.Name), text(loads), text(fmt.Sprintf("%.3g", float64(combo.Duration))), text(where)})
+		t.Rows = append(t.Rows, []content.Cell{head(combo.Name), text(loads), text(fmt.Sprintf("%.3g", float64(combo.Duration))), text(where)})
 	}
 	return t
 }

@@ -6,7 +6,7 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/ground"
 	"pierbook/calc/measure"
-	"pierbook/layouts"
+	"pierbook/content"
 )
 
 // stepsShort is how many steps short of deep enough the table looks ahead.
@@ -15,12 +15,12 @@ const stepsShort = 3
 // windowTable says beforehand what to do where something firm is met before the
 // hole is deep enough: a row for each pier, a column for each inch, or 25 mm,
 // short of it. Piers of which it says the same share a row.
-func windowTable(p *calc.Plan) layouts.Table {
+func windowTable(p *calc.Plan) content.Table {
 	step := measure.Inch
 	if p.Job.Units == measure.Metric {
 		step = 25 * measure.Millimetre
 	}
-	t := layouts.Table{Head: []layouts.Column{words("Pier"), number("Deep enough at")}}
+	t := content.Table{Head: []content.Column{words("Pier"), number("Deep enough at")}}
 	for n := 1; n <= stepsShort; n++ {
 		t.Head = append(t.Head, words((measure.Length(n)*step).Print(p.Style)+" short"))
 	}
@@ -40,7 +40,7 @@ func windowRows(p *calc.Plan, step measure.Length) []pierRowed {
 		if len(b.Rows) == 0 {
 			continue
 		}
-		cells := []layouts.Cell{c.length(b.Shallowest)}
+		cells := []content.Cell{c.length(b.Shallowest)}
 		for n := range stepsShort {
 			then := "–" // no depth is left
 			if n < len(b.Rows) {

@@ -1,12 +1,10 @@
-package layouts
+package content
 
 import (
 	"fmt"
 	"html/template"
 	"strings"
 	"unicode/utf8"
-
-	"pierbook/content"
 )
 
 // Align says which way the cells of a column stand.
@@ -84,37 +82,37 @@ type Table struct {
 
 // For returns the table as the block that a page asked for. A table without
 // rows is left out.
-func (t Table) For(c content.Call) template.HTML {
+func (t Table) For(c Call) template.HTML {
 	if len(t.Rows) == 0 && len(t.Groups) == 0 {
 		return ""
 	}
-	var m writer
-	m.markup(`<div class="scroll" role="region" tabindex="0" aria-label="table `, c.Number, ": ")
-	m.attribute(c.Words)
-	m.markup(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], t.many(), ofName(c.Argument), `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
+	f := &filler{}
+	f.write(`<div class="scroll" role="region" tabindex="0" aria-label="table `, c.Number, ": ")
+	f.attribute(c.Words)
+	f.write(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], t.many(), ofName(c.Argument), `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
 	// The caption is not repeated where a table runs on; on paper this row is.
-	m.markup(fmt.Sprintf(`<tr class="repeat" aria-hidden="true"><td colspan="%d"><b>Table %s</b> `, max(1, len(t.Head)), c.Number))
-	m.text(c.Words)
-	m.markup("</td></tr>\n<tr>")
+	f.write(fmt.Sprintf(`<tr class="repeat" aria-hidden="true"><td colspan="%d"><b>Table %s</b> `, max(1, len(t.Head)), c.Number))
+	f.text(c.Words)
+	f.write("</td></tr>\n<tr>")
 	for _, column := range t.Head {
-		m.column(column)
+		f.column(column)
 	}
-	m.markup("</tr></thead>\n")
+	f.write("</tr></thead>\n")
 	if len(t.Rows) > 0 {
-		m.markup("<tbody>")
-		t.rows(&m, t.Rows)
-		m.markup("</tbody>\n")
+		f.write("<tbody>")
+		t.rows(f, t.Rows)
+		f.write("</tbody>\n")
 	}
 	for _, group := range t.Groups {
-		t.group(&m, group)
+		t.group(f, group)
 	}
-	m.markup("</table></div>\n")
+	f.write("</table></div>\n")
 	if t.Note != "" {
-		m.markup(`<p class="note">`)
-		m.text(t.Note)
-		m.markup("</p>\n")
+		f.write(`<p class="note">`)
+		f.text(t.Note)
+		f.write("</p>\n")
 	}
-	return template.HTML(m.out)
+	return template.HTML(f.out)
 }
 
 // many is the class of a table whose columns stand close.
@@ -133,36 +131,36 @@ func ofName(name string) string {
 	return " of-" + name
 }
 
-func (m *writer) column(c Column) {
-	m.markup(`<th scope="col"`, class(c, Cell{}), ">")
-	m.text(c.Text)
+func (f *filler) column(c Column) {
+	f.write(`<th scope="col"`, class(c, Cell{}), ">")
+	f.text(c.Text)
 	if c.Unit != "" {
-		m.markup(` <span class="unit">`)
-		m.text(c.Unit)
-		m.markup("</span>")
+		f.write(` <span class="unit">`)
+		f.text(c.Unit)
+		f.write("</span>")
 	}
-	m.markup("</th>")
+	f.write("</th>")
 }
 
 // group writes rows held together; many of them could not be held on one page
 // anyway, and then each row alone is.
-func (t Table) group(m *writer, g Group) {
+func (t Table) group(f *filler, g Group) {
 	if len(g.Rows) <= mostKept {
-		m.markup(`<tbody class="kept">`)
+		f.write(`<tbody class="kept">`)
 	} else {
-		m.markup("<tbody>")
+		f.write("<tbody>")
 	}
 	if g.Name != "" {
 		told := ""
 		if g.told() {
 			told = " told"
 		}
-		m.markup(fmt.Sprintf(`<tr class="group%s"><th scope="rowgroup" colspan="%d">`, told, max(1, len(t.Head))))
-		m.text(g.Name)
-		m.markup("</th></tr>\n")
+		f.write(fmt.Sprintf(`<tr class="group%s"><th scope="rowgroup" colspan="%d">`, told, max(1, len(t.Head))))
+		f.text(g.Name)
+		f.write("</th></tr>\n")
 	}
-	t.rows(m, g.Rows)
-	m.markup("</tbody>\n")
+	t.rows(f, g.Rows)
+	f.write("</tbody>\n")
 }
 
 // told says whether the rows' own names tell the group's: A1, A2 and A3 need no
@@ -178,43 +176,43 @@ func (g Group) told() bool {
 // mostKept rows fit on one side of paper with room to spare.
 const mostKept = 12
 
-func (t Table) rows(m *writer, rows [][]Cell) {
+func (t Table) rows(f *filler, rows [][]Cell) {
 	for _, row := range rows {
 		if len(row) != len(t.Head) {
 			panic(fmt.Sprintf("layouts: a row of %d cells under %d columns", len(row), len(t.Head)))
 		}
-		m.markup("<tr>")
+		f.write("<tr>")
 		for i, cell := range row {
-			m.cell(t.Head[i], cell)
+			f.cell(t.Head[i], cell)
 		}
-		m.markup("</tr>\n")
+		f.write("</tr>\n")
 	}
 }
 
-func (m *writer) cell(column Column, cell Cell) {
+func (f *filler) cell(column Column, cell Cell) {
 	name, scope := "td", ""
 	if cell.Kind == Head {
 		name, scope = "th", ` scope="row"`
 	}
-	m.markup("<", name, scope, class(column, cell), ">")
+	f.write("<", name, scope, class(column, cell), ">")
 	switch cell.Kind {
 	case Blank:
-		m.markup(`<span class="blank" role="img" aria-label="blank: `)
-		m.attribute(cell.Text)
-		m.markup(`"></span>`)
+		f.write(blankStart)
+		f.attribute(cell.Text)
+		f.write(blankEnd)
 	case Tick:
-		m.markup(`<span class="tick" aria-hidden="true"></span>`)
-		m.text(cell.Text)
+		f.write(tickBox)
+		f.text(cell.Text)
 	default:
-		m.text(cell.Text)
+		f.text(cell.Text)
 	}
 	if cell.Assumed {
-		m.markup(`<sup class="mark" title="assumed, not given by the job">a</sup>`)
+		f.write(assumedMark)
 	}
 	if cell.Memory {
-		m.markup(`<sup class="mark" title="from memory, unconfirmed">m</sup>`)
+		f.write(fromMemoryMark)
 	}
-	m.markup("</", name, ">")
+	f.write("</", name, ">")
 }
 
 // longestNumber is longer than any number with its unit; what is longer holds
@@ -243,15 +241,3 @@ func class(column Column, cell Cell) string {
 	}
 	return ` class="` + names[1:] + `"`
 }
-
-// writer writes markup made here and text from anywhere, the text escaped.
-type writer struct{ out []byte }
-
-func (m *writer) markup(parts ...string) {
-	for _, part := range parts {
-		m.out = append(m.out, part...)
-	}
-}
-
-func (m *writer) text(s string)      { m.out = content.AppendText(m.out, s) }
-func (m *writer) attribute(s string) { m.out = content.AppendAttribute(m.out, s) }
