@@ -88,18 +88,23 @@ func (p *Plan) floorFigures() []figure.Figure {
 		door.Value, door.Working = floor-ground, floor.Print(p.Style)+" − "+ground.Print(p.Style)
 	}
 	overMark := p.postTops(over("post_tops.above_bench_mark", "tops of all posts over the bench mark", "post_tops.height", "bench_mark.height", tops, known, mark))
+	onRod := figure.Figure{Key: "floor.on_rod", Means: "expected reading on the finished floor, over the bench mark's", Origin: figure.Computed, Formula: "bench mark − floor", From: []string{"bench_mark.height", "floor.height"}}
+	if known {
+		onRod.Value, onRod.Working = measure.Offset(mark-floor), mark.Print(p.Style)+" − "+floor.Print(p.Style)
+	}
 	return []figure.Figure{
+		onRod,
 		overMark,
-		onRod("post_tops.on_rod", overMark),
+		asOnRod("post_tops.on_rod", overMark),
 		over("floor.above_bench_mark", "floor over the bench mark", "floor.height", "bench_mark.height", floor, known, mark),
 		over("floor.above_highest_ground", "floor over the highest ground under it", "floor.height", "ground.high", floor, known, high),
 		door,
 	}
 }
 
-// onRod is a height over the bench mark in the units of the rod, to be taken from
+// asOnRod is a height over the bench mark in the units of the rod, to be taken from
 // a reading on the bench mark. More than one height stays as it is.
-func onRod(key string, height figure.Figure) figure.Figure {
+func asOnRod(key string, height figure.Figure) figure.Figure {
 	f := figure.Figure{Key: key, Means: height.Means + ", as the rod reads", Value: height.Value, Origin: figure.Computed, Formula: height.Key, Working: height.Working, From: []string{height.Key}}
 	if l, one := height.Value.(measure.Length); one {
 		f.Value = measure.Reading(l)

@@ -19,10 +19,12 @@ func (p *Plan) register() {
 	p.Figures.Add(p.savingFigures()...)
 	p.Figures.Add(p.Weekend.Figures(p.Job)...)
 	p.Figures.Add(p.wordFigures()...)
+	p.Figures.Add(p.tenthFigures()...)
 	p.Figures.Add(p.pageFigures()...)
 	p.Figures.Add(p.builtFigures()...)
 	p.Figures.Add(p.flags()...)
 	p.Figures.Add(tradeFigures(p.Job)...)
+	p.Figures.AddSets(p.Ground.Sets(p.Job)...)
 	for _, f := range jobFigures(p.Job) {
 		if _, taken := p.Figures.Get(f.Key); !taken {
 			p.Figures.Add(f)

@@ -164,14 +164,7 @@ func (b *binder) holds(c condition) bool {
 		return true
 	}
 	fig, ok := b.figure(c.key, c.at)
-	if !ok {
-		return false
-	}
-	yes := fig.Holds()
-	if c.word != "" {
-		yes = equalWords(fig.Text(b.style), c.word)
-	}
-	return yes != c.unless
+	return ok && c.met(fig, b.style)
 }
 
 // figure returns the figure with the key, or reports that there is none, with

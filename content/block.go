@@ -71,6 +71,7 @@ func init() { // not a plain value, since the recording functions need the table
 		"back":       {onTop: true, record: func(r *recorder, _ block) { r.add(leafBreak{back: true}) }},
 		"drawing":    {argument: "drawing", body: caption, record: (*recorder).made},
 		"table":      {argument: "table", body: caption, record: (*recorder).made},
+		"rows":       {argument: "set of things", body: lines, least: 1, most: 1, record: (*recorder).rows},
 		"parts":      {argument: "step", body: caption, record: (*recorder).made},
 		"form":       {argument: "form", body: caption, record: (*recorder).made},
 	}

@@ -3,6 +3,9 @@ package content
 import (
 	"fmt"
 	"strings"
+
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
 )
 
 // condition decides whether a part of a page is bound: {when KEY},
@@ -16,6 +19,15 @@ type condition struct {
 }
 
 func (c condition) given() bool { return c.key != "" }
+
+// met says whether a figure, that of the condition's key, meets it.
+func (c condition) met(f figure.Figure, style measure.Style) bool {
+	yes := f.Holds()
+	if c.word != "" {
+		yes = equalWords(f.Text(style), c.word)
+	}
+	return yes != c.unless
+}
 
 // isKey says whether s has the shape of a figure's key: words of letters,
 // digits, underscores and hyphens, with a dot between two of them.

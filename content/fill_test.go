@@ -42,6 +42,14 @@ func testFigures() *figure.Registry {
 		figure.Figure{Key: "has.septic", Means: "a septic field", Value: measure.Word("no")},
 		figure.Figure{Key: "asked.permit.answer", Means: "answer", Value: measure.Word("none wanted"), Origin: figure.Given},
 	)
+	parcels := figure.Set{Name: "parcels", Key: "parcel", Fields: []figure.Field{
+		{Key: "row", Means: "row of %"}, {Key: "long", Means: "length of %"}, {Key: "what", Means: "what % is"}, {Key: "heavy", Means: "whether % is heavy"},
+	}}
+	parcels.Row("1", "P1", measure.Word("X"), 22*measure.Inch, measure.Word(hostile), measure.Word("no"))
+	parcels.Row("2", "P2", measure.Word("X"), 23*measure.Inch, figure.Said{Quantity: measure.Word("known"), Memory: true}, measure.Word("yes"))
+	parcels.Row("3", "P3", measure.Word("Y"), nil, figure.Nothing, measure.Word("no"))
+	parcels.Row("4", "P4", measure.Word("Y"), nil, figure.Nothing, measure.Word("no"))
+	r.AddSets(parcels, figure.Set{Name: "nothing", Key: "none", Fields: []figure.Field{{Key: "long", Means: "length of %"}}})
 	return &r
 }
 

@@ -20,6 +20,8 @@ func (b *binder) leftOut(pieces []piece) {
 			b.leftOut(h.body)
 		case call:
 			b.leftOut(h.caption)
+		case rows:
+			h.leftOut(b)
 		}
 	}
 }

@@ -71,6 +71,9 @@ const (
 	Fine
 )
 
+// sizes are the words for them, in pages and in the style sheet.
+var sizes = []string{"reading", "working", "fine"}
+
 // Table is any table of the binder that is made from the plan.
 type Table struct {
 	Head   []Column
@@ -89,7 +92,7 @@ func (t Table) For(c Call) template.HTML {
 	f := &filler{}
 	f.write(`<div class="scroll" role="region" tabindex="0" aria-label="table `, c.Number, ": ")
 	f.attribute(c.Words)
-	f.write(`"><table class="made `, [...]string{"reading", "working", "fine"}[t.Size], t.many(), ofName(c.Argument), `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
+	f.write(`"><table class="made `, sizes[t.Size], t.many(), ofName(c.Argument), `"><caption><b>Table `, c.Number, "</b> ", string(c.Caption), "</caption>\n<thead>")
 	// The caption is not repeated where a table runs on; on paper this row is.
 	f.write(fmt.Sprintf(`<tr class="repeat" aria-hidden="true"><td colspan="%d"><b>Table %s</b> `, max(1, len(t.Head)), c.Number))
 	f.text(c.Words)
@@ -183,13 +186,13 @@ func (t Table) rows(f *filler, rows [][]Cell) {
 		}
 		f.write("<tr>")
 		for i, cell := range row {
-			f.cell(t.Head[i], cell)
+			f.tableCell(t.Head[i], cell)
 		}
 		f.write("</tr>\n")
 	}
 }
 
-func (f *filler) cell(column Column, cell Cell) {
+func (f *filler) tableCell(column Column, cell Cell) {
 	name, scope := "td", ""
 	if cell.Kind == Head {
 		name, scope = "th", ` scope="row"`

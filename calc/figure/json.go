@@ -12,7 +12,8 @@ import (
 )
 
 // WriteJSON appends figures.json: schema 1, the job, its progress, the sheets of
-// its binder, what changed since the issue before, and every figure by rising key
+// its binder, what changed since the issue before, the keys of the things of each
+// set in their order, and every figure by rising key
 // with its value in base units, the text the binder prints and its origin. A
 // figure without a value has value null. Values that are not finite are an error:
 // JSON has no way to write them.
@@ -29,6 +30,7 @@ func WriteJSON(b *bytes.Buffer, issue Issue, figures *Registry, style measure.St
 		b.WriteString(",\n\"since\": ")
 		w.plain(issue.Since)
 	}
+	w.sets(figures.Sets())
 	b.WriteString(",\n\"figures\": {")
 	sorted := slices.Clone(figures.All())
 	slices.SortFunc(sorted, func(a, b Figure) int { return compare(a.Key, b.Key) })
@@ -43,6 +45,25 @@ func WriteJSON(b *bytes.Buffer, issue Issue, figures *Registry, style measure.St
 	}
 	b.WriteString("\n}\n}\n")
 	return w.err
+}
+
+// sets writes the keys that the figures of each set's things begin with.
+func (w *writer) sets(sets []Set) {
+	w.buffer.WriteString(",\n\"sets\": {")
+	for i, set := range sets {
+		if i > 0 {
+			w.buffer.WriteByte(',')
+		}
+		w.buffer.WriteByte('\n')
+		w.text(set.Name)
+		w.buffer.WriteString(": ")
+		keys := make([]string, len(set.Things))
+		for k, thing := range set.Things {
+			keys[k] = thing.Key
+		}
+		w.plain(keys)
+	}
+	w.buffer.WriteString("\n}")
 }
 
 // writeList writes a list under its name, a line for each.

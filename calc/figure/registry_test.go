@@ -42,3 +42,28 @@ func TestOneFigureForAKey(t *testing.T) {
 	assert.Empty(t, r.Text("c", measure.Style{}), "no such figure")
 	assert.Len(t, r.All(), 2)
 }
+
+func TestThingsBringTheirFigures(t *testing.T) {
+	beds := figure.Set{Name: "beds", Key: "bed", Fields: []figure.Field{
+		{Key: "deep", Means: "depth of %", Formula: "as dug", From: []string{"least", ".long"}, Rounding: measure.Up},
+		{Key: "long", Means: "length of %", Formula: "as asked"},
+	}}
+	beds.Row("n1", "the first", 3*measure.Inch, figure.Said{Quantity: measure.Word("long"), Working: "a + b", Source: "a handbook", Memory: true, From: []string{"least"}})
+	beds.Row("n2", "the second", nil, figure.Nothing)
+	assert.Panics(t, func() { beds.Row("n3", "the third", nil) })
+	var r figure.Registry
+	r.Add(figure.Figure{Key: "least", Value: measure.Inch})
+	r.AddSets(beds)
+	assert.Panics(t, func() { r.AddSets(figure.Set{Name: "beds"}) })
+	deep, _ := r.Get("bed.n1.deep")
+	assert.Equal(t, figure.Figure{Key: "bed.n1.deep", Means: "depth of the first", Value: 3 * measure.Inch, Rounding: measure.Up, Origin: figure.Computed, Formula: "as dug", From: []string{"least", "bed.n1.long"}}, deep)
+	long, _ := r.Get("bed.n1.long")
+	assert.Equal(t, figure.Figure{Key: "bed.n1.long", Means: "length of the first", Value: measure.Word("long"), Origin: figure.Computed, Formula: "as asked", Working: "a + b", Source: "a handbook", Memory: true, From: []string{"least"}}, long)
+	set, known := r.Set("beds")
+	assert.True(t, known)
+	assert.True(t, set.Has("deep") && !set.Has("least"))
+	least, known := r.Of(set.Things[1], "least")
+	assert.True(t, known && least.Key == "least", "a key of the job")
+	own, known := r.Of(set.Things[1], "deep")
+	assert.True(t, known && own.Value == nil)
+}

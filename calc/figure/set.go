@@ -56,6 +56,11 @@ func (s *Set) Row(key, name string, values ...measure.Quantity) {
 	s.Things = append(s.Things, Thing{Key: s.Key + "." + key, Name: name, values: values})
 }
 
+// Has says whether each thing brings a figure with that last part of its key.
+func (s *Set) Has(key string) bool {
+	return slices.ContainsFunc(s.Fields, func(f Field) bool { return f.Key == key })
+}
+
 // Figures returns the figures of all things, thing by thing.
 func (s *Set) Figures() []Figure {
 	figures := make([]Figure, 0, len(s.Things)*len(s.Fields))

@@ -24,8 +24,8 @@ func (l *ledger) pier(g *Ground, i int) {
 	l.Add(figure.Figure{Key: key("dig"), Means: "depth of the hole at " + p.Name, Value: h.Dig,
 		Formula: "dig = the greatest of least dig, firm depth, and least stone + what lowers the seat to the post", Working: l.digWorking(h),
 		From: append([]string{groundKey(p.Name), "post_tops.height"}, l.digKeys(h)...)})
-	l.Add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: h.Least, Rounding: measure.Up,
-		Formula: "as the dig, whatever firm depth was expected", Working: l.Up(h.Least), From: []string{key("dig"), "dig.least"}})
+	l.Add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: h.Least,
+		Formula: "as the dig, whatever firm depth was expected", Working: l.Print(h.Least), From: []string{key("dig"), "dig.least"}})
 	l.Add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: h.Most, Rounding: measure.Down,
 		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.Down(h.Most), l.mostBy(h)),
 		From: []string{groundKey(p.Name), "dig.deepest", "stone.most"}})
@@ -42,7 +42,7 @@ func (l *ledger) pier(g *Ground, i int) {
 
 // moves adds how far the pier may stand off its place along its line.
 func (l *ledger) moves(g *Ground, i int) {
-	p, m := g.Piers[i], g.mayShift(i, windowStep(l.job.Units))
+	p, m := g.Piers[i], g.mayShift(i, WindowStep(l.job.Units))
 	why := fmt.Sprintf("at most %s ÷ %d", l.Print(m.Bay), bayTolerance)
 	if m.Joint {
 		why = "a beam joint lies over it"
@@ -57,8 +57,8 @@ func (l *ledger) moves(g *Ground, i int) {
 	}
 }
 
-// windowStep is the step of the tables of what to do beforehand.
-func windowStep(units measure.System) measure.Length {
+// WindowStep is the step of the tables of what to do beforehand.
+func WindowStep(units measure.System) measure.Length {
 	if units == measure.Metric {
 		return 25 * measure.Millimetre
 	}

@@ -16,7 +16,7 @@ func (l *ledger) stone(g *Ground) {
 	l.Add(l.job.Figure("stone.layer_at_most", "thickest loose layer to tamp at once", "stone.layer", l.job.Stone.LayerAtMost))
 	s := g.Stone
 	if s == nil {
-		l.Blank("stone.compacted", "compacted stone", "stone.loose", "stone as tipped", "stone.order", "stone to order", "stone.order_units", "sold units of stone",
+		l.Blank("stone.compacted", "compacted stone", "stone.loose", "stone as tipped", "stone.order", "stone to order", "stone.order_tipped", "stone to order, as it is counted while it is used", "stone.order_units", "sold units of stone",
 			"stone.mass", "mass of the stone ordered", "stone.trips", "trips for the stone", "stone.layer", "thickest layer of stone, as tipped")
 		return
 	}
@@ -31,6 +31,7 @@ func (l *ledger) stone(g *Ground) {
 	l.Add(figure.Figure{Key: "stone.order", Means: "stone to order", Value: s.Order, Formula: "loose × (1 + waste), up to whole sold units",
 		Working: fmt.Sprintf("%s with %s waste is %s; %d × %s = %s", l.Print(s.Loose), l.Print(l.job.Stone.Waste), l.Print(s.WithWaste),
 			s.Units, l.Print(l.job.Stone.SoldBy), l.Print(s.Order)), From: []string{"stone.loose", "stone.waste", "stone.sold_by"}})
+	l.Add(figure.Figure{Key: "stone.order_tipped", Means: "stone to order, as it is counted while it is used", Value: measure.Tipped(s.Order), Formula: "order", Working: l.Print(measure.Tipped(s.Order)), From: []string{"stone.order"}})
 	l.Add(figure.Figure{Key: "stone.order_units", Means: "sold units of stone", Value: s.Units, Formula: "order ÷ sold unit",
 		Working: fmt.Sprintf("%s ÷ %s = %d", l.Print(s.Order), l.Print(l.job.Stone.SoldBy), s.Units), From: []string{"stone.order", "stone.sold_by"}})
 	l.Add(figure.Figure{Key: "stone.mass", Means: "mass of the stone ordered", Value: s.Mass, Formula: "order × loose density × (1 + water)",

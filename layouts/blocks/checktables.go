@@ -91,7 +91,7 @@ func tieTable(p *calc.Plan) content.Table {
 	t := content.Table{Head: []content.Column{words("Piers"), words("Joint"), number("Hold down, each"), number("Hold sideways"), words("Held by")}}
 	for _, group := range tiesAlike(p.Strength.Ties) {
 		tie := group.tie
-		t.Rows = append(t.Rows, []content.Cell{head(inRuns(group.piers)), text(tie.Joint), c.quantity(tie.Up), c.quantity(tie.Level), blank("what holds it, and whose design")})
+		t.Rows = append(t.Rows, []content.Cell{head(content.InRuns(group.piers)), text(tie.Joint), c.quantity(tie.Up), c.quantity(tie.Level), blank("what holds it, and whose design")})
 	}
 	return t
 }

@@ -73,6 +73,13 @@ func TestEveryBlockOfEveryKindOfJob(t *testing.T) {
 			}
 		}
 		assert.NoError(t, trouble.Err, job)
+		for _, s := range sheetsOf(t, p) {
+			for _, leaf := range s.Leaves {
+				for _, never := range []string{"NaN", "Inf", "%!", "<nil>"} {
+					assert.NotContains(t, string(leaf.HTML), never, "%s: sheet %s", job, s.Name)
+				}
+			}
+		}
 	}
 }
 
@@ -118,23 +125,26 @@ func TestEveryRowIsAsWideAsItsTable(t *testing.T) {
 func TestBlanksForNumbersHaveTheirUnit(t *testing.T) {
 	inWords := []string{"Again", "Firm, rock, water", "Held by", "Settled by", "Layers", "Price", "Cost"}
 	for job, p := range everyKind(t) {
-		for _, make := range []tabled{postTable, pierTable, holeTable, stoneTable, orderTable, levelTable, seatReadingTable, floorReadingTable,
-			careReadingTable, diagonalTable, hourTable, tieTable, nextTable, secondTable} {
-			table := make(p)
-			lists := [][][]content.Cell{table.Rows}
-			for _, g := range table.Groups {
-				lists = append(lists, g.Rows)
-			}
-			for _, list := range lists {
-				for _, row := range list {
-					for i, cell := range row {
-						column := table.Head[i]
-						if cell.Kind == content.Blank && !slices.Contains(inWords, column.Text) {
-							assert.NotEmpty(t, column.Unit, "%s: %s under %s", job, cell.Text, column.Text)
+		blanks := 0
+		for _, s := range sheetsOf(t, p) {
+			for _, leaf := range s.Leaves {
+				for _, m := range markedUp.FindAllStringSubmatch(string(leaf.HTML), -1) {
+					table, _ := tableIn(t, m[0], m[1])
+					lists := [][][]content.Cell{table.Rows}
+					for _, g := range table.Groups {
+						lists = append(lists, g.Rows)
+					}
+					for _, row := range slices.Concat(lists...) {
+						for i, cell := range row {
+							if column := table.Head[i]; cell.Kind == content.Blank && !slices.Contains(inWords, column.Text) {
+								blanks++
+								assert.NotEmpty(t, column.Unit, "%s, table %s: %s under %s", job, m[1], cell.Text, column.Text)
+							}
 						}
 					}
 				}
 			}
 		}
+		assert.Positive(t, blanks, job)
 	}
 }

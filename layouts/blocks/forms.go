@@ -18,8 +18,8 @@ func postForm(p *calc.Plan, c content.Call) template.HTML {
 	}
 	f := layouts.Form{Result: "post", Plus: "reading on the seat", Minus: "today's reading on the bench mark",
 		Reads: reads(p.Job.Ground.Instrument.Reads), Fraction: p.Job.Fraction, Least: p.Job.Frame.Posts.Shortest, Most: p.Job.Frame.Posts.Longest}
-	for _, pier := range p.Ground.Piers {
-		f.Points = append(f.Points, layouts.Point{Name: pier.Name, Value: lineOf(p, pier).Printed})
+	for _, pier := range p.Frame.Piers {
+		f.Points = append(f.Points, layouts.Point{Name: pier.Name, Value: p.Ground.Lines[pier.Line].Printed})
 	}
 	return f.For(c)
 }

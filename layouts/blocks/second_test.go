@@ -84,7 +84,7 @@ func TestPostRowsStartFromTheNumberOfTheirLine(t *testing.T) {
 		"Line B",
 		"B1 | 4 1/2″ | 3 1/2″ | 4′ 1 1/2″ | 4′ 0 1/2″ | 4 1/2″ | stays as cut",
 		"B2 | 6 1/2″ | 3 1/2″ | 4′ 3 3/4″ | 4′ 0 1/2″ | 6 3/4″ | cut a new one",
-	}, rows(postTable(second(t))))
+	}, rows(onPaper(t, second(t), "posts")))
 }
 
 // The phone works from the same numbers: in nanometres, 3 9/16 in is 90487500.
@@ -102,7 +102,7 @@ func TestPhoneFormStartsFromTheNumberOfTheLine(t *testing.T) {
 // from feet to the inches of the tape.
 func TestPostRowsForARodInTenths(t *testing.T) {
 	p := second(t, "ground: {", "ground: {instrument: {reads: tenths}, ")
-	table := postTable(p)
+	table := onPaper(t, p, "posts")
 	assert.Contains(t, rows(table)[1], "A1 | 3″ | 0.297 ft | ")
 	assert.Contains(t, strings.ReplaceAll(table.Note, "\u00a0", " "), "0.5 ft is 6″")
 }
@@ -228,7 +228,7 @@ ground:
 
 // The same sheet prints a blank or a number.
 func TestWorksheetsFillWithWhatWasMeasured(t *testing.T) {
-	holes := rows(holeTable(second(t)))
+	holes := rows(onPaper(t, second(t), "holes"))
 	assert.Equal(t, "B1 | 8″ | 8″ | 16 1/2″ |  | 9″ | firm", holes[4])
 	assert.True(t, strings.HasSuffix(holes[5], " |  | … | …"), holes[5])
 	sides := rows(diagonalTable(second(t)))
@@ -239,20 +239,20 @@ func TestWorksheetsFillWithWhatWasMeasured(t *testing.T) {
 // A rod in other units than the binder's wants its numbers in its own: 3 9/16 in
 // is 90.5 mm, and a sum of inches and millimetres is none.
 func TestPostRowsForARodInOtherUnits(t *testing.T) {
-	millimetres := postTable(second(t, "ground: {", "ground: {instrument: {reads: millimetres}, "))
+	millimetres := onPaper(t, second(t, "ground: {", "ground: {instrument: {reads: millimetres}, "), "posts")
 	assert.Contains(t, rows(millimetres)[1], "A1 | 3″ | 90 mm | ")
 	assert.Contains(t, millimetres.Note, "millimetres")
-	feet := postTable(second(t, "platform: {", "units: metric\nplatform: {", "ground: {", "ground: {instrument: {reads: feet_inches}, "))
+	feet := onPaper(t, second(t, "platform: {", "units: metric\nplatform: {", "ground: {", "ground: {instrument: {reads: feet_inches}, "), "posts")
 	assert.Contains(t, rows(feet)[1], "A1 | 76 mm | 3 9/16″ | ")
 	assert.Contains(t, feet.Note, "25.4 mm")
-	assert.Equal(t, "ft, in", feet.Head[3].Unit)
+	assert.Equal(t, "ft, in", onPaper(t, second(t, "platform: {", "units: metric\nplatform: {", "ground: {", "ground: {instrument: {reads: feet_inches}, ", secondIssue[strings.Index(secondIssue, "measured:"):], ""), "posts").Head[3].Unit)
 }
 
 // The seat of A1 is planned at 1/2″ over the bench mark, so its reading is as
 // much less. Line A has post tops at 3 9/16″: posts of 3″ to 24″ want readings
 // from 9/16″ under to 20 7/16″ over the bench mark's.
 func TestSeatReadingsAreExpectedFromTheBenchMark(t *testing.T) {
-	got := rows(seatReadingTable(second(t)))
+	got := rows(onPaper(t, second(t), "seat-readings"))
 	assert.Equal(t, "A1 | −1/2″ | −9/16″ | +20 7/16″ | 4′ 0 1/2″ | …", got[1])
 	assert.Equal(t, "B2 | +3″ | −1/2″ | +20 1/2″ | 4′ 3 3/4″ | …", got[5])
 }
@@ -260,17 +260,17 @@ func TestSeatReadingsAreExpectedFromTheBenchMark(t *testing.T) {
 // The floor is 15 1/2″ over the bench mark; where it was read, care starts from
 // the reading there.
 func TestFloorReadingsAreExpectedFromTheBenchMark(t *testing.T) {
-	assert.Equal(t, "A1 | −15 1/2″ | 1/8″ | 1/2″ | … | …", rows(floorReadingTable(second(t)))[1])
+	assert.Equal(t, "A1 | −15 1/2″ | 1/8″ | 1/2″ | … | …", rows(onPaper(t, second(t), "floor-readings"))[1])
 	built := second(t, "measured:", "measured:\n  finished: {bench_mark: 4', A1: 2' 8 1/2\", A2: 2' 8 5/8\", B1: 2' 8 1/2\", B2: 2' 8 1/2\"}")
-	assert.Empty(t, rows(floorReadingTable(built)))
-	assert.Equal(t, "A2 | −15 3/8″ | … | … | … | 1/4″", rows(careReadingTable(built))[2])
+	assert.Empty(t, rows(onPaper(t, built, "floor-readings")))
+	assert.Equal(t, "A2 | −15 3/8″ | … | … | … | 1/4″", rows(onPaper(t, built, "care-readings"))[2])
 }
 
 // Line A: seat at 1/2″ takes a hole of 8″ as it is; B1 and B2 as well. An inch
 // short the bed is an inch thinner than the least of 6″, or the floor higher.
 func TestWindowsHaveARowForPiersAlike(t *testing.T) {
 	p := second(t, secondIssue[strings.Index(secondIssue, "measured:"):], "")
-	table := windowTable(p)
+	table := onPaper(t, p, "windows")
 	require.Len(t, table.Head, 6)
 	for _, row := range rows(table) {
 		assert.Len(t, strings.Split(row, " | "), 6, row)

@@ -43,47 +43,13 @@ func secondTable(p *calc.Plan) content.Table {
 		if post.State == ground.Estimate {
 			cut = blank("seat not read")
 		}
-		do := postWords(p, post)
+		do := post.Words(p.Ground.Posts, p.Style)
 		if d, again := doubtful[post.Name]; again {
 			do += "; " + d.Sentence(p.Style)
 		}
 		t.Rows = append(t.Rows, []content.Cell{head(post.Name), planned, read, length, cut, text(do)})
 	}
 	return t
-}
-
-// postWords says what is to be done about a post.
-func postWords(p *calc.Plan, post ground.Post) string {
-	switch post.State {
-	case ground.Estimate:
-		return "read the seat first"
-	case ground.ToCut:
-		return "cut"
-	case ground.Serves:
-		return "stays as cut"
-	case ground.Shim:
-		return "stays, shim by " + post.Shim.Print(p.Style)
-	case ground.Trim:
-		return "cut it down to " + post.Wanted.Print(p.Style)
-	case ground.Exchange:
-		return exchangeWords(p, post)
-	case ground.CutAnew:
-		return "cut a new one"
-	default:
-		return "does not fit: see the ways out"
-	}
-}
-
-// exchangeWords says where the post comes from and what is to be done to it.
-func exchangeWords(p *calc.Plan, post ground.Post) string {
-	words := "take the one cut for " + post.From
-	if post.Off > measure.Sixteenth {
-		words += ", cut down to " + post.Wanted.Print(p.Style)
-	}
-	if post.Cut != nil && !slices.ContainsFunc(p.Ground.Posts, func(other ground.Post) bool { return other.From == post.Name }) {
-		words += "; its own is left over"
-	}
-	return words
 }
 
 // wayTable lists the ways out for posts that are short or do not fit.
