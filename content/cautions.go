@@ -3,6 +3,7 @@ package content
 import (
 	"fmt"
 	"slices"
+	"strings"
 )
 
 // caution is a warning with its source. Which ones a job calls for is decided
@@ -16,7 +17,7 @@ type caution struct {
 // The signal words, by outcome: DANGER will kill or maim, WARNING could,
 // CAUTION hurts less, NOTICE is for damage to things alone.
 //
-// Source: ANSI Z535.4, definitions as summarised by label makers.
+// Source: ANSI Z535.4 (2011), definitions, from memory.
 var signalWords = []string{"DANGER", "WARNING", "CAUTION", "NOTICE"}
 
 // readCautions reads the file of cautions; a later one takes the place of an
@@ -95,7 +96,9 @@ func (r *recorder) source(source, read string) {
 	case "summary":
 		r.html(" (read in a summary)")
 	case "memory":
-		r.html(" (from memory, unconfirmed)")
+		if !strings.HasPrefix(source, "common practice, no source") {
+			r.html(" (from memory, unconfirmed)")
+		}
 	}
 	r.html("</p>")
 }

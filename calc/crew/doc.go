@@ -3,7 +3,6 @@
 //
 // Hours are crew hours of one person. An estimate is a fixed set-up, so much
 // for each pier, each cubic metre, each piece and each square metre. The lower
-// end is a practised pair of hands at the rate of a cost book where one was
-// read; the upper end is a first-timer, about four times slower where levelling
-// and fiddling dominate. The shop's own rates, from its own job records, rule.
+// end is a practised pair of hands, the upper end a first-timer, about four times
+// slower where levelling and fiddling dominate (common practice, no source). The shop's own rates, from its own job records, rule.
 package crew

@@ -16,12 +16,9 @@ type rate struct {
 	memory      bool
 }
 
-const (
-	costBook  = "national construction cost book, hand labour"
-	novice    = "cost book and a first-timer's diary, about four to one"
-	judgement = "common practice, no source"
-	recalled  = "labour rate of a cost book"
-)
+// judgement is the source of all rates: hours differ from crew to crew, and a
+// shop writes its own under crew.rates.
+const judgement = "common practice, no source"
 
 func once(Work) measure.Quantity       { return nil }
 func piers(w Work) measure.Quantity    { return measure.Count(w.Piers) }
@@ -45,28 +42,28 @@ func panelArea(w Work) measure.Quantity {
 	return w.Area
 }
 
-// rates are the terms of all steps. A cost book's rate is the lower end; where a
-// first-timer's rate was read, or four times the book's, it is the upper.
+// rates are the terms of all steps: a practised hand's rate is the lower end, a
+// first-timer's, about four times that, the upper.
 var rates = []rate{
-	{"set-out", "batter boards, strings and squaring", once, "", 1.5, 7, "a builder's diary has 7 h for a first-timer; the lower end is " + judgement, false},
+	{"set-out", "batter boards, strings and squaring", once, "", 1.5, 7, judgement, false},
 	{"survey", "setting up and checking the instrument", once, "", 0.5, 1, judgement, false},
 	{"survey", "readings", readings, "", 0.03, 0.08, judgement, false},
 	{"choose-height", "working through the sheet", once, "", 0.25, 0.75, judgement, false},
 	{"mark-piers", "piers", piers, "frame.piers", 0.03, 0.1, judgement, false},
-	{"dig", "digging by hand, in the bank", dug, "", 1.32, 3.23, costBook + ": average soil, and hard pan", false},
-	{"dig", "trimming holes to their depth", piers, "frame.piers", 0.05, 0.25, novice, false},
-	{"stone", "spreading and tamping", stone, "stone.compacted", 0.86, 3.44, novice, false},
+	{"dig", "digging by hand, in the bank", dug, "", 1.32, 3.23, judgement + ": average soil, and hard pan", false},
+	{"dig", "trimming holes to their depth", piers, "frame.piers", 0.05, 0.25, judgement, false},
+	{"stone", "spreading and tamping", stone, "stone.compacted", 0.86, 3.44, judgement, false},
 	{"stone", "levelling beds", piers, "frame.piers", 0.05, 0.2, judgement, false},
-	{"blocks", "blocks, level both ways, and their readings", piers, "frame.piers", 0.15, 0.5, "a first-timer's diary: 0.75 h a pier for digging, stone and block together", false},
-	{"posts", "posts", posts, "frame.piers", 0.15, 0.5, "an article on setting posts: 20 to 30 minutes each", false},
+	{"blocks", "blocks, level both ways, and their readings", piers, "frame.piers", 0.15, 0.5, judgement, false},
+	{"posts", "posts", posts, "frame.piers", 0.15, 0.5, judgement + ": 20 to 30 minutes each for a first-timer", false},
 	{"beams", "pieces", beams, "beam.pieces", 0.2, 0.5, judgement, false},
-	{"beams", "run of the plies", beamRun, "", 0.017, 0.05, costBook + ": 2x6 sleepers, the nearest item", false},
+	{"beams", "run of the plies", beamRun, "", 0.017, 0.05, judgement, false},
 	{"square-again", "measuring and racking", once, "", 0.25, 1, judgement, false},
 	{"ground-cloth", "area", area, "frame.area", 0.002, 0.005, judgement, false},
-	{"joists", "run of the joists", joistRun, "", 0.015, 0.045, recalled, true},
+	{"joists", "run of the joists", joistRun, "", 0.015, 0.045, judgement, false},
 	{"joists", "joists, both ends", joists, "joist.count", 0.03, 0.08, judgement, false},
 	{"joists", "rims", rims, "", 0.3, 0.6, judgement, false},
-	{"surface", "area of panels", panelArea, "frame.area", 0.0125, 0.035, recalled + "; a sheet of rates has 1.07 h for a sheet of 32 ft²", true},
+	{"surface", "area of panels", panelArea, "frame.area", 0.0125, 0.035, judgement + ": 1.07 h at most for a sheet of 32 ft²", false},
 	{"surface", "pieces of panel", panels, "panel.count", 0.05, 0.15, judgement, false},
 	{"surface", "boards", boards, "board.count", 0.2, 0.5, judgement, false},
 	{"final-check", "readings on the floor and the walk round", once, "", 0.75, 1.5, judgement, false},

@@ -9,9 +9,9 @@ import (
 	"pierbook/calc/measure"
 )
 
-// A national cost book has 1.32 craft-hours a cubic yard for piers dug by hand
+// Common practice, no source: 1.32 craft-hours a cubic yard for piers dug by hand
 // in average soil; twelve pits of 20 × 20 × 10 in hold 1.03 yd³, so about 1.4 h.
-// A first-timer's diary has 9 h for digging, stone and blocks of twelve piers.
+// A first-timer takes about 9 h for digging, stone and blocks of twelve piers.
 func TestTwelvePits(t *testing.T) {
 	pit := measure.Volume(20*20*10) * measure.CubicFoot / 1728
 	w := Work{Piers: 12, Dig: 12 * pit, Stone: 12 * pit * 0.6}
@@ -79,10 +79,10 @@ func TestEveryStepHasRates(t *testing.T) {
 	}
 }
 
-// Rates as a national cost book prints them: digging of small piers 1.32 to 3.23
+// Common practice, no source: digging of small piers 1.32 to 3.23
 // craft-hours a cubic yard (1.73 h/m³), hand backfill with tamping 0.86 (1.12 h/m³),
 // sleepers of 2x6 0.017 a foot.
-func TestRatesOfTheCostBook(t *testing.T) {
+func TestRatesOfAPractisedHand(t *testing.T) {
 	metric := measure.Style{System: measure.Metric}
 	imperial := measure.Style{System: measure.Imperial, Fraction: measure.Sixteenth}
 	w := Work{Piers: 1, Dig: measure.CubicYard, Stone: measure.CubicYard, BeamRun: measure.Foot, BeamPieces: 1}

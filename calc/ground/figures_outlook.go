@@ -110,7 +110,7 @@ func (l *ledger) drop(g *Ground, f *frame.Frame) {
 	}
 	l.Add(figure.Figure{Key: "drop.most", Means: "greatest drop beside the floor, within 36 in of it", Value: drop.Drop, Rounding: measure.Up,
 		Formula: "floor − lowest ground within 36 in of the edge", Working: l.Sum(drop.Drop, figure.Plus(g.Floor.Height), figure.Minus(drop.Ground)),
-		Source: "International Residential Code 2021, R312.1.1", Memory: true, From: []string{"floor.height"}})
+		Source: "IRC 2018 R312.1.1", From: []string{"floor.height"}})
 	l.Word("drop.side", "where the drop is greatest", drop.Side, []string{"drop.most"})
 }
 
@@ -176,7 +176,7 @@ func (l *ledger) odds(g *Ground) {
 		l.Add(figure.Figure{Key: key, Means: means, Value: at.Order, Rounding: measure.Up,
 			Formula: "(Σ probed beds + m × mean + t × s × √(m + m²/n)) × side² + beside the blocks, loose, with waste, in sold units",
 			Working: fmt.Sprintf("n = %d probed, m = %d not, mean %s, s %s: %s, enough %s of the time", o.Probed, o.Unknown, l.Print(o.Mean), l.Print(o.Scatter), l.Print(at.Order), l.Print(at.Chance)),
-			Source:  "prediction of a sum by Student's t; Montgomery and Runger, Applied Statistics and Probability for Engineers", From: []string{"hole.side", "stone.waste", "stone.sold_by"}})
+			Source:  "prediction of a sum by Student's t; Montgomery and Runger, Applied Statistics and Probability for Engineers, 3rd ed. (2003)", From: []string{"hole.side", "stone.waste", "stone.sold_by"}})
 	}
 	order("stone.even", "stone to order at even odds", o.Even)
 	order("stone.nine_in_ten", "stone that is enough nine times in ten", o.NineInTen)

@@ -8,7 +8,7 @@ import (
 // The drop beside an edge at which a guard is wanted, and how far out it is
 // measured: open-sided walking surfaces more than 30 in above the floor or
 // grade below at any point within 36 in of the edge, International Residential
-// Code 2021, R312.1.1, from memory.
+// Code 2018, R312.1.1.
 const (
 	GuardDrop = 30 * measure.Inch
 	GuardOut  = 36 * measure.Inch

@@ -11,7 +11,7 @@ import (
 	"pierbook/calc/measure"
 )
 
-// The manual of a builder's level passes 3 mm in 30 m; that of a line laser
+// Common practice, no source: a builder's level passes 3 mm in 30 m, a line laser
 // 0.3 mm in a metre, which is half of the gap that it lets two marks have.
 func TestInstrumentChecksAgainstTheClassOfTheTool(t *testing.T) {
 	mm := func(l measure.Length) measure.Length { return l * measure.Millimetre }

@@ -140,7 +140,7 @@ func TestPublishedLevelBooks(t *testing.T) {
 	}
 }
 
-// The full check of LEV-03 is printed with its three intermediate sights known
+// The full check of LEV-03 has its three intermediate sights known
 // only by their sum, so any three that make it up serve: one rod is inverted.
 func TestFullCheckCoversIntermediateSights(t *testing.T) {
 	e := byID(t, "levelling.yaml", "levelling_notes", "LEV-03")
@@ -253,8 +253,8 @@ func TestPublishedTwoPegTests(t *testing.T) {
 	}
 }
 
-// The manual of a line laser of 0.3 mm in a metre: at 6 m the marks may lie 3.6 mm
-// apart.
+// Derived: with a line laser of 0.3 mm in a metre the marks may lie 3.6 mm apart at
+// 6 m.
 func TestTurnAboutCheckOfALaser(t *testing.T) {
 	tool := job.Instrument{Error: 3 * measure.Millimetre, Over: 10 * measure.Metre}
 	wall := levelling.TurnAbout{Gap: 3500 * measure.Micrometre, Distance: 6 * measure.Metre}

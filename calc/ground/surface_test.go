@@ -12,8 +12,9 @@ import (
 	"pierbook/calc/measure"
 )
 
-// franke is R. Franke's first test function on the unit square. The manual pages
-// of some packages misprint its last term; this is the form of the paper.
+// franke is R. Franke's first test function on the unit square. The manuals of
+// some packages misprint its last term; this is the form of the paper (Mathematics
+// of Computation 38, 1982, 181–200).
 func franke(x, y float64) float64 {
 	return 0.75*math.Exp(-(sq(9*x-2)+sq(9*y-2))/4) + 0.75*math.Exp(-sq(9*x+1)/49-(9*y+1)/10) +
 		0.5*math.Exp(-(sq(9*x-7)+sq(9*y-3))/4) - 0.2*math.Exp(-sq(9*x-4)-sq(9*y-7))

@@ -11,7 +11,7 @@
 // Lengths are exact, the rest is in SI; a file may use either system. The
 // defaults come from the documents named beside them: model building codes for
 // loads, soils and clearances, the lumber and panel standards for sizes, a state
-// design manual for stone; what is common practice or from memory says so. They
+// highway design manual for stone; what is common practice or from memory says so. They
 // are starting points: the local building department and, where a page says so,
 // a licensed engineer decide.
 package job

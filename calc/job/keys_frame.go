@@ -16,7 +16,7 @@ func sectionKeys(prefix, member string, of func(*Job) *Section, size func(*Job) 
 		{Path: prefix + ".depth", Kind: Length, AtMost: thickest, Means: "depth of the " + member + ", when no size is given", put: func(j *Job, v value) { of(j).Depth = v.length }},
 		{Path: prefix + ".size", Kind: Size, Choices: []string{"pick"}, When: bySize, Whose: "a member without width and depth of its own", From: size, FromSays: "the system of units",
 			Means: "size of the " + member + "; pick lets the program choose", put: func(j *Job, v value) { of(j).take(v) }},
-		{Path: prefix + ".plies", Kind: Count, Least: 1, Most: 4, Default: same("1", "one piece unless built up"), Means: "plies of the " + member, put: func(j *Job, v value) { of(j).Plies = v.count }},
+		{Path: prefix + ".plies", Kind: Count, Least: 1, Most: 4, Default: same("1", "our own choice: one piece unless built up"), Means: "plies of the " + member, put: func(j *Job, v value) { of(j).Plies = v.count }},
 	}, timberKeys(prefix+".timber", timber, " of the "+member)...)
 }
 
@@ -49,22 +49,22 @@ func frameKeys() []Key {
 		sectionKeys("frame.posts", "posts", posts, fixed(either("4x4", "95x95 mm", practice))),
 		[]Key{
 			{Path: "frame.posts.shortest", Kind: Length, AtMost: deepest, Default: either(`3"`, "75 mm", practice), Means: "shortest post", put: func(j *Job, v value) { j.Frame.Posts.Shortest = v.length }},
-			{Path: "frame.posts.longest", Kind: Length, AtMost: deepest, Default: either(`24"`, "600 mm", "bracing both ways is called for above 24 in: construction text after the AWC DCA 6 commentary"), Means: "longest post", put: func(j *Job, v value) { j.Frame.Posts.Longest = v.length }},
+			{Path: "frame.posts.longest", Kind: Length, AtMost: deepest, Default: memory(either(`24"`, "600 mm", "AWC DCA 6 (2015), post requirements: corner posts over 2 ft are braced")), Means: "longest post", put: func(j *Job, v value) { j.Frame.Posts.Longest = v.length }},
 			{Path: "frame.posts.cap", Kind: Distance, AtMost: thickest, Default: either(`1/16"`, "2 mm", practice), Means: "what the cap adds between post and beam", put: func(j *Job, v value) { j.Frame.Posts.Cap = v.length }},
 			{Path: "frame.piers.spacing", Kind: Length, AtLeast: leastStep * 3, AtMost: longestSide, Means: "greatest spacing of piers under a line, in place of per_line", put: func(j *Job, v value) { j.Frame.Piers.Spacing = v.length }},
 			{Path: "frame.piers.per_line", Kind: Count, Choices: []string{"pick"}, Least: 2, Most: 60, When: spaced, Whose: "piers without a spacing", From: perLineOf, FromSays: "platform.length", Means: "piers under each line; pick lets the program choose", put: func(j *Job, v value) { j.Frame.Piers.PerLine = v.count }},
 			{Path: "frame.piers.first", Kind: Distance, AtMost: longestSide, Means: "first pier's centre from the beam end; half a post when left out", put: func(j *Job, v value) { j.Frame.Piers.First = &v.length }},
 			{Path: "frame.piers.last", Kind: Distance, AtMost: longestSide, Means: "last pier's centre from the beam end; half a post when left out", put: func(j *Job, v value) { j.Frame.Piers.Last = &v.length }},
-			{Path: "frame.clear", Kind: Distance, AtMost: deepest, Default: either(`1"`, "25 mm", practice+"; beams under 12 in and joists under 18 in above the ground must be treated, IRC R317.1"), Means: "least gap from the ground to the underside of a beam", put: func(j *Job, v value) { j.Frame.Clear = v.length }},
+			{Path: "frame.clear", Kind: Distance, AtMost: deepest, Default: either(`1"`, "25 mm", practice+"; beams under 12 in and joists under 18 in above the ground must be treated, IRC 2021 R317.1"), Means: "least gap from the ground to the underside of a beam", put: func(j *Job, v value) { j.Frame.Clear = v.length }},
 		})
 }
 
 // rimSize makes the rims as the joists that end at them.
 func rimSize(j *Job) Default {
 	if j.Frame.Joists.Pick || j.Frame.Joists.Size == "" {
-		return same("pick", "as the joists")
+		return same("pick", "our own choice: as the joists")
 	}
-	return same(j.Frame.Joists.Size, "as the joists")
+	return same(j.Frame.Joists.Size, "our own choice: as the joists")
 }
 
 // linesOf keeps joist spans at 6 ft or less, perLineOf piers at 4 ft or less.
@@ -88,14 +88,14 @@ func blockKeys() []Key {
 	bought := practice + ": measure the blocks that are bought"
 	return []Key{
 		{Path: "block.height", Kind: Length, AtMost: deepest, Default: either(`5"`, "125 mm", bought), Means: "height of the pier block", put: func(j *Job, v value) { j.Block.Height = v.length }},
-		{Path: "block.seat_height", Kind: Length, AtMost: deepest, From: func(j *Job) Default { return same(j.Block.Height.String(), "as the block's height") }, FromSays: "block.height", Means: "from the block's underside to where the post stands", put: func(j *Job, v value) { j.Block.SeatHeight = v.length }},
+		{Path: "block.seat_height", Kind: Length, AtMost: deepest, From: func(j *Job) Default { return same(j.Block.Height.String(), "our own choice: as the block's height") }, FromSays: "block.height", Means: "from the block's underside to where the post stands", put: func(j *Job, v value) { j.Block.SeatHeight = v.length }},
 		{Path: "block.seat_width", Kind: Length, AtMost: deepest, Default: either(`3 1/2"`, "95 mm", bought), Means: "width of the seat", put: func(j *Job, v value) { j.Block.SeatWidth = v.length }},
 		{Path: "block.base", Kind: Length, AtLeast: measure.Inch, AtMost: deepest, Default: either(`12"`, "300 mm", bought), Means: "side of the block's base", put: func(j *Job, v value) { j.Block.Base = v.length }},
 		{Path: "block.weight", Kind: Mass, Default: either("48 lb", "22 kg", bought), Means: "weight of a block", put: func(j *Job, v value) { j.Block.Weight = measure.Mass(v.number) }},
 		{Path: "block.rated_load", Kind: Force, Means: "load the maker rates the block for", put: func(j *Job, v value) { j.Block.RatedLoad = measure.Force(v.number) }},
 
 		{Path: "stone.kind", Kind: Word, Choices: []string{"dense_graded", "open_graded"}, Default: same("dense_graded", "crushed, angular, with fines for a locked base; "+practice), Means: "kind of crushed stone", put: func(j *Job, v value) { j.Stone.Kind = v.text }},
-		{Path: "stone.least", Kind: Length, AtMost: deepest, Default: either(`6"`, "150 mm", "trade press on ground-supported decks: an aggregate bed of at least 6 in"), Means: "least compacted bed", put: func(j *Job, v value) { j.Stone.Least = v.length }},
+		{Path: "stone.least", Kind: Length, AtMost: deepest, Default: either(`6"`, "150 mm", practice), Means: "least compacted bed", put: func(j *Job, v value) { j.Stone.Least = v.length }},
 		{Path: "stone.most", Kind: Length, AtMost: deepest, Default: either(`12"`, "300 mm", practice), Means: "greatest compacted bed", put: func(j *Job, v value) { j.Stone.Most = v.length }},
 		{Path: "stone.margin", Kind: Distance, AtMost: deepest, Default: either(`4"`, "100 mm", practice), Means: "hole beyond the block, each side", put: func(j *Job, v value) { j.Stone.Margin = v.length }},
 		{Path: "stone.embed", Kind: Distance, AtMost: deepest, Default: either(`2"`, "50 mm", practice), Means: "top of the bed below the ground", put: func(j *Job, v value) { j.Stone.Embed = v.length }},
@@ -106,11 +106,11 @@ func blockKeys() []Key {
 		{Path: "stone.sold_by", Kind: Volume, Default: either("1/2 yd3", "0.5 m3", practice), Means: "unit in which the stone is sold", put: func(j *Job, v value) { j.Stone.SoldBy = measure.Volume(v.number) }},
 		{Path: "stone.density", Kind: Density, From: compactedOf, FromSays: "stone.kind", Means: "density of the compacted stone, dry", put: func(j *Job, v value) { j.Stone.Density = measure.Density(v.number) }},
 		{Path: "stone.loose_density", Kind: Density, From: looseDensityOf, FromSays: "stone.kind", Means: "density of the loose stone, dry", put: func(j *Job, v value) { j.Stone.LooseDensity = measure.Density(v.number) }},
-		{Path: "stone.water", Kind: Percent, Default: same("5%", "an assumption, no source: WSDOT Design Manual M 22-01 multiplies its dry weights by 1 + free water; a waste agency's table of weights puts wet gravel a fifth over dry"), Means: "water in the stone as it is loaded, of its dry weight", put: func(j *Job, v value) { j.Stone.Water = measure.Percent(v.number) }},
-		{Path: "stone.on_cloth", Kind: Distance, AtMost: measure.Foot, Default: same("0", practice+", for want of room under low beams; a page on preparing sites has 2 to 3 in"), Means: "clean stone spread over the ground cloth, as tipped; it takes its room from frame.clear", put: func(j *Job, v value) { j.Stone.OnCloth = v.length }},
-		{Path: "stone.layer", Kind: Length, AtMost: deepest, Default: memory(either(`3"`, "75 mm", "hand tampers: layers of 2 to 4 in, no published rule found")), Means: "thickest loose layer to tamp at once", put: func(j *Job, v value) { j.Stone.LayerAtMost = v.length }},
+		{Path: "stone.water", Kind: Percent, Default: same("5%", practice+"; WSDOT Design Manual M 22-01 (2015), Exhibit 620-1, multiplies its dry weights by 1 + free water"), Means: "water in the stone as it is loaded, of its dry weight", put: func(j *Job, v value) { j.Stone.Water = measure.Percent(v.number) }},
+		{Path: "stone.on_cloth", Kind: Distance, AtMost: measure.Foot, Default: same("0", practice+": for want of room under low beams"), Means: "clean stone spread over the ground cloth, as tipped; it takes its room from frame.clear", put: func(j *Job, v value) { j.Stone.OnCloth = v.length }},
+		{Path: "stone.layer", Kind: Length, AtMost: deepest, Default: either(`3"`, "75 mm", practice+": hand tampers, layers of 2 to 4 in"), Means: "thickest loose layer to tamp at once", put: func(j *Job, v value) { j.Stone.LayerAtMost = v.length }},
 
-		{Path: "dig.least", Kind: Distance, AtMost: deepest, Default: either(`6"`, "150 mm", "builders' advice: through the topsoil, at least 6 in; "+practice), Means: "least depth of a hole", put: func(j *Job, v value) { j.Dig.Least = v.length }},
+		{Path: "dig.least", Kind: Distance, AtMost: deepest, Default: either(`6"`, "150 mm", practice+": through the topsoil, at least 6 in"), Means: "least depth of a hole", put: func(j *Job, v value) { j.Dig.Least = v.length }},
 		{Path: "dig.deepest", Kind: Length, AtMost: deepest, Default: either(`20"`, "500 mm", practice), Means: "greatest depth of a hole", put: func(j *Job, v value) { j.Dig.Deepest = v.length }},
 
 		{Path: "piers.*.bed", Stars: []string{"pier"}, Kind: Length, AtMost: deepest, Means: "least compacted bed at this pier", put: func(j *Job, v value) {
@@ -123,7 +123,7 @@ func blockKeys() []Key {
 	}
 }
 
-const wsdot = "WSDOT Design Manual M 22-01, Exhibit 620-1: crushed surfacing top course 2850 lb/yd3 loose, 3700 compacted"
+const wsdot = "WSDOT Design Manual M 22-01 (2015), Exhibit 620-1: crushed surfacing top course 2850 lb/yd3 loose, 3700 compacted"
 
 // The three values of a stone hang together, for its weight is the same loose
 // and tamped: loose = density ÷ loose density. Of those that are not given, the
@@ -131,15 +131,15 @@ const wsdot = "WSDOT Design Manual M 22-01, Exhibit 620-1: crushed surfacing top
 
 func looseOf(j *Job) Default {
 	if j.Stone.Density > 0 && j.Stone.LooseDensity > 0 {
-		return same(rounded(float64(j.Stone.Density.Over(j.Stone.LooseDensity)), 4), "the two densities given: a weight is the same loose and tamped")
+		return same(rounded(float64(j.Stone.Density.Over(j.Stone.LooseDensity)), 4), "derived from the two densities given: a weight is the same loose and tamped")
 	}
 	if j.Stone.Kind == "open_graded" {
-		return same("1.09", "clean 3/4 in stone settles about 1 in in a foot: collected notes, a weak source")
+		return same("1.09", practice+": clean 3/4 in stone settles about 1 in in a foot")
 	}
 	return same("1.30", wsdot)
 }
 
-const fromFactor = "the other density given and stone.loose: a weight is the same loose and tamped"
+const fromFactor = "derived from the other density given and stone.loose: a weight is the same loose and tamped"
 
 // compactedOf returns the compacted density, from the loose one where that is given.
 func compactedOf(j *Job) Default {
@@ -147,7 +147,7 @@ func compactedOf(j *Job) Default {
 	case j.Stone.LooseDensity > 0:
 		return densities(j.Stone.LooseDensity*measure.Density(j.Stone.Loose), fromFactor)
 	case j.Stone.Kind == "open_graded":
-		return densities(cleanLoose*1.09, "1.09 × the loose density, a weak source")
+		return densities(cleanLoose*1.09, "derived: 1.09 × the loose density; the factor is "+practice)
 	}
 	return either("3700 lb/yd3", "2195 kg/m3", wsdot)
 }
@@ -160,7 +160,7 @@ func looseDensityOf(j *Job) Default {
 		return densities(j.Stone.Density/measure.Density(j.Stone.Loose), fromFactor)
 	}
 	if j.Stone.Kind == "open_graded" {
-		return densities(cleanLoose, "WSDOT Design Manual M 22-01, Exhibit 620-1: permeable ballast 2800 lb/yd3 loose")
+		return densities(cleanLoose, "WSDOT Design Manual M 22-01 (2015), Exhibit 620-1: permeable ballast 2800 lb/yd3 loose")
 	}
 	return either("2850 lb/yd3", "1690 kg/m3", wsdot)
 }

@@ -25,19 +25,19 @@ func groundKeys() []Key {
 			Means: "what the heights are read with", put: func(j *Job, v value) { j.Ground.Instrument.Kind = v.text }},
 		{Path: "ground.instrument.error", Kind: Accuracy, From: accuracyOf, FromSays: "ground.instrument.kind", Means: "how far the instrument may be off over a distance",
 			put: func(j *Job, v value) { j.Ground.Instrument.Error, j.Ground.Instrument.Over = v.length, v.over }},
-		{Path: "ground.instrument.reads", Kind: Word, Choices: []string{"feet_inches", "tenths", "millimetres"}, Default: either("feet_inches", "millimetres", "as the binder prints"), Means: "how the rod is marked", put: func(j *Job, v value) { j.Ground.Instrument.Reads = v.text }},
+		{Path: "ground.instrument.reads", Kind: Word, Choices: []string{"feet_inches", "tenths", "millimetres"}, Default: either("feet_inches", "millimetres", "our own choice: as the binder prints"), Means: "how the rod is marked", put: func(j *Job, v value) { j.Ground.Instrument.Reads = v.text }},
 		pegKey("middle_a", "reading on peg A from the middle between the pegs", func(p *PegReadings) *measure.Length { return &p.MiddleA }),
 		pegKey("middle_b", "reading on peg B from the middle between the pegs", func(p *PegReadings) *measure.Length { return &p.MiddleB }),
 		pegKey("near_a", "reading on peg A from the second stand, near it", func(p *PegReadings) *measure.Length { return &p.NearA }),
 		pegKey("far_b", "reading on peg B from the second stand", func(p *PegReadings) *measure.Length { return &p.FarB }),
-		{Path: "ground.instrument.pegs.to_a", Kind: Distance, Default: same("0", "the second stand is close to peg A"), Means: "distance of the second stand from peg A", put: func(j *Job, v value) { j.Ground.Instrument.Pegs.ToA = v.length }},
+		{Path: "ground.instrument.pegs.to_a", Kind: Distance, Default: same("0", "our own choice: the second stand is close to peg A"), Means: "distance of the second stand from peg A", put: func(j *Job, v value) { j.Ground.Instrument.Pegs.ToA = v.length }},
 		{Path: "ground.instrument.pegs.to_b", Kind: Length, Required: true, Missing: "write the distance of the second stand from peg B", Means: "distance of the second stand from peg B", put: func(j *Job, v value) { j.Ground.Instrument.Pegs.ToB = v.length }},
 		{Path: "ground.instrument.wall.distance", Kind: Length, Required: true, Missing: "write the distance of the wall", Means: "distance of the wall that the tool was turned about before", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Distance = v.length }},
 		{Path: "ground.instrument.wall.gap", Kind: Distance, Required: true, Missing: "write the height between the two marks", Means: "height between the marks before and after the tool was turned half round", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Gap = v.length }},
 		{Path: "ground.instrument.wall.across", Kind: Distance, Means: "the same with the tool turned a quarter first", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Across = &v.length }},
 		{Path: "ground.instrument.ends", Kind: Distance, Means: "height between the water at both ends of the tube, held side by side", put: func(j *Job, v value) { j.Ground.Instrument.Ends = &v.length }},
-		{Path: "ground.bench_mark.where", Kind: Text, Default: same("not chosen yet", "the job does not say"), Means: "the bench mark, in words", put: func(j *Job, v value) { j.Ground.BenchMark.Where = v.text }},
-		{Path: "ground.bench_mark.height", Kind: Height, Default: same("0", "all heights count from the bench mark"), Means: "height of the bench mark", put: func(j *Job, v value) { j.Ground.BenchMark.Height = v.length }},
+		{Path: "ground.bench_mark.where", Kind: Text, Default: same("not chosen yet", "our own wording: the job does not say"), Means: "the bench mark, in words", put: func(j *Job, v value) { j.Ground.BenchMark.Where = v.text }},
+		{Path: "ground.bench_mark.height", Kind: Height, Default: same("0", "our own choice: all heights count from the bench mark"), Means: "height of the bench mark", put: func(j *Job, v value) { j.Ground.BenchMark.Height = v.length }},
 		{Path: "ground.spots.*", Stars: []string{"spot"}, Kind: SpotAt, Choices: []string{"turning_point"}, Means: "a spot that is no pier: its place, a further bench mark with its known height, or a turning point", put: func(j *Job, v value) {
 			v.spot.TurningPoint = v.word == "turning_point"
 			j.Ground.Spots = with(j.Ground.Spots, v.names[0], v.spot)
@@ -53,7 +53,7 @@ func groundKeys() []Key {
 			p.Found = v.text
 			j.Ground.Probes = with(j.Ground.Probes, v.names[0], p)
 		}},
-		{Path: "ground.close_to", Kind: Length, AtMost: measure.Foot, Default: either(`3/16"`, "5 mm", "two readings a set-up of standard deviation 1/16 in, two standard deviations; near the 5 mm root-N rule of building surveys"),
+		{Path: "ground.close_to", Kind: Length, AtMost: measure.Foot, Default: either(`3/16"`, "5 mm", "derived: two readings a set-up of standard deviation 1/16 in, two standard deviations; near the 5 mm root-N of building surveys"),
 			Means: "misclosure allowed for one set-up; times the root of their number", put: func(j *Job, v value) { j.Ground.CloseTo = v.length }},
 	}
 }
@@ -68,9 +68,9 @@ func pegKey(name, means string, at func(*PegReadings) *measure.Length) Key {
 func accuracyOf(j *Job) Default {
 	switch j.Ground.Instrument.Kind {
 	case "line_laser":
-		return either(`1/8" in 32'`, "3 mm in 10 m", "line-laser user manual, 0.3 mm in a metre")
+		return either(`1/8" in 32'`, "3 mm in 10 m", practice+": 0.3 mm in a metre")
 	case "water_level":
-		return memory(either(`1/8" in 100'`, "3 mm in 30 m", "a water level without air in the tube; "+practice))
+		return memory(either(`1/8" in 100'`, "3 mm in 30 m", practice+": a water level without air in the tube"))
 	case "string_level":
 		return memory(either(`1/2" in 20'`, "12 mm in 6 m", practice))
 	}

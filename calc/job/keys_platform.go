@@ -9,9 +9,9 @@ func jobKeys() []Key {
 		{Path: "name", Kind: Text, Required: true, Missing: "write a name: name: Garden shed", Means: "name of the job, on every sheet", put: func(j *Job, v value) { j.Name = v.text }},
 		{Path: "client", Kind: Text, Means: "for whom it is built", put: func(j *Job, v value) { j.Client = v.text }},
 		{Path: "address", Kind: Text, Means: "where it is built", put: func(j *Job, v value) { j.Address = v.text }},
-		{Path: "revision", Kind: Text, Default: same("A", "the first issue"), Means: "letter of this issue of the binder", put: func(j *Job, v value) { j.Revision = v.text }},
+		{Path: "revision", Kind: Text, Default: same("A", "our own choice: the first issue"), Means: "letter of this issue of the binder", put: func(j *Job, v value) { j.Revision = v.text }},
 		{Path: "issued", Kind: Date, Means: "date of this issue", put: func(j *Job, v value) { j.Issued = v.text }},
-		{Path: "units", Kind: Word, Choices: []string{"imperial", "metric"}, Default: same("imperial", "feet and inches unless the job says metric"),
+		{Path: "units", Kind: Word, Choices: []string{"imperial", "metric"}, Default: same("imperial", "our own choice: feet and inches unless the job says metric"),
 			Means: "how the binder prints", put: func(j *Job, v value) { j.Units = systems[v.text] }},
 		{Path: "fraction", Kind: Length, Default: same(`1/16"`, "the finest mark of a builder's tape; "+practice), AtMost: measure.Inch,
 			Means: "finest printed mark of imperial lengths", put: func(j *Job, v value) { j.Fraction = v.length }},
@@ -33,7 +33,7 @@ const (
 
 // wherePossible stands behind what is tried unless the job says that the place
 // does not allow it.
-const wherePossible = "tried for what it would save; the place decides"
+const wherePossible = "our own choice: tried for what it would save; the place decides"
 
 func platformKeys() []Key {
 	return append([]Key{
@@ -44,14 +44,14 @@ func platformKeys() []Key {
 		{Path: "platform.use", Kind: Word, Choices: UseNames(), Means: "use, which sets the floor load", put: func(j *Job, v value) { j.Platform.Use = v.text }},
 		{Path: "platform.floor_load", Kind: Stress, Required: true, From: floorLoadOf, FromSays: "platform.use", Missing: "write platform.use, such as use: garden_room, or a floor_load such as 50 psf",
 			Means: "live load of the floor", put: func(j *Job, v value) { j.Platform.FloorLoad = measure.Stress(v.number) }},
-		{Path: "platform.floor.height", Kind: Height, Choices: []string{"lowest"}, Default: same("lowest", "as low as the ground lets it: the least timber and the lowest step"),
+		{Path: "platform.floor.height", Kind: Height, Choices: []string{"lowest"}, Default: same("lowest", "our own choice: as low as the ground lets it, with the least timber and the lowest step"),
 			Means: "top of the surface over the bench mark, or lowest", put: func(j *Job, v value) {
 				j.Platform.Floor.Lowest, j.Platform.Floor.Height = v.word == "lowest", v.length
 			}},
-		{Path: "platform.floor.round_up", Kind: Distance, Default: same("0", "the exact lowest height"), When: func(j *Job) bool { return j.Platform.Floor.Lowest }, Whose: "a floor whose height is lowest", AtMost: measure.Metre,
+		{Path: "platform.floor.round_up", Kind: Distance, Default: same("0", "our own choice: the exact lowest height"), When: func(j *Job) bool { return j.Platform.Floor.Lowest }, Whose: "a floor whose height is lowest", AtMost: measure.Metre,
 			Means: "step that the lowest floor is rounded up to", put: func(j *Job, v value) { j.Platform.Floor.RoundUp = v.length }},
-		{Path: "platform.origin.corner", Kind: Text, Default: same("where the tape hooks on", "the job does not say which corner A1 is"), Means: "the corner beside A1, in words", put: func(j *Job, v value) { j.Platform.Origin.Corner = v.text }},
-		{Path: "platform.origin.lines_go", Kind: Word, Choices: []string{"left", "right"}, Default: same("left", "the job does not say"),
+		{Path: "platform.origin.corner", Kind: Text, Default: same("where the tape hooks on", "our own wording: the job does not say which corner A1 is"), Means: "the corner beside A1, in words", put: func(j *Job, v value) { j.Platform.Origin.Corner = v.text }},
+		{Path: "platform.origin.lines_go", Kind: Word, Choices: []string{"left", "right"}, Default: same("left", "our own choice: the job does not say"),
 			Means: "hand on which line B lies, standing at A1 and facing along line A", put: func(j *Job, v value) { j.Platform.Origin.LinesGo = v.text }},
 		{Path: "platform.freedom.turn", Kind: Count, Least: 0, Most: 45, Default: same("15", wherePossible), Means: "degrees that the place lets the platform be turned either way", put: func(j *Job, v value) { j.Platform.Freedom.Turn = v.count }},
 		{Path: "platform.freedom.along", Kind: Distance, AtMost: longestSide, Default: either(`1'`, "300 mm", wherePossible), Means: "how far the place lets it be shifted along the lines, either way", put: func(j *Job, v value) { j.Platform.Freedom.Along = v.length }},
@@ -66,7 +66,7 @@ func platformKeys() []Key {
 }
 
 const (
-	panelSheet  = "single-floor plywood data sheet (PS 1-09): 23/32 panels are rated 24 in on centre, tongue-and-groove faces 47 1/2 in, lengths sized for spacing 95 7/8 in"
+	panelSheet  = "PS 1-09 (2009), single-floor plywood: 23/32 panels are rated 24 in on centre, tongue-and-groove faces 47 1/2 in, lengths sized for spacing 95 7/8 in"
 	panelGap    = "APA Engineered Wood Construction Guide, Form E30V (2011) p. 33: 1/8 in at all edges and ends"
 	metricPanel = "common practice, no source: 22 mm tongue-and-groove floor panels, 2400 x 600 mm"
 )
@@ -88,10 +88,10 @@ func surfaceKeys() []Key {
 	return []Key{
 		{Path: "platform.surface.kind", Kind: Word, Choices: []string{"panels", "boards"}, From: surfaceByUse, FromSays: "platform.use", Means: "panels or boards", put: func(j *Job, v value) { j.Platform.Surface.Kind = v.text }},
 		{Path: "platform.surface.thickness", Kind: Length, AtMost: thickest, FromSays: "platform.surface.kind",
-			From:  byKind(metric(either(`23/32"`, "22 mm", panelSheet), metricPanel), metricPractice(either(`1"`, "28 mm", "5/4 decking dressed dry, PS 20"))),
+			From:  byKind(metric(either(`23/32"`, "22 mm", panelSheet), metricPanel), metricPractice(either(`1"`, "28 mm", "PS 20-15 (2015): 5/4 decking dressed dry"))),
 			Means: "thickness of the surface", put: func(j *Job, v value) { j.Platform.Surface.Thickness = v.length }},
 		{Path: "platform.surface.gap", Kind: Distance, AtMost: measure.Inch, FromSays: "platform.surface.kind",
-			From:  byKind(either(`1/8"`, "3 mm", panelGap), metricPractice(memory(either(`1/8"`, "5 mm", "AWC DCA 6, decking note")))),
+			From:  byKind(either(`1/8"`, "3 mm", panelGap), metricPractice(memory(either(`1/8"`, "5 mm", "AWC DCA 6 (2015), decking note")))),
 			Means: "gap between panels or boards", put: func(j *Job, v value) { j.Platform.Surface.Gap = v.length }},
 		{Path: "platform.surface.span_rating", Kind: Count, Least: 8, Most: 60, When: panels, Whose: "panels", Default: metric(either("24", "24", panelSheet), practice+": the maker's sheet decides"),
 			Means: "greatest joist spacing of the panels, in inches", put: func(j *Job, v value) { j.Platform.Surface.SpanRating = v.count }},
@@ -101,7 +101,7 @@ func surfaceKeys() []Key {
 			Means: "length of a panel's face, along the strength axis", put: func(j *Job, v value) { j.Platform.Surface.FaceLength = v.length }},
 		{Path: "platform.surface.face.width", Kind: Length, AtLeast: leastStep, AtMost: longestSide, When: panels, Whose: "panels", Default: metric(either(`47 1/2"`, "600 mm", panelSheet), metricPanel),
 			Means: "width of a panel's face, without the tongue", put: func(j *Job, v value) { j.Platform.Surface.FaceWidth = v.length }},
-		{Path: "platform.surface.width", Kind: Length, AtLeast: measure.Inch, AtMost: thickest, When: boards, Whose: "boards", Default: metricPractice(either(`5 1/2"`, "120 mm", "5/4x6 decking dressed dry, PS 20")),
+		{Path: "platform.surface.width", Kind: Length, AtLeast: measure.Inch, AtMost: thickest, When: boards, Whose: "boards", Default: metricPractice(either(`5 1/2"`, "120 mm", "PS 20-15 (2015): 5/4x6 decking dressed dry")),
 			Means: "width of a board", put: func(j *Job, v value) { j.Platform.Surface.BoardWidth = v.length }},
 		{Path: "platform.surface.species", Kind: Word, Choices: SpeciesNames(), When: boards, Whose: "boards", Means: "species of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Species = v.text }},
 		{Path: "platform.surface.grade", Kind: Word, Choices: GradeNames(), When: boards, Whose: "boards", Means: "grade of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Grade = v.text }},
@@ -112,9 +112,9 @@ func surfaceKeys() []Key {
 
 func surfaceByUse(j *Job) Default {
 	if j.Platform.Use == "deck" || j.Platform.Use == "public_terrace" {
-		return same("boards", "an open deck drains between boards; "+practice)
+		return same("boards", practice+": an open deck drains between boards")
 	}
-	return same("panels", "a floor under a roof; "+practice)
+	return same("panels", practice+": a floor under a roof")
 }
 
 func surfaceDensity(j *Job) Default {

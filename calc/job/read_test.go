@@ -119,7 +119,7 @@ func TestDozenLinesAreEnough(t *testing.T) {
 	assert.InDelta(t, 41.8*47.88026, float64(entry.Value.(measure.Stress)), 0.01)
 	entry.Value = nil
 	assert.Equal(t, job.Entry{Path: "platform.floor_load", Text: "41.8 psf", Means: "live load of the floor", Origin: figure.Assumed,
-		Source: "National Farm Building Code of Canada, Table 2.3.2.1: poultry house floor"}, entry)
+		Source: "National Farm Building Code of Canada 1995, Table 2.3.2.1: poultry house floor"}, entry)
 	entry, _ = j.Entry("site.soil.class")
 	assert.Equal(t, figure.Given, entry.Origin)
 	assert.Equal(t, "job.yaml:11:12", entry.At.String())

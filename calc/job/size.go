@@ -11,8 +11,8 @@ import (
 // dressed are the dry dressed sizes of nominal lumber, in sixteenths of an
 // inch. Design uses the dry size; unseasoned lumber is larger.
 //
-// Source: American Softwood Lumber Standard PS 20, minimum dressed sizes, read
-// in a reference table. 6x8 and 8x8 are the dry sizes, 3/4 in under nominal.
+// Source: American Softwood Lumber Standard PS 20-15 (2015), minimum dressed
+// sizes. 6x8 and 8x8 are the dry sizes, 3/4 in under nominal.
 var dressed = []struct {
 	nominal      string
 	width, depth measure.Length // in sixteenths

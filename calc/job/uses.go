@@ -10,9 +10,9 @@ type use struct {
 
 const (
 	ircR301    = "IRC 2000 Table R301.4, minimum uniform live loads"
-	nfbc       = "National Farm Building Code of Canada, Table 2.3.2.1"
+	nfbc       = "National Farm Building Code of Canada 1995, Table 2.3.2.1"
 	ep378      = "ASAE EP378.3 (Dec 1997) Table 1"
-	asceMemory = "ASCE 7 Table 4.3-1"
+	asceMemory = "ASCE 7-16 (2016) Table 4.3-1"
 )
 
 var uses = []use{
@@ -22,9 +22,9 @@ var uses = []use{
 	{"playhouse", "40 psf", "1.92 kPa", ircR301 + ": rooms other than sleeping rooms", false},
 	{"sleeping_room", "30 psf", "1.44 kPa", ircR301 + ": sleeping rooms", false},
 	{"shed", "40 psf", "1.92 kPa", "household tools and mowers only, as " + ircR301 + ": rooms; stacked goods are light_storage", true},
-	{"workshop", "50 psf", "2.40 kPa", "no published row for a home workshop; the 50 psf row of " + ircR301 + " taken as nearest", true},
+	{"workshop", "50 psf", "2.40 kPa", "our own choice, for no row names a home workshop: the 50 psf row of " + ircR301, true},
 	{"light_storage", "125 psf", "5.99 kPa", asceMemory + ": light storage", true},
-	{"heavy_storage", "250 psf", "11.98 kPa", asceMemory + ": heavy storage, as used in a published exercise (Hibbeler, Structural Analysis, ch. 1)", false},
+	{"heavy_storage", "250 psf", "11.98 kPa", asceMemory + ": heavy storage, as in an exercise of R. C. Hibbeler, Structural Analysis, 8th ed. (2012), chapter 1", false},
 	{"public_terrace", "100 psf", "4.79 kPa", asceMemory + ": yards and terraces for pedestrians", true},
 	{"greenhouse", "52.3 psf", "2.5 kPa", nfbc + ": greenhouse floor", false},
 	{"hen_house", "41.8 psf", "2.0 kPa", nfbc + ": poultry house floor", false},
@@ -96,7 +96,7 @@ func soilOf(j *Job) soil {
 
 func bearingOf(j *Job) Default {
 	s := soilOf(j)
-	return Default{Imperial: s.imperial, Metric: s.metric, Source: "presumptive value for the class: IBC 2012 Table 1806.2, IRC Table R401.4.1; the ground itself decides"}
+	return Default{Imperial: s.imperial, Metric: s.metric, Source: "presumptive value for the class: IBC 2012 Table 1806.2, IRC 2021 Table R401.4.1; the ground itself decides"}
 }
 
 // packedOf returns what the three volumes of earthwork tables say of soil put
@@ -108,7 +108,7 @@ func packedOf(j *Job) Default {
 		s.packed = "0.90"
 	}
 	return Default{Imperial: s.packed, Metric: s.packed, Memory: true,
-		Source: "army earthmoving manual FM 5-434, table 1-1: compacted over bank volume (sand 0.95, loam and clay 0.90, blasted rock 1.30); states differ widely, and soil only trodden down packs less"}
+		Source: "FM 5-434, Earthmoving Operations (2000), table 1-1: compacted over bank volume (sand 0.95, loam and clay 0.90, blasted rock 1.30); states differ widely, and soil only trodden down packs less"}
 }
 
 func swellOf(j *Job) Default {
@@ -116,7 +116,7 @@ func swellOf(j *Job) Default {
 	if s.swell == "" {
 		s.swell = "1.25"
 	}
-	return Default{Imperial: s.swell, Metric: s.swell, Source: "engineering table of swell percentages (clay 40, loam 25, sand and gravel 12, rock 65); tables differ widely"}
+	return Default{Imperial: s.swell, Metric: s.swell, Source: practice + ": clay swells by 40 per cent, loam by 25, sand and gravel by 12, rock by 65; tables differ widely"}
 }
 
 // species is a commercial species or group of the timber tables.
@@ -162,10 +162,10 @@ func densityOf(name string) Default {
 }
 
 func incisedOf(name string) Default {
-	d := Default{Imperial: "no", Metric: "no", Source: "design values given in the job are taken as they stand"}
+	d := Default{Imperial: "no", Metric: "no", Source: "our own choice: design values given in the job are taken as they stand"}
 	for _, s := range allSpecies {
 		if s.name == name {
-			d = Default{Imperial: s.incised, Metric: s.incised, Source: "IRC R507.5 and R507.6, footnotes: treated Douglas Fir-Larch, Hem-Fir and Spruce-Pine-Fir count as incised"}
+			d = Default{Imperial: s.incised, Metric: s.incised, Source: "IRC 2021 R507.5 and R507.6, footnotes: treated Douglas Fir-Larch, Hem-Fir and Spruce-Pine-Fir count as incised"}
 		}
 	}
 	return d

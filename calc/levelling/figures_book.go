@@ -79,7 +79,7 @@ func (l *ledger) closing(b *Book) {
 	l.Add(figure.Figure{Key: "ground.misclosure_allowed", Means: "misclosure allowed", Value: run.Allowed, Rounding: measure.Down,
 		Formula: "allowed = allowance for one set-up × √set-ups",
 		Working: fmt.Sprintf("%s × √%d = %s", l.Print(l.job.Ground.CloseTo), run.Count, l.Down(run.Allowed)),
-		Source:  "levelling practice: 5 mm × √set-ups in university course slides; twice √2 times the error of one reading, derived",
+		Source:  "derived: twice √2 times the error of one reading; near 5 mm × √set-ups, common practice, no source",
 		From:    []string{"ground.close_to", "ground.setups"}})
 }
 

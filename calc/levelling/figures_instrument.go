@@ -21,7 +21,7 @@ func (l *ledger) checks() {
 	if l.job.Units == measure.Metric {
 		pegs, wall = pegsInMetres, wallInMetres
 	}
-	l.Add(figure.Figure{Key: "instrument.peg_distance", Means: "distance of the two pegs", Value: pegs, Origin: figure.Assumed, Source: "operating manuals of builder's levels"})
+	l.Add(figure.Figure{Key: "instrument.peg_distance", Means: "distance of the two pegs", Value: pegs, Origin: figure.Assumed, Source: "common practice, no source"})
 	l.Add(figure.Figure{Key: "instrument.wall_distance", Means: "distance of the wall", Value: wall, Origin: figure.Assumed, Source: "common practice, no source"})
 	if tool.Error <= 0 || tool.Over <= 0 {
 		l.Blank("instrument.peg_limit", "error the two pegs may show", "instrument.wall_gap", "gap the two marks on the wall may show",
@@ -36,7 +36,7 @@ func (l *ledger) checks() {
 	gap := TurnAbout{Distance: wall}.Allowed(tool)
 	l.Add(figure.Figure{Key: "instrument.wall_gap", Means: "gap the two marks on the wall may show", Value: gap, Formula: "2 × distance × error of the class ÷ the distance it is given for",
 		Working: fmt.Sprintf("2 × %s × %s ÷ %s = %s", l.Print(wall), l.Print(tool.Error), l.Print(tool.Over), l.Print(gap)),
-		Source:  "operating manual of a line laser, accuracy check", From: []string{"instrument.wall_distance", "ground.instrument.error"}})
+		Source:  "common practice, no source: the tool is turned half round between two marks", From: []string{"instrument.wall_distance", "ground.instrument.error"}})
 }
 
 // checkWords name the checks of an instrument and what they show.
@@ -91,7 +91,7 @@ func (l *ledger) checkError(key string, c InstrumentCheck) {
 		p := tool.Pegs
 		f.Formula = "(far B − near A) − (middle B − middle A)"
 		f.Working = fmt.Sprintf("(%s − %s) − (%s − %s) = %s", rod(p.FarB), rod(p.NearA), rod(p.MiddleB), rod(p.MiddleA), l.Print(measure.Small(c.Error)))
-		f.Source = "the two-peg test of surveying practice"
+		f.Source = "common practice, no source: the two-peg test"
 		for _, name := range []string{"far_b", "near_a", "middle_b", "middle_a"} {
 			f.From = append(f.From, "ground.instrument.pegs."+name)
 		}
@@ -104,7 +104,7 @@ func (l *ledger) checkError(key string, c InstrumentCheck) {
 		}
 		f.Formula = "half the height between the two marks"
 		f.Working = fmt.Sprintf("%s ÷ 2 = %s", l.Print(measure.Small(gap)), l.Print(measure.Small(c.Error)))
-		f.Source, f.From = "operating manual of a line laser, accuracy check", []string{from}
+		f.Source, f.From = "common practice, no source: the tool is turned half round between two marks", []string{from}
 	}
 	l.Add(f)
 }

@@ -29,7 +29,7 @@ func (p PegTest) RightB() measure.Length { return p.FarB - p.Error(p.ToB) }
 
 // Passes says whether the error over a distance is inside a limit for it. A
 // builder's level is in order up to 3 mm in 30 m, a finer one up to 2 mm
-// (operating manual of an automatic builder's level).
+// (common practice, no source).
 func (p PegTest) Passes(limit, over measure.Length) bool { return p.Error(over).Abs() <= limit }
 
 // TurnAbout is the check of a laser: mark a far wall, turn the tool half round,
@@ -46,7 +46,7 @@ func (t TurnAbout) Error() measure.Length { return t.Gap.Abs().Part(1, 2) }
 //
 //	gap = 2 × distance × (error of the class ÷ the distance it is given for)
 //
-// Source: operating manual of a line laser, accuracy check.
+// Common practice, no source.
 func (t TurnAbout) Allowed(tool job.Instrument) measure.Length {
 	return 2 * offBy(tool, t.Distance)
 }

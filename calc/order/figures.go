@@ -93,7 +93,7 @@ func (o *Order) PageFigures(j *job.Job) []figure.Figure {
 				f.Memory = f.Memory || row.memory
 			}
 		}
-		if f.Source = "no row of the fastening schedule applies to this frame"; len(words) > 0 {
+		if f.Source = "our own rule: no row of the fastening schedule applies to this frame"; len(words) > 0 {
 			f.Value, f.Source = measure.Word(strings.Join(words, ", and ")), strings.Join(sources, "; ")
 		}
 		figures = append(figures, f)

@@ -32,19 +32,19 @@ const (
 // nailing tables print them; finishes that treated timber does not eat are
 // common practice, no source.
 var (
-	nail6dCommon  = common(6, 2, 0.113, "a fastener sheet restating IRC Table R602.3(1)", false)
-	nail8dCommon  = common(8, 2.5, 0.131, "IBC Table 2304.10.1", false)
-	nail10dCommon = common(10, 3, 0.148, "IBC Table 2304.10.1", false)
-	nail16dCommon = common(16, 3.5, 0.162, "IBC Table 2304.10.1", false)
-	nail20dCommon = common(20, 4, 0.192, "ASTM F1667", true)
-	nail30dCommon = common(30, 4.5, 0.207, "ASTM F1667", true)
-	nail40dCommon = common(40, 5, 0.225, "ASTM F1667", true)
-	nail60dCommon = common(60, 6, 0.263, "ASTM F1667", true)
-	nail10dBox    = Nail{Key: "10d-box", Trade: "10d box nail", Kind: "nail", Finish: galvanised, Length: thousandths(3), Diameter: thousandths(0.128), Source: "IBC Table 2304.10.1"}
-	nail8dRing    = Nail{Key: "8d-ring", Trade: "8d ring-shank nail", Kind: "ring-shank nail", Finish: galvanised, Length: thousandths(2.5), Diameter: thousandths(0.131), Source: "a fastener sheet restating IRC Table R602.3(1)"}
+	nail6dCommon  = common(6, 2, 0.113, "IRC 2021 Table R602.3(1)", false)
+	nail8dCommon  = common(8, 2.5, 0.131, "IBC 2018 Table 2304.10.1", false)
+	nail10dCommon = common(10, 3, 0.148, "IBC 2018 Table 2304.10.1", false)
+	nail16dCommon = common(16, 3.5, 0.162, "IBC 2018 Table 2304.10.1", false)
+	nail20dCommon = common(20, 4, 0.192, "ASTM F1667 (2015)", true)
+	nail30dCommon = common(30, 4.5, 0.207, "ASTM F1667 (2015)", true)
+	nail40dCommon = common(40, 5, 0.225, "ASTM F1667 (2015)", true)
+	nail60dCommon = common(60, 6, 0.263, "ASTM F1667 (2015)", true)
+	nail10dBox    = Nail{Key: "10d-box", Trade: "10d box nail", Kind: "nail", Finish: galvanised, Length: thousandths(3), Diameter: thousandths(0.128), Source: "IBC 2018 Table 2304.10.1"}
+	nail8dRing    = Nail{Key: "8d-ring", Trade: "8d ring-shank nail", Kind: "ring-shank nail", Finish: galvanised, Length: thousandths(2.5), Diameter: thousandths(0.131), Source: "ASTM F1667 (2015), ring shank RSRS-03", Memory: true}
 	nailHanger    = Nail{Key: "hanger", Trade: "hanger nail", Kind: "hanger nail", Finish: galvanised, Length: thousandths(1.5), Diameter: thousandths(0.148), Source: "common practice, no source"}
 	screwCap      = Nail{Key: "cap-screw", Trade: "structural screw", Kind: "structural screw", Finish: galvanised, Length: thousandths(1.5), Diameter: thousandths(0.164), Screw: true, Source: "common practice, no source"}
-	screwBoard    = Nail{Key: "deck-screw", Trade: "no. 8 decking screw", Kind: "decking screw", Finish: stainless, Length: thousandths(2.5), Diameter: thousandths(0.164), Screw: true, Source: "AWC DCA 6: no. 8 screws", Memory: true}
+	screwBoard    = Nail{Key: "deck-screw", Trade: "no. 8 decking screw", Kind: "decking screw", Finish: stainless, Length: thousandths(2.5), Diameter: thousandths(0.164), Screw: true, Source: "IRC 2021 Table R507.7, notes: no. 8 screws"}
 	screwThick    = Nail{Key: "long-deck-screw", Trade: "no. 10 decking screw", Kind: "decking screw", Finish: stainless, Length: thousandths(3), Diameter: thousandths(0.19), Screw: true, Source: "common practice, no source"}
 	screwBatter   = Nail{Key: "batter-screw", Trade: "no. 8 wood screw", Kind: "wood screw", Length: thousandths(2), Diameter: thousandths(0.164), Screw: true, Source: "common practice, no source"}
 )
@@ -83,8 +83,8 @@ func (n Nail) Mass() measure.Mass {
 }
 
 // fullHold is how deep a nail or screw must reach into the second piece, in
-// its own diameters, to hold with its full value sideways: NDS 2018 12.1.6.5 as
-// an engineers' exchange on NDS 2005 Table 11N has it; six is the least.
+// its own diameters, to hold with its full value sideways: NDS 2018 12.1.6.5;
+// six is the least.
 const fullHold = 10
 
 // through returns the thinnest of the common nails that reaches through a piece
@@ -113,22 +113,22 @@ const (
 func panelNail(thickness measure.Length) (Nail, string, bool) {
 	switch {
 	case thickness <= halfInch:
-		return nail6dCommon, "IRC Table R602.3(1), subfloor to 1/2 in", true
+		return nail6dCommon, "IRC 2021 Table R602.3(1), subfloor to 1/2 in", true
 	case thickness <= threeQuarterIn:
-		return nail8dRing, "IRC Table R602.3(1) as a panel fastener sheet restates it: 8d common or 8d ring shank", false
+		return nail8dRing, "IRC 2021 Table R602.3(1), single floor to 3/4 in: 8d common or 2 in deformed", false
 	case thickness <= wholeInch:
-		return nail8dRing, "IRC Table R602.3(1), combination panel 7/8 to 1 in: 8d common or 8d deformed", true
+		return nail8dRing, "IRC 2021 Table R602.3(1), single floor 7/8 to 1 in: 8d common or 2 1/2 in deformed", false
 	default:
-		return nail10dCommon, "IRC Table R602.3(1), combination panel 1 1/8 in and more: 10d common or 8d deformed", true
+		return nail10dCommon, "IRC 2021 Table R602.3(1), single floor of 1 1/8 in and more: 10d common or 2 1/2 in deformed", false
 	}
 }
 
 // boardScrew returns the screw for a floor board by its thickness.
 func boardScrew(thickness measure.Length) (Nail, string, bool) {
 	if thickness <= fiveQuarterIn {
-		return screwBoard, "AWC DCA 6: two 8d threaded nails or two no. 8 screws at each joist", true
+		return screwBoard, "IRC 2021 Table R507.7, notes: two ring-shank 8d nails or two no. 8 screws at each joist", false
 	}
-	return screwThick, "AWC DCA 6: two screws at each joist; their length is common practice, no source", true
+	return screwThick, "IRC 2021 Table R507.7, notes: two screws at each joist; their length is common practice, no source", false
 }
 
 // plyNail returns the nail that joins plies of a built-up beam.

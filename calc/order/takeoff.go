@@ -111,7 +111,7 @@ func surfaceLines(in Input) []Line {
 		return nil
 	}
 	// Boards are ordered by their run with one in ten for cuts and splits: usual
-	// lists add 10 to 15 per cent (from memory).
+	// lists add 10 to 15 per cent (common practice, no source).
 	step, unit := measure.Foot, "running feet"
 	if j.Units == measure.Metric {
 		step, unit = measure.Metre, "running metres"
@@ -119,7 +119,7 @@ func surfaceLines(in Input) []Line {
 	run := total.Scale(1.10).RoundUpTo(step)
 	return []Line{{Key: boardsKey, Group: Surface, What: fmt.Sprintf("floor board %s × %s", measure.Exact(p.Thickness).Print(style), measure.Exact(p.BoardWidth).Print(style)),
 		Use: "the floor, pieces up to " + longest.Print(style), Count: int(run / step), Unit: unit, Each: p.Density.Of(p.Thickness.Times(p.BoardWidth).Deep(step)), Price: price(j, "board"), Part: "surface",
-		Source: "the board plan with one in ten for cuts; usual lists add 10 to 15 per cent", Memory: true, Formula: "run of all boards × 1.10, rounded up", Working: fmt.Sprintf("%s × 1.10", total.Print(style)), From: []string{"board.count"},
+		Source: "the board plan with one in ten for cuts; common practice, no source: lists add 10 to 15 per cent", Formula: "run of all boards × 1.10, rounded up", Working: fmt.Sprintf("%s × 1.10", total.Print(style)), From: []string{"board.count"},
 		Weighed: "thickness × width at the density of the surface"}}
 }
 
@@ -172,7 +172,7 @@ func (l Line) poured(b *Bed) Line {
 }
 
 // coatLitre is how much end grain a litre coats, two coats, square metres: 100
-// ft2 a gallon for each coat. From memory of makers' sheets.
+// ft2 a gallon for each coat. Common practice, no source.
 const coatLitre measure.Area = 100 * measure.SquareFoot / 3.785411784 / 2
 
 // groundLines lists the cloth under the whole platform and the coating for cut ends.
@@ -201,7 +201,7 @@ func groundLines(in Input, c Cloth) []Line {
 	}
 	tins := max(1, int(float64(in.CutEnds/(tin*coatLitre))+1-1e-9))
 	return append(lines, Line{Key: "order.coating", Group: Ground, What: "preservative for cut ends of treated timber, " + name + " with a brush", Use: "every cut end, two coats", Count: tins, Unit: "tins", Each: 1, Price: price(j, "coating"), Part: "coating",
-		Source: "both ends of every piece; 100 ft² a gallon and coat, from makers' sheets", Memory: true, Formula: "area of all ends / what a tin coats twice, rounded up",
+		Source: "both ends of every piece; 100 ft² a gallon and coat, common practice, no source", Formula: "area of all ends / what a tin coats twice, rounded up",
 		Working: fmt.Sprintf("%s / %s = %d", in.CutEnds.Print(style), (tin * coatLitre).Print(style), tins), Weighed: estimated})
 }
 

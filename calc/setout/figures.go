@@ -15,7 +15,7 @@ func (s *SetOut) Figures(j *job.Job) []figure.Figure {
 	print := func(v measure.Length) string { return v.Print(style) }
 	figures := []figure.Figure{
 		{Key: "tape.error", Means: "error of one tape reading, one standard deviation", Value: l.Tape, Origin: figure.Assumed,
-			Source: "NIST Handbook 44 allows a tape 1/16 in from 7 to 30 ft; marking and hooking are a judgement"},
+			Source: "NIST Handbook 44 (2020), section 5.52, allows a tape 1/16 in from 7 to 30 ft; marking and hooking are common practice, no source"},
 		{Key: "diagonals.allowed", Means: "difference of the diagonals that squareness allows", Value: l.Allowed, Rounding: measure.Down, Origin: figure.Computed,
 			Source: LimitsBasis, Formula: "allowed = 2 a e / D", From: []string{"frame.length", "frame.width", "frame.diagonal"},
 			Working: fmt.Sprintf("2 × %s × %s / %s", print(max(s.Frame.Length, s.Frame.Width)), print(l.Lateral), print(s.Frame.Diagonal()))},
@@ -64,7 +64,7 @@ func (s *SetOut) triangleFigures(style measure.Style) []figure.Figure {
 
 func (s *SetOut) boardFigures(style measure.Style) []figure.Figure {
 	b := s.Boards
-	source := "trade practice: batter boards 4 ft (1200 mm) clear of the digging"
+	source := "CMHC, Canadian Wood-Frame House Construction (2014): batter boards 4 ft (1200 mm) clear of the digging"
 	print := func(l measure.Length) string { return l.Print(style) }
 	computed := func(key, means string, value measure.Quantity, formula, working string, from ...string) figure.Figure {
 		return figure.Figure{Key: key, Means: means, Value: value, Rounding: measure.Up, Origin: figure.Computed, Formula: formula, Working: working, From: from}

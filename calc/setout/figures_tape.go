@@ -51,7 +51,7 @@ func (s *SetOut) tapeFigures(style measure.Style) []figure.Figure {
 		computed("tape.pull_light", "what a tape pulled with 4 lb (18 N) for 10 lb (44 N) falls short over the diagonal", "(P − P0) L / (A E)",
 			"L = "+print(long)+", P = "+lightPull.Print(style)+", P0 = "+buildersTape.Standard.Print(style), steel, buildersTape.Stretch(long, lightPull).Abs(), "frame.diagonal"),
 		computed("tape.warmth", "what a steel tape grows over the diagonal in 30 °F (17 K) more warmth; it cancels between the diagonals", "α L ΔT",
-			fmt.Sprintf("%.2g × %s × %.1f K", buildersTape.Expansion, print(long), warmer), "course slides on taping: 0.0000065 for each °F", buildersTape.Warmth(long, warmer), "frame.diagonal"),
+			fmt.Sprintf("%.2g × %s × %.1f K", buildersTape.Expansion, print(long), warmer), "common practice, no source: steel grows 0.0000065 of its length for each °F", buildersTape.Warmth(long, warmer), "frame.diagonal"),
 		{Key: "tape.slope", Means: "what a tape on ground that rises " + print(rise) + " reads too long over the length", Value: TooLong(measure.Hypot(s.Frame.Length, rise), rise), Rounding: measure.Up, Origin: figure.Computed,
 			Formula: "s − √(s² − rise²)", Working: "s = √(" + print(s.Frame.Length) + "² + " + print(rise) + "²)", From: []string{"frame.length"}},
 	}
@@ -76,7 +76,7 @@ func (s *SetOut) precisionFigures(style measure.Style) []figure.Figure {
 		{Key: "diagonals.target_error", Means: "how well a diagonal can be held against the one worked out from measured sides, one standard deviation", Value: TargetError(r, tape), Rounding: measure.Up, Origin: figure.Computed,
 			Formula: "√(a² σ² + b² σ²) / D, and σ by the reading itself", Working: "√2 × " + print(tape), From: []string{"tape.error"}},
 		{Key: "diagonals.published", Means: "how far aside a published limit for foundations lets a corner stand in 12 ft", Origin: figure.Computed, Value: publishedAside(), Rounding: measure.Nearest,
-			Source:  "a remodellers' performance guideline: the 20 ft side of a 12 by 16 ft triangle may be off by 1/2 in; its own page says 3/8 in, geometry gives this",
+			Source: "NAHB, Residential Construction Performance Guidelines, 3rd ed. (2005), foundations: the 20 ft side of a 12 by 16 ft triangle may be off by 1/2 in; it says 3/8 in, geometry gives this", Memory: true,
 			Formula: "b sin(γ − 90°), cos γ = (a² + b² − c²) / (2 a b)", Working: "c = 20 ft 1/2 in, a = 16 ft, b = 12 ft"},
 	}
 }

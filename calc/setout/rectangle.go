@@ -34,7 +34,8 @@ type Limits struct {
 const (
 	// lateralOver: a corner may stand 1/4 in to the side for each 12 ft of side.
 	// The published limit for a foundation, 1/2 in on the 20 ft hypotenuse of a
-	// 12 by 16 ft triangle (a remodellers' performance guideline), lets 5/8 in
+	// 12 by 16 ft triangle (NAHB, Residential Construction Performance Guidelines, 3rd
+	// ed., 2005, foundations, from memory), lets 5/8 in
 	// through by geometry; a dead-level frame under panels keeps well inside it.
 	lateralOver = 4.0 / (12 * 12 * 16) // 1/4 in over 144 in
 	// twoSided is the 95 % point of the normal distribution.
@@ -42,7 +43,7 @@ const (
 )
 
 // Basis of [Limits], for the sheets.
-const LimitsBasis = "a corner may stand 1/4 in to the side in 12 ft; less, and plus, what two tape readings may hide 95 times in 100"
+const LimitsBasis = "derived: a corner may stand 1/4 in to the side in 12 ft; less, and plus, what two tape readings may hide 95 times in 100"
 
 // DiagonalLimits returns how far the diagonals of a rectangle may differ when a
 // tape reading has the standard deviation tape.

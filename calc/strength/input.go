@@ -63,7 +63,7 @@ type Rules struct {
 // DefaultRules returns the limits that hold unless the job says otherwise.
 func DefaultRules() Rules {
 	return Rules{
-		LiveLimit: 360, TotalLimit: 240, // IRC R301.7 as printed in R502.3.1 and R507.5; cantilever 2a/360
+		LiveLimit: 360, TotalLimit: 240, // IRC 2021 R301.7, R502.3.1 and R507.5; cantilever 2a/360
 		Eccentricity:  measure.Inch / 2,  // common practice, no source
 		StoneBearing:  psf(3000),         // IBC 2012 Table 1806.2, gravel
 		StoneFriction: 0.55 / 1.5,        // NAVFAC DM 7.02 Table 1, concrete on clean gravel 0.55, over 1.5

@@ -161,7 +161,7 @@ func (c *checker) bed(p *PierLoad) (side measure.Length, stone measure.Force) {
 	side = min(base+z, base+2*c.job.Stone.Margin)
 	density := c.job.Stone.Density
 	if density == 0 {
-		density = 125 * measure.PoundPerCubicFoot // gravel, wet: Engineering Toolbox, dirt and mud densities
+		density = 125 * measure.PoundPerCubicFoot // gravel, wet: common practice, no source
 	}
 	return side, density.Of(side.Times(side).Deep(z)).Weight()
 }
@@ -222,7 +222,7 @@ func (c *checker) tall(p *PierLoad) {
 	}
 	height, most := c.job.Block.SeatHeight+p.Height.Post, c.rules.NotSizedAbove
 	check := Check{ID: "pier." + p.Name + ".height", What: "height of block and post at " + p.Name, Demand: height, Capacity: most, Ratio: measure.Ratio(height.Metres() / most.Metres()),
-		Clause: "the limit of this method; 24 CFR 3285.306 asks for an engineer above it", Memory: true}
+		Clause: "our own limit of this method; 24 CFR 3285.306 (2015) ends single stacks of blocks at 36 in"}
 	c.add(finding{check, func(t words) []string {
 		return []string{fmt.Sprintf("seat + post = %s + %s = %s; above %s an engineer sizes the pier", t.length(c.job.Block.SeatHeight), t.length(p.Height.Post), t.length(height), t.length(most))}
 	}})

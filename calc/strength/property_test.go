@@ -175,7 +175,7 @@ func TestPatchMirrored(t *testing.T) {
 	assert.Greater(t, a.Ratio, plain.Ratio)
 }
 
-// TestTributaryAreas is a derived case of the site examples: 12 by 16 ft, three
+// TestTributaryAreas is derived: 12 by 16 ft, three
 // lines, four piers in each at the very edges, 50 psf.
 func TestTributaryAreas(t *testing.T) {
 	lines := []float64{0, 6 * .3048, 12 * .3048}

@@ -37,7 +37,7 @@ var (
 		Source: "IRC 2021 R507.5(1)-(4)"}
 	// OlderDeckBeamTable made IRC 2018 R507.5 and DCA 6 Table 3A: 1.10, no relief and the exemption are inferred.
 	OlderDeckBeamTable = Convention{Name: "2018 deck-beam table", TwoPly: 1.10, ThreePly: 1.15, Shear: 1, ShearMatters: true, ExemptAfterIncising: true,
-		Source: "IRC 2018 R507.5, DCA 6 Table 3A"}
+		Source: "IRC 2018 R507.5, AWC DCA 6 (2012) Table 3A"}
 	// GirderTable made IRC R602.7(2), one floor only: 1.10 is inferred.
 	GirderTable = Convention{Name: "girder table", TwoPly: 1.10, ThreePly: 1.15, Shear: 1, ShearRelief: true, ShearMatters: true,
 		Source: "IRC 2021 R602.7(2)"}

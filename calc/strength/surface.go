@@ -34,7 +34,7 @@ func (c *checker) panels() {
 		return
 	}
 	live := max(c.job.Platform.FloorLoad, c.snowOnFloor())
-	load := Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: "APA E30 Table 12, from memory", Memory: true}
+	load := Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: "APA E30 (2011) Table 12", Memory: true}
 	c.add(finding{load, func(t words) []string {
 		return []string{fmt.Sprintf("live load/table at the next spacing up = %s/%s = %s", t.pressure(live), t.pressure(allowed), t.ratio(float64(load.Ratio)))}
 	}})
@@ -67,7 +67,7 @@ func (c *checker) boards() {
 	if c.job.Building != nil {
 		use = "floor"
 	}
-	best := boardRow{spacing: measure.Inch, source: "IRC Tables R503.1 and R507.7 have no row so thin"}
+	best := boardRow{spacing: measure.Inch, source: "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin"}
 	for _, r := range readBoards() {
 		if r.use == use && s.Thickness >= r.thickness && r.spacing > best.spacing {
 			best = r

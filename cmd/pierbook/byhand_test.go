@@ -250,7 +250,7 @@ func eliminate(rows [][]float64) []float64 {
 // halfPlane is a rule for one hole: a D + b c ≤ r.
 type halfPlane struct{ a, b, r float64 }
 
-// rules are what the design asks of dig D and stone c at one pier, apart from the post.
+// rules are what the job asks of dig D and stone c at one pier, apart from the post.
 func (j handJob) rules(p handPier) []halfPlane {
 	probe := j.probes[p.name]
 	deepest, leastStone := j.deepest, j.leastStone
