@@ -2,6 +2,7 @@ package calc
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -10,10 +11,8 @@ import (
 	"pierbook/calc/ground"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
-
-// nineInTen is the standard normal deviate that nine in ten stay below.
-const nineInTen = 1.2815515655446004
 
 // postAllowance returns how much longer the posts at estimated piers are taken
 // for the order, so that their total is enough nine times in ten.
@@ -35,7 +34,7 @@ func postAllowance(j *job.Job, g *ground.Ground) map[string]measure.Length {
 		sum += p.Level.Error.Metres() * p.Level.Error.Metres()
 	}
 	for name, e := range more {
-		share := measure.FromMetres(nineInTen * e.Metres() * e.Metres() / math.Sqrt(sum))
+		share := measure.FromMetres(trade.OftenDeviate * e.Metres() * e.Metres() / math.Sqrt(sum))
 		more[name] = share.RoundUpTo(j.Mark())
 	}
 	return more
@@ -52,7 +51,7 @@ func (p *Plan) allowanceWorking() (working string, from []string) {
 			from = append(from, "pier."+pier.Name+".ground")
 		}
 	}
-	return "1.2816 × √(" + strings.Join(errors, " + ") + "), each share rounded up to the mark", from
+	return fmt.Sprintf("%.4f", trade.OftenDeviate) + " × √(" + strings.Join(errors, " + ") + "), each share rounded up to the mark", from
 }
 
 // reserve plans the posts once more with the allowance in them. Where that costs

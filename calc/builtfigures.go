@@ -2,10 +2,10 @@ package calc
 
 import (
 	"fmt"
-	"slices"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // The three verdicts on the finished floor.
@@ -20,29 +20,23 @@ const (
 // strict.
 func (p *Plan) builtFigures() []figure.Figure {
 	f := figure.Figure{Key: "built.verdict", Means: "what the finished floor is", Origin: figure.Computed, Formula: "as promised up to do, within the published limits up to accept",
-		From: []string{"built.range", "built.hump", "trade.floor_do", "trade.floor_accept", "trade.hump_do", "trade.hump_accept"}}
+		From: []string{"built.range", "built.hump", trade.FloorDo.Key(), trade.FloorAccept.Key(), trade.HumpDo.Key(), trade.HumpAccept.Key()}}
 	built := p.Ground.AsBuilt
 	if built == nil {
 		return []figure.Figure{f}
 	}
-	within := func(floor, hump string) bool {
-		return built.Range <= p.tradeLength(floor) && built.HumpBy.Abs() <= p.tradeLength(hump)
+	within := func(floor, hump trade.Length) bool {
+		return built.Range <= floor.In(p.Job.Units) && built.HumpBy.Abs() <= hump.In(p.Job.Units)
 	}
+	limit := func(of trade.Length) string { return of.In(p.Job.Units).Print(p.Style) }
 	f.Value = beyondLimits
 	switch {
-	case within("trade.floor_do", "trade.hump_do"):
+	case within(trade.FloorDo, trade.HumpDo):
 		f.Value = asPromised
-	case within("trade.floor_accept", "trade.hump_accept"):
+	case within(trade.FloorAccept, trade.HumpAccept):
 		f.Value = asPublished
 	}
-	f.Working = fmt.Sprintf("whole floor %s against %s and %s; hump %s against %s and %s", built.Range.Print(p.Style), p.tradeLength("trade.floor_do").Print(p.Style), p.tradeLength("trade.floor_accept").Print(p.Style),
-		built.HumpBy.Abs().Print(p.Style), p.tradeLength("trade.hump_do").Print(p.Style), p.tradeLength("trade.hump_accept").Print(p.Style))
+	f.Working = fmt.Sprintf("whole floor %s against %s and %s; hump %s against %s and %s", built.Range.Print(p.Style), limit(trade.FloorDo), limit(trade.FloorAccept),
+		built.HumpBy.Abs().Print(p.Style), limit(trade.HumpDo), limit(trade.HumpAccept))
 	return []figure.Figure{f}
-}
-
-// tradeLength returns a length of the trade in the job's system.
-func (p *Plan) tradeLength(key string) measure.Length {
-	figures := tradeFigures(p.Job)
-	i := slices.IndexFunc(figures, func(f figure.Figure) bool { return f.Key == key })
-	return figures[i].Value.(measure.Length)
 }

@@ -7,6 +7,7 @@ import (
 
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
+	"pierbook/calc/trade"
 )
 
 // orderInput gathers what the order is made from.
@@ -80,7 +81,7 @@ func (p *Plan) bed() *order.Bed {
 // it is not enough nine times in ten.
 func (p *Plan) stoneNote() string {
 	o := p.Ground.Odds(p.Job)
-	if o == nil || o.Enough >= 0.9 || o.NineInTen.Order <= p.Ground.Stone.Order {
+	if o == nil || o.Enough >= trade.Often || o.NineInTen.Order <= p.Ground.Stone.Order {
 		return ""
 	}
 	return fmt.Sprintf("by the scatter of the probes this is enough %s of the time; %s are enough nine times in ten. Probe more holes, or order that.", o.Enough.Print(p.Style), o.NineInTen.Order.Print(p.Style))

@@ -7,6 +7,7 @@ import (
 	"pierbook/calc/cutting"
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Amount prints a cost of the cutting plan: money, or the length bought where a
@@ -162,7 +163,7 @@ func (p *Plan) cutFigures() []figure.Figure {
 		if c.Allowance > 0 {
 			working, from := p.allowanceWorking()
 			figures = append(figures, figure.Figure{Key: key + ".allowance", Working: working, From: from, Means: "more " + c.Section.Size + " post in all, so that the order is enough nine times in ten", Value: c.Allowance, Rounding: measure.Up, Origin: figure.Computed,
-				Formula: "1.2816 × √(Σ standard error²) over the estimated piers, the errors taken as independent; no post taken past the longest allowed", Source: "0.9 quantile of the normal distribution"})
+				Formula: fmt.Sprintf("%.4f", trade.OftenDeviate) + " × √(Σ standard error²) over the estimated piers, the errors taken as independent; no post taken past the longest allowed", Source: "0.9 quantile of the normal distribution"})
 		}
 	}
 	return figures

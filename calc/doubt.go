@@ -5,10 +5,11 @@ import (
 
 	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // DoubtfulSeat is a seat that was read farther from its plan than the blocks are
-// set to. Before its post is cut it is read again: see trade.seat_accept.
+// set to, [trade.SeatAccept]. Before its post is cut it is read again.
 type DoubtfulSeat struct {
 	Pier   string
 	Over   measure.Length // as read, over the plan
@@ -21,7 +22,7 @@ func (p *Plan) DoubtfulSeats() []DoubtfulSeat {
 	if p.Ground.Seats == nil {
 		return nil
 	}
-	accepted, aimed := p.tradeLength("trade.seat_accept"), p.tradeLength("trade.bed_do")
+	accepted, aimed := trade.SeatAccept.In(p.Job.Units), trade.BedDo.In(p.Job.Units)
 	var list []DoubtfulSeat
 	for _, seat := range p.Ground.Seats.Read {
 		pier, _ := p.Ground.Pier(seat.Name)

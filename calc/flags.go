@@ -8,10 +8,8 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/ground"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
-
-// deepHole is the depth from which a hole calls for the cave-in caution.
-const deepHole = 24 * measure.Inch
 
 // flags are the questions that pages ask with {when}.
 func (p *Plan) flags() []figure.Figure {
@@ -19,6 +17,7 @@ func (p *Plan) flags() []figure.Figure {
 	tool := j.Ground.Instrument.Kind
 	drop := ground.WorstDrop(p.Ground.Drops(p.Frame))
 	ticket := j.Asked["utilities"]
+	guarded := trade.GuardHeight.In(j.Units)
 	built := p.Frame.Sections.Beam.Plies > 1
 	figures := []figure.Figure{
 		yes("has.building", "a building stands on the platform", j.Building != nil, "the job file has a part named building"),
@@ -40,8 +39,8 @@ func (p *Plan) flags() []figure.Figure {
 		yes("has.septic", "a septic system is near, or nobody knows", j.Site.Septic != "no", "anything but no", "site.has.septic"),
 		yes("has.fill", "the ground is filled, or nobody knows", j.Site.Fill != "no", "anything but no", "site.has.fill"),
 		yes("has.ticket", "the utilities have given a ticket number", ticket.Number != "", "a number is given", "asked.utilities.number"),
-		yes("has.guard", "the floor stands more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop > ground.GuardDrop, "drop above 30 in", "drop.most"),
-		yes("has.low_floor", "the floor stands nowhere more than 30 in over the ground beside it", p.Ground.Floor != nil && drop.Drop <= ground.GuardDrop, "drop known and not above 30 in", "drop.most"),
+		yes("has.guard", "the floor stands more than "+guarded.Print(p.Style)+" over the ground beside it", p.Ground.Floor != nil && drop.Drop > guarded, "drop above "+guarded.Print(p.Style), "drop.most", trade.GuardHeight.Key()),
+		yes("has.low_floor", "the floor stands nowhere more than "+guarded.Print(p.Style)+" over the ground beside it", p.Ground.Floor != nil && drop.Drop <= guarded, "drop known and not above "+guarded.Print(p.Style), "drop.most", trade.GuardHeight.Key()),
 		{Key: "asked.utilities.number", Means: "ticket number of the utilities", Value: wordOrNone(ticket.Number), Origin: figure.Given, At: j.At("asked.utilities.number")},
 		yes("has.strings", "the strings were measured", p.SetOut.Strings != nil, "the job file has measured strings"),
 		yes("has.frame_measured", "the beams were measured for square", p.SetOut.Sides != nil, "the job file has a measured frame"),
@@ -74,6 +73,7 @@ func (p *Plan) wantsWayOut() bool {
 
 // groundFlags ask about what was read and what it came to.
 func (p *Plan) groundFlags() []figure.Figure {
+	cavesIn := trade.DeepHole.In(p.Job.Units)
 	var rock, water, estimated, tall, beyond, deep, reach bool
 	for _, probe := range p.Job.Ground.Probes {
 		rock = rock || probe.Found == "rock"
@@ -84,7 +84,7 @@ func (p *Plan) groundFlags() []figure.Figure {
 		if h := pier.Hole; h != nil {
 			tall = tall || h.Post > p.Job.Design.BracedAbove
 			beyond = beyond || h.Post+p.Job.Block.SeatHeight > p.Job.Design.NotSizedAbove
-			deep = deep || h.Dig > deepHole
+			deep = deep || h.Dig > cavesIn
 			reach = reach || p.Job.Site.FrostDepth > h.Dig
 		}
 	}
@@ -98,7 +98,7 @@ func (p *Plan) groundFlags() []figure.Figure {
 		yes("has.clash", "the heights cannot be met", p.Ground.Clash != nil, "something clashes", "clash.kind"),
 		yes("has.tall_posts", "a post is tall enough to be braced", tall, "longest post above the limit", "design.braced_above"),
 		yes("has.no_sizing", "a block and its post are too tall to be sized here", beyond, "block and post above the limit", "design.not_sized_above"),
-		yes("has.deep_holes", "a hole is deeper than 24 in", deep, "deepest hole above 24 in", "hole.deepest"),
+		yes("has.deep_holes", "a hole is deeper than "+cavesIn.Print(p.Style), deep, "deepest hole above "+cavesIn.Print(p.Style), "hole.deepest", trade.DeepHole.Key()),
 		yes("has.frost_reach", "frost reaches below a bed", reach, "frost deeper than a hole", "site.frost_depth"),
 		yes("has.seats", "a seat was read", p.Ground.Seats != nil && len(p.Ground.Seats.Read) > 0, "the job file has readings on seats"),
 		yes("has.posts_cut", "a post was cut", len(p.Job.Measured.PostsCut) > 0, "the job file has posts cut"),

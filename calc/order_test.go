@@ -73,13 +73,13 @@ func TestLiftsOfTheSample(t *testing.T) {
 	beam, ok := p.Order.Heaviest("beams")
 	require.True(t, ok)
 	assert.InDelta(t, 3.5*5.5*192/1728*float64(j.Timber.Density/measure.PoundPerCubicFoot), float64(beam.Each/measure.Pound), 1e-6)
-	assert.Equal(t, 2, beam.Hands())
+	assert.Equal(t, 2, beam.Hands(measure.Imperial))
 	panel, ok := p.Order.Heaviest("surface")
 	require.True(t, ok)
 	assert.InDelta(t, 96*47.5*0.71875/1728*36, float64(panel.Each/measure.Pound), 0.01)
-	assert.Equal(t, 2, panel.Hands())
+	assert.Equal(t, 2, panel.Hands(measure.Imperial))
 	block, _ := p.Order.Heaviest("blocks")
-	assert.False(t, block.TwoPeople(), "48 lb")
+	assert.False(t, block.TwoPeople(measure.Imperial), "48 lb")
 }
 
 // Every line weighs what its figures say, and they add up to order.weight.

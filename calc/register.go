@@ -3,6 +3,7 @@ package calc
 import (
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // register gathers the figures of all parts. A part that works out a figure
@@ -23,8 +24,8 @@ func (p *Plan) register() {
 	p.Figures.Add(p.pageFigures()...)
 	p.Figures.Add(p.builtFigures()...)
 	p.Figures.Add(p.flags()...)
-	p.Figures.Add(tradeFigures(p.Job)...)
 	p.Figures.AddSets(p.Ground.Sets(p.Job)...)
+	p.Figures.Add(trade.Figures(p.Job.Units)...)
 	for _, f := range jobFigures(p.Job) {
 		if _, taken := p.Figures.Get(f.Key); !taken {
 			p.Figures.Add(f)

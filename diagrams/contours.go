@@ -152,7 +152,7 @@ func (c Contours) drawContours(s *kit.Sheet, v gridView) []contour {
 	net := c.Field.on(v)
 	step := c.Interval
 	for step <= 0 || (high-low)/step > 40 {
-		step = max(2*step, measure.Inch/2)
+		step = max(2*step, kit.LeastInterval)
 	}
 	var list []contour
 	for level := low.RoundUpTo(step); level <= high; level += step {

@@ -58,7 +58,7 @@ func (f Fall) sheet(style measure.Style) *kit.Sheet {
 	}
 	drawn := f
 	if !f.known() {
-		floor := f.Frame + 8*measure.Inch
+		floor := f.Frame * 3 / 2
 		drawn.Floor, drawn.Ground = &floor, []Spot{{0, 0}, {f.Length, 0}}
 	}
 	low := *drawn.Floor

@@ -27,16 +27,19 @@ func (n Nailing) About() About {
 	}
 }
 
-// leastSpacing is the closest that fasteners are drawn.
-const leastSpacing = measure.Inch / 2
+// leastPitch is the closest that fasteners are drawn, in millimetres of paper.
+const leastPitch = 0.8
 
 func (n Nailing) sheet(style measure.Style) *kit.Sheet {
-	if n.Edge < leastSpacing || n.Field < leastSpacing || n.Spacing < n.Joist || n.Spacing < n.Edge {
-		return blankSheet(n, "No fastening to draw yet")
+	const left, top, nothing = 30.0, 17.0, "No fastening to draw yet"
+	if n.Edge <= 0 || n.Field <= 0 || n.Spacing < n.Joist || n.Spacing < n.Edge {
+		return blankSheet(n, nothing)
 	}
-	const left, top = 30.0, 17.0
 	wide, high := n.Spacing*2+n.Spacing/3, n.Field*2+n.Field/3
 	c := kit.Fit(wide, high, 88, 74)
+	if c.Long(min(n.Edge, n.Field)) < leastPitch {
+		return blankSheet(n, nothing)
+	}
 	c.Origin = kit.Point{X: left, Y: top}
 	b := kit.Box{Left: left, Top: top, Right: left + c.Long(wide), Bottom: top + c.Long(high)}
 	s := newSheet(n, b.Bottom+9)

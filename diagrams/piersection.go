@@ -39,7 +39,7 @@ type pierHeights struct{ stone, ground, seat, blockTop, postTop, beamUnder, beam
 
 func (p PierSection) heights() pierHeights {
 	if !p.Known {
-		p.Dig, p.Stone, p.PostLong = 8*measure.Inch, 6*measure.Inch, 10*measure.Inch
+		p.Dig, p.Stone, p.PostLong = p.Base*2/3, p.Base/2, p.Base*5/6
 	}
 	h := pierHeights{stone: p.Stone, ground: p.Dig}
 	h.seat = p.Stone + p.SeatHeight

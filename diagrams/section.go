@@ -165,7 +165,7 @@ func (c Section) scale(most float64) (kit.Scale, float64) {
 	for _, p := range c.Piers {
 		low = min(low, p.Ground-p.Dig)
 	}
-	low -= 2 * measure.Inch
+	low -= c.Base / 6
 	scale := kit.Fit(c.Length, high-low, sectionRight-sectionLeft-8, most)
 	scale.Stretch = kit.Exaggeration(high-low, scale.Ratio, most, 4)
 	scale.Upward = true
@@ -181,12 +181,12 @@ func (c Section) scale(most float64) (kit.Scale, float64) {
 // standIn returns the section with level ground and middling sizes in place of
 // what is not known: a picture of how the parts stand, without figures.
 func (c Section) standIn() Section {
-	floor := c.Surface + c.JoistDepth + c.BeamDepth + 8*measure.Inch
+	floor := c.Surface + c.JoistDepth + c.BeamDepth + c.Base*2/3
 	c.Floor, c.PostTops, c.Ground = &floor, floor-c.Surface-c.JoistDepth-c.BeamDepth, nil
 	piers := append([]SectionPier(nil), c.Piers...)
 	for i := range piers {
-		piers[i].Ground, piers[i].Dig, piers[i].Stone = 0, 8*measure.Inch, 6*measure.Inch
-		piers[i].Seat = c.SeatHeight - 2*measure.Inch
+		piers[i].Ground, piers[i].Dig, piers[i].Stone = 0, c.Base*2/3, c.Base/2
+		piers[i].Seat = c.SeatHeight - (piers[i].Dig - piers[i].Stone)
 	}
 	c.Piers = piers
 	return c

@@ -2,6 +2,7 @@ package job
 
 import (
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 func jobKeys() []Key {
@@ -103,8 +104,8 @@ func surfaceKeys() []Key {
 			Means: "width of a panel's face, without the tongue", put: func(j *Job, v value) { j.Platform.Surface.FaceWidth = v.length }},
 		{Path: "platform.surface.width", Kind: Length, AtLeast: measure.Inch, AtMost: thickest, When: boards, Whose: "boards", Default: metricPractice(either(`5 1/2"`, "120 mm", "PS 20-15 (2015): 5/4x6 decking dressed dry")),
 			Means: "width of a board", put: func(j *Job, v value) { j.Platform.Surface.BoardWidth = v.length }},
-		{Path: "platform.surface.species", Kind: Word, Choices: SpeciesNames(), When: boards, Whose: "boards", Means: "species of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Species = v.text }},
-		{Path: "platform.surface.grade", Kind: Word, Choices: GradeNames(), When: boards, Whose: "boards", Means: "grade of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Grade = v.text }},
+		{Path: "platform.surface.species", Kind: Word, Choices: trade.SpeciesNames(), When: boards, Whose: "boards", Means: "species of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Species = v.text }},
+		{Path: "platform.surface.grade", Kind: Word, Choices: trade.GradeNames(), When: boards, Whose: "boards", Means: "grade of the boards, when not as the frame", put: func(j *Job, v value) { j.Platform.Surface.Grade = v.text }},
 		{Path: "platform.surface.density", Kind: Density, FromSays: "platform.surface.kind", From: surfaceDensity,
 			Means: "density of the surface", put: func(j *Job, v value) { j.Platform.Surface.Density = measure.Density(v.number) }},
 	}

@@ -4,6 +4,7 @@ import (
 	"strconv"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 func rounded(v float64, digits int) string { return strconv.FormatFloat(v, 'f', digits, 64) }
@@ -55,8 +56,8 @@ func timberKeys(prefix string, of func(*Job) *Timber, member string) []Key {
 		}
 	}
 	return []Key{
-		{Path: prefix + ".species", Kind: Word, Choices: SpeciesNames(), Means: "species" + member, put: func(j *Job, v value) { of(j).Species = v.text }},
-		{Path: prefix + ".grade", Kind: Word, Choices: GradeNames(), Means: "grade" + member, put: func(j *Job, v value) { of(j).Grade = v.text }},
+		{Path: prefix + ".species", Kind: Word, Choices: trade.SpeciesNames(), Means: "species" + member, put: func(j *Job, v value) { of(j).Species = v.text }},
+		{Path: prefix + ".grade", Kind: Word, Choices: trade.GradeNames(), Means: "grade" + member, put: func(j *Job, v value) { of(j).Grade = v.text }},
 		stress("bending", "reference bending value for allowable-stress design", func(d *DesignValues) *measure.Stress { return &d.Bending }),
 		stress("shear", "reference shear value", func(d *DesignValues) *measure.Stress { return &d.Shear }),
 		stress("bearing_across", "reference bearing value across the grain", func(d *DesignValues) *measure.Stress { return &d.BearingAcross }),

@@ -9,6 +9,14 @@ import (
 	"pierbook/calc/measure"
 )
 
+// box is how nails are sold: by the pound, or by the half kilogram.
+func box(system measure.System) (measure.Mass, string) {
+	if system == measure.Metric {
+		return 0.5, "boxes of 0.5 kg"
+	}
+	return measure.Pound, "boxes of 1 lb"
+}
+
 // spareNails are bought beyond the count: one in ten, for bent and lost ones
 // (common practice, no source).
 const spareNails = 0.10
@@ -17,14 +25,14 @@ const spareNails = 0.10
 func spareOf(count int) int { return int(math.Ceil(float64(count)*spareNails - 1e-9)) }
 
 // byNail gathers joints that take the same nail, in their order.
-func byNail(joints []joint) [][]joint {
-	var groups [][]joint
+func byNail(joints []Joint) [][]Joint {
+	var groups [][]Joint
 	index := map[string]int{}
 	for _, row := range joints {
-		at, seen := index[row.nail.Key]
+		at, seen := index[row.Nail.Key]
 		if !seen {
 			at = len(groups)
-			index[row.nail.Key] = at
+			index[row.Nail.Key] = at
 			groups = append(groups, nil)
 		}
 		groups[at] = append(groups[at], row)
@@ -36,19 +44,19 @@ func byNail(joints []joint) [][]joint {
 func grams(m measure.Mass) string { return fmt.Sprintf("%.1f g", float64(m)*1000) }
 
 // fastenerLines gathers the joints by nail: one line each kind, in boxes.
-func fastenerLines(j *job.Job, joints []joint) []Line {
+func fastenerLines(j *job.Job, joints []Joint) []Line {
 	mass, unit := box(j.Units)
 	style := j.Style()
 	var lines []Line
 	for _, rows := range byNail(joints) {
-		nail := rows[0].nail
+		nail := rows[0].Nail
 		l := Line{Key: "order.fastener." + nail.Key, Group: Fasteners, What: nail.Name(style), Unit: unit, Each: mass, Memory: nail.Memory}
 		var uses, sums, sources []string
 		for _, row := range rows {
 			uses = append(uses, row.use+ofThem(row, rows))
 			sums = append(sums, row.use+": "+row.working)
 			sources = append(sources, row.source)
-			l.Pieces += row.count
+			l.Pieces += row.Count
 			l.Memory = l.Memory || row.memory
 		}
 		l.Weighed = fmt.Sprintf("a box as it is sold; one nail weighs π/4 · d² · length · density of steel = %s", grams(nail.Mass()))
@@ -68,9 +76,9 @@ func fastenerLines(j *job.Job, joints []joint) []Line {
 }
 
 // ofThem says how many of a line's nails one of several joints takes.
-func ofThem(row joint, rows []joint) string {
+func ofThem(row Joint, rows []Joint) string {
 	if len(rows) == 1 {
 		return ""
 	}
-	return fmt.Sprintf(" (%d)", row.count)
+	return fmt.Sprintf(" (%d)", row.Count)
 }

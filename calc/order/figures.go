@@ -7,6 +7,7 @@ import (
 	"pierbook/calc/figure"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Figures returns the figures of the list: for each line how many, what one
@@ -54,7 +55,6 @@ func (o *Order) totals(style measure.Style, weights, costs []string) []figure.Fi
 		cost, loads,
 		{Key: "order.lines", Means: "lines on the list", Value: measure.Count(len(o.Lines)), Origin: figure.Computed, Formula: "count of the lines"},
 		{Key: "order.blank", Means: "lines whose price is not known", Value: measure.Count(o.Blank), Origin: figure.Computed, Formula: "count of the lines without a price"},
-		{Key: "order.one_person", Means: "what one person lifts and carries alone", Value: OnePersonLift, Origin: figure.Assumed, Source: "NIOSH 2013-111, Simple Solutions for Home Building Workers: 50 lb"},
 	}
 }
 
@@ -64,15 +64,15 @@ func (o *Order) liftFigures() []figure.Figure {
 	for _, step := range []string{"blocks", "posts", "beams", "joists", "surface"} {
 		weight := figure.Figure{Key: "lift." + step, Means: "heaviest lift of the step " + step, Origin: figure.Computed, Formula: "weight of the heaviest single piece"}
 		people := figure.Figure{Key: "lift." + step + ".people", Means: "people for the heaviest lift of the step " + step, Origin: figure.Computed, Formula: "weight / what one person lifts, rounded up",
-			From: []string{"lift." + step, "order.one_person"}}
+			From: []string{"lift." + step, trade.LiftAlone.Key()}}
 		if p, ok := o.Heaviest(step); ok {
-			weight.Value, people.Value = p.Each, measure.Count(p.Hands())
+			weight.Value, people.Value = p.Each, measure.Count(p.Hands(o.style.System))
 			weight.Means += ": " + p.What
 			weight.Working = p.What
 			if p.Long != nil {
 				weight.Working += ", " + p.Long.Print(o.style)
 			}
-			people.Working = fmt.Sprintf("%s / %s", p.Each.Print(o.style), OnePersonLift.Print(o.style))
+			people.Working = fmt.Sprintf("%s / %s", p.Each.Print(o.style), trade.LiftAlone.In(o.style.System).Print(o.style))
 		}
 		figures = append(figures, weight, people)
 	}

@@ -11,18 +11,17 @@ import (
 // other, and how far it reaches.
 type strip struct{ face, back, from, to measure.Length }
 
-// panels counts 6 in along panel edges that lie on framing and 12 in in the
-// field. Where one sheet that was read has 6 in in the field of combination
-// floors, the model code has 12 in; the code's is taken.
-func (s scheduler) panels() joint {
-	f, edge, field, count := s.frame, s.spaced(6), s.spaced(12), 0
+// panels counts one spacing along panel edges that lie on framing and another in
+// the field.
+func (s scheduler) panels() Joint {
+	f, row := s.frame, s.joint("surface", "panel", s.job.Platform.Surface.Thickness)
 	across, along := acrossStrips(f), alongStrips(f)
 	for _, p := range f.Surface.Panels {
-		count += panelNailCount(p, across, along, edge, field)
+		row.Count += panelNailCount(p, across, along, row.Edge, row.Field)
 	}
-	n, source, memory := panelNail(s.job.Platform.Surface.Thickness)
-	return joint{part: "surface", nail: n, count: count, words: fmt.Sprintf("%s %s apart along edges that lie on framing, %s apart elsewhere", s.call(n), s.say(edge), s.say(field)), use: "floor panels",
-		working: fmt.Sprintf("each panel on each member: %s apart at edges, %s in the field, both ends", s.say(edge), s.say(field)), source: source, memory: memory}
+	row.words = fmt.Sprintf("%s %s apart along edges that lie on framing, %s apart elsewhere", s.call(row.Nail), s.say(row.Edge), s.say(row.Field))
+	row.use, row.working = "floor panels", fmt.Sprintf("each panel on each member: %s apart at edges, %s in the field, both ends", s.say(row.Edge), s.say(row.Field))
+	return row
 }
 
 // panelNailCount counts the nails of one panel: a row on each joist under it,
@@ -88,8 +87,8 @@ func alongStrips(f *frame.Frame) []strip {
 	return strips
 }
 
-// boards counts two screws wherever a piece of board lies on a joist.
-func (s scheduler) boards() joint {
+// boards counts the screws wherever a piece of board lies on a joist.
+func (s scheduler) boards() Joint {
 	places, across := 0, acrossStrips(s.frame)
 	for _, b := range s.frame.Surface.Boards {
 		for _, p := range b.Pieces {
@@ -100,7 +99,6 @@ func (s scheduler) boards() joint {
 			}
 		}
 	}
-	n, source, memory := boardScrew(s.job.Platform.Surface.Thickness)
-	return joint{part: "surface", nail: n, count: 2 * places, words: "two " + s.call(n) + " at each joist", use: "floor boards",
-		working: fmt.Sprintf("%d crossings × 2", places), source: source, memory: memory}
+	row := s.joint("surface", "board", s.job.Platform.Surface.Thickness)
+	return row.atPlaces(places, "crossings", s.some(row)+" at each joist", "floor boards")
 }

@@ -3,10 +3,12 @@ package order
 import (
 	"cmp"
 	"fmt"
+	"math"
 	"slices"
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Part is so many equal things that a step takes, by the weight of one lift.
@@ -20,17 +22,11 @@ type Part struct {
 }
 
 // TwoPeople says whether one lift is too heavy for one person.
-func (p Part) TwoPeople() bool { return p.Each > OnePersonLift }
+func (p Part) TwoPeople(system measure.System) bool { return p.Each > trade.LiftAlone.In(system) }
 
-// Hands returns how many people one lift takes, by [OnePersonLift] each.
-func (p Part) Hands() int { return handsFor(p.Each) }
-
-func handsFor(m measure.Mass) int {
-	hands := 1
-	for measure.Mass(hands)*OnePersonLift < m {
-		hands++
-	}
-	return hands
+// Hands returns how many people one lift takes, by [trade.LiftAlone] each.
+func (p Part) Hands(system measure.System) int {
+	return max(1, int(math.Ceil(float64(p.Each/trade.LiftAlone.In(system))-1e-9)))
 }
 
 // massOf returns the weight of a length of a section, one ply.

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Group is a part of the list, in the order of the delivery.
@@ -86,7 +87,9 @@ func (l Line) Mass() measure.Mass { return l.Each * measure.Mass(l.Count) }
 
 // TwoPeople says whether one lift is too heavy for one person. Stone is
 // shovelled, not lifted.
-func (l Line) TwoPeople() bool { return l.Group != Stone && l.Each > OnePersonLift }
+func (l Line) TwoPeople(system measure.System) bool {
+	return l.Group != Stone && l.Each > trade.LiftAlone.In(system)
+}
 
 // Cost returns the price of the whole line and whether it is known.
 func (l Line) Cost() (measure.Money, bool) {
@@ -95,11 +98,6 @@ func (l Line) Cost() (measure.Money, bool) {
 	}
 	return *l.Price * measure.Money(l.Count), true
 }
-
-// OnePersonLift is what one person may lift and carry alone: 50 lb. Source:
-// NIOSH 2013-111, Simple Solutions for Home Building Workers; NIOSH 94-110 has
-// 51 lb for the best case, less with reach, height or a poor grip.
-const OnePersonLift = 50 * measure.Pound
 
 // Order is the whole list.
 type Order struct {
@@ -112,7 +110,7 @@ type Order struct {
 	Payload measure.Mass
 	Cloth   Cloth
 
-	schedule                     []joint
+	schedule                     []Joint
 	beams, joists, posts, boards []Part
 	style                        measure.Style
 }

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 func TestFastenersStandAtBothEnds(t *testing.T) {
@@ -21,10 +22,8 @@ func TestNailsReachThrough(t *testing.T) {
 		thickness measure.Length
 		key       string
 	}{{measure.Inch * 3 / 2, "16d-common"}, {45 * measure.Millimetre, "16d-common"}, {measure.Inch * 5 / 2, "40d-common"}, {measure.Inch * 7 / 2, "60d-common"}} {
-		assert.Equal(t, row.key, through(row.thickness).Key)
+		assert.Equal(t, row.key, nailOf(t, "16d-common").Through(row.thickness).Key)
 	}
-	ply, _ := plyNail(38 * measure.Millimetre)
-	assert.Equal(t, "10d-box", ply.Key)
-	ply, _ = plyNail(45 * measure.Millimetre)
-	assert.Equal(t, "16d-common", ply.Key)
+	assert.Equal(t, "10d-box", trade.JointFor("ply", 38*measure.Millimetre).Nail.Key)
+	assert.Equal(t, "16d-common", trade.JointFor("ply", 45*measure.Millimetre).Nail.Key)
 }

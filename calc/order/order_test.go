@@ -10,6 +10,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 func stick(nominal string, width, depth measure.Length) job.Section {
@@ -56,7 +57,7 @@ func TestAStickWeighsItsVolume(t *testing.T) {
 	// 1 1/2 × 5 1/2 in × 12 ft is 0.6875 ft³; at 28 lb/ft³ 19.25 lb.
 	l := find(t, Take(shed()), "order.stick.2x6.3657")
 	assert.InDelta(t, 19.25, float64(l.Each/measure.Pound), 1e-6)
-	assert.False(t, l.TwoPeople())
+	assert.False(t, l.TwoPeople(measure.Imperial))
 }
 
 func TestToenailsOfTheJoists(t *testing.T) {
@@ -98,9 +99,9 @@ func TestBoxesAreEnoughAndNoMore(t *testing.T) {
 		in.Frame.Joists = in.Frame.Joists[:rapid.IntRange(2, 13).Draw(t, "joists")]
 		in.Frame.Piers = in.Frame.Piers[:rapid.IntRange(4, 15).Draw(t, "piers")]
 		joints := schedule(in)
-		nails := map[string]Nail{}
+		nails := map[string]trade.Nail{}
 		for _, row := range joints {
-			nails["order.fastener."+row.nail.Key] = row.nail
+			nails["order.fastener."+row.Nail.Key] = row.Nail
 		}
 		for _, l := range fastenerLines(in.Job, joints) {
 			perBox := int(float64(l.Each) / float64(nails[l.Key].Mass()))
@@ -120,10 +121,10 @@ func TestOneMoreJoistNeverLowersACount(t *testing.T) {
 		few.Frame.Joists, many.Frame.Joists = few.Frame.Joists[:n], many.Frame.Joists[:n+1]
 		counts := map[string]int{}
 		for _, row := range schedule(few) {
-			counts[row.use] = row.count
+			counts[row.use] = row.Count
 		}
 		for _, row := range schedule(many) {
-			assert.GreaterOrEqual(t, row.count, counts[row.use], row.use)
+			assert.GreaterOrEqual(t, row.Count, counts[row.use], row.use)
 		}
 	}
 }
@@ -188,7 +189,7 @@ func TestHandsForALift(t *testing.T) {
 		pounds float64
 		hands  int
 	}{{1, 1}, {50, 1}, {50.1, 2}, {100, 2}, {248, 5}} {
-		assert.Equal(t, row.hands, Part{Each: measure.Mass(row.pounds) * measure.Pound}.Hands())
+		assert.Equal(t, row.hands, Part{Each: measure.Mass(row.pounds) * measure.Pound}.Hands(measure.Imperial))
 	}
 }
 

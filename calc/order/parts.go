@@ -45,7 +45,7 @@ func (o *Order) Parts(step string) []Part {
 			parts = append(parts, part)
 		}
 	}
-	var joints []joint
+	var joints []Joint
 	for _, row := range o.schedule {
 		if slices.Contains(stepUses[step], row.part) {
 			joints = append(joints, row)
@@ -54,9 +54,9 @@ func (o *Order) Parts(step string) []Part {
 	for _, rows := range byNail(joints) {
 		count := 0
 		for _, row := range rows {
-			count += row.count
+			count += row.Count
 		}
-		parts = append(parts, Part{What: rows[0].nail.Name(o.style), Count: count + spareOf(count), Unit: fmt.Sprintf("with %d spare", spareOf(count))})
+		parts = append(parts, Part{What: rows[0].Nail.Name(o.style), Count: count + spareOf(count), Unit: fmt.Sprintf("with %d spare", spareOf(count))})
 	}
 	return parts
 }

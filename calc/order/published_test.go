@@ -13,6 +13,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // published is testdata/published/order.yaml, where the sources stand.
@@ -61,8 +62,15 @@ func readPublished(t *testing.T) published {
 	return p
 }
 
-func knownNails() []Nail {
-	return []Nail{nail6dCommon, nail8dCommon, nail10dCommon, nail16dCommon, nail20dCommon, nail30dCommon, nail40dCommon, nail60dCommon, nail10dBox, nail8dRing}
+func thousandths(inch float64) measure.Length {
+	return measure.FromMetres(inch * measure.Inch.Metres())
+}
+
+func nailOf(t *testing.T, key string) trade.Nail {
+	t.Helper()
+	n, known := trade.FindNail(key)
+	require.True(t, known, key)
+	return n
 }
 
 // key turns "8d common" of the file into the key of a nail.
@@ -72,9 +80,7 @@ func key(name string) string { return strings.ReplaceAll(name, " ", "-") }
 // count, and inside the spread of the two others with as much beyond it.
 func TestNailsToThePoundAreAsPublished(t *testing.T) {
 	for _, row := range readPublished(t).Nails {
-		at := slices.IndexFunc(knownNails(), func(n Nail) bool { return n.Key == key(row.Name) })
-		require.GreaterOrEqual(t, at, 0, row.Name)
-		n := knownNails()[at]
+		n := nailOf(t, key(row.Name))
 		assert.Equal(t, thousandths(row.Length), n.Length, row.Name)
 		assert.Equal(t, thousandths(row.Diameter), n.Diameter, row.Name)
 		assert.Equal(t, row.Memory, n.Memory, row.Name)
@@ -89,9 +95,7 @@ func TestSizesOfNailsAreAsPublished(t *testing.T) {
 	rows := readPublished(t).Sizes
 	require.NotEmpty(t, rows)
 	for _, row := range rows {
-		at := slices.IndexFunc(knownNails(), func(n Nail) bool { return n.Key == key(row.Name) })
-		require.GreaterOrEqual(t, at, 0, row.Name)
-		n := knownNails()[at]
+		n := nailOf(t, key(row.Name))
 		assert.Equal(t, thousandths(row.Length), n.Length, row.Name)
 		assert.Equal(t, thousandths(row.Diameter), n.Diameter, row.Name)
 		assert.Equal(t, row.Memory, n.Memory, row.Name)
@@ -102,10 +106,10 @@ func TestSizesOfNailsAreAsPublished(t *testing.T) {
 // nails to the pound on the web. A 12d common nail, 3 1/4 × 0.148 in, goes 60, 65
 // and by the classic list 63 to the pound.
 func TestPenniesTellTheLength(t *testing.T) {
-	for penny, n := range map[int64]Nail{6: nail6dCommon, 8: nail8dCommon, 10: nail10dCommon} {
+	for penny, n := range map[int64]trade.Nail{6: nailOf(t, "6d-common"), 8: nailOf(t, "8d-common"), 10: nailOf(t, "10d-common")} {
 		assert.Equal(t, measure.Length(penny)*measure.Inch/4+measure.Inch/2, n.Length, n.Key)
 	}
-	twelve := Nail{Length: thousandths(3.25), Diameter: thousandths(0.148)}
+	twelve := trade.Nail{Length: thousandths(3.25), Diameter: thousandths(0.148)}
 	assert.InEpsilon(t, 63, float64(measure.Pound/twelve.Mass()), 0.03)
 }
 
@@ -123,14 +127,15 @@ func TestBoardsAreScrewedAsPublished(t *testing.T) {
 
 func TestPanelNailsFitTheThickness(t *testing.T) {
 	for _, row := range readPublished(t).Panels {
-		n, source, memory := panelNail(measure.FromMetres(row.Thickness * measure.Inch.Metres()))
+		joint := trade.JointFor("panel", thousandths(row.Thickness))
+		n := joint.Nail
 		var allowed []string
 		for _, name := range row.Allowed {
 			allowed = append(allowed, key(name))
 		}
 		assert.Contains(t, allowed, n.Key, "%v in", row.Thickness)
-		assert.Equal(t, row.Memory, memory, source)
-		assert.GreaterOrEqual(t, n.Length, 2*measure.FromMetres(row.Thickness*measure.Inch.Metres()), "at least as deep in the joist as the panel is thick")
+		assert.Equal(t, row.Memory, joint.Memory, joint.Source)
+		assert.GreaterOrEqual(t, n.Length, 2*thousandths(row.Thickness), "at least as deep in the joist as the panel is thick")
 	}
 }
 
@@ -150,7 +155,7 @@ func oneOfEach() Input {
 
 func TestTheScheduleIsAsPublished(t *testing.T) {
 	in := oneOfEach()
-	joints := map[string]joint{}
+	joints := map[string]Joint{}
 	for _, row := range schedule(in) {
 		joints[row.use] = row
 	}
@@ -160,9 +165,9 @@ func TestTheScheduleIsAsPublished(t *testing.T) {
 	for _, row := range readPublished(t).Schedule {
 		got, ok := joints[uses[row.Joint]]
 		require.True(t, ok, row.Joint)
-		assert.Equal(t, key(row.Nail), got.nail.Key, row.Joint)
+		assert.Equal(t, key(row.Nail), got.Nail.Key, row.Joint)
 		if row.Count > 0 {
-			assert.Equal(t, row.Count*places[got.use], got.count, row.Joint)
+			assert.Equal(t, row.Count*places[got.use], got.Count, row.Joint)
 			continue
 		}
 		spacing := measure.FromMetres(row.Spacing * measure.Inch.Metres())
@@ -170,8 +175,8 @@ func TestTheScheduleIsAsPublished(t *testing.T) {
 	}
 	// 192 in at 6 in is 33 nails on each of two rims; at 16 in 13 nails a row, two
 	// rows, on each of three lines.
-	assert.Equal(t, 2*33, joints["rims to the outer beams"].count)
-	assert.Equal(t, 3*2*13, joints["plies of built-up beams"].count)
+	assert.Equal(t, 2*33, joints["rims to the outer beams"].Count)
+	assert.Equal(t, 3*2*13, joints["plies of built-up beams"].Count)
 }
 
 // Weights of wood at 15 per cent moisture as the AWC prints them, of a 12 ft 2x8:
@@ -195,10 +200,10 @@ func TestMetricWording(t *testing.T) {
 	in := oneOfEach()
 	in.Job.Units = measure.Metric
 	for _, row := range schedule(in) {
-		for _, trade := range []string{"8d", "10d", "16d", "20d", "no. 8", "″", " in "} {
-			assert.NotContains(t, row.words, trade)
-			assert.NotContains(t, row.nail.Name(in.Job.Style()), trade)
+		for _, imperial := range []string{"8d", "10d", "16d", "20d", "no. 8", "″", " in "} {
+			assert.NotContains(t, row.words, imperial)
+			assert.NotContains(t, row.Nail.Name(in.Job.Style()), imperial)
 		}
 	}
-	assert.Equal(t, "64\u00a0×\u00a03.3\u00a0mm nail", nail8dCommon.Called(measure.Metric))
+	assert.Equal(t, "64\u00a0×\u00a03.3\u00a0mm nail", nailOf(t, "8d-common").Called(measure.Metric))
 }

@@ -3,22 +3,38 @@ package order
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strconv"
 
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
-// joint is one row of the fastening schedule as it applies to this frame.
-type joint struct {
+// Joint is one row of the fastening schedule as it applies to this frame.
+type Joint struct {
+	Nail        trade.Nail
+	Each        int            // at one place, 0 when they stand at a spacing
+	Edge, Field measure.Length // spacing along panel edges or of a row, and between the edges of a panel
+	Count       int            // in all
+
 	part    string // "joists": names the figure that a step sheet prints
-	nail    Nail
-	count   int
 	words   string // in the middle of a sentence: "three 8d common nails toenailed at each beam"
 	use     string // on the order: "joists to beams"
 	working string // of the count: "13 joists × 3 beams × 3"
 	source  string
 	memory  bool
+}
+
+// Joint returns the first joint of the frame that a part takes and whether there
+// is one.
+func (o *Order) Joint(part string) (Joint, bool) {
+	at := slices.IndexFunc(o.schedule, func(j Joint) bool { return j.part == part })
+	if at < 0 {
+		return Joint{}, false
+	}
+	return o.schedule[at], true
 }
 
 // scheduler works the joints of one frame out.
@@ -30,32 +46,49 @@ type scheduler struct {
 }
 
 // schedule returns the joints of the frame with the nails each takes.
-func schedule(in Input) []joint {
+func schedule(in Input) []Joint {
 	s := scheduler{in.Job, in.Frame, in.Job.Style(), in.SettingOut}
-	var joints []joint
-	for _, row := range []joint{s.joistsToBeams(), s.hangers(), s.rimsToJoists(), s.rimsToBeams(), s.plies(), s.blocks(), s.caps(), s.panels(), s.boards(), s.batterBoards()} {
-		if row.count > 0 {
+	var joints []Joint
+	for _, row := range []Joint{s.joistsToBeams(), s.hangers(), s.rimsToJoists(), s.rimsToBeams(), s.plies(), s.blocks(), s.caps(), s.panels(), s.boards(), s.batterBoards()} {
+		if row.Count > 0 {
 			joints = append(joints, row)
 		}
 	}
 	return joints
 }
 
-func (s scheduler) call(n Nail) string { return n.Called(s.style.System) + "s" }
+// joint takes the row of the schedule for a kind of joint through a piece of a
+// thickness.
+func (s scheduler) joint(part, of string, thickness measure.Length) Joint {
+	row, system := trade.JointFor(of, thickness), s.style.System
+	return Joint{part: part, Nail: row.Nail, Each: row.Each, Edge: row.Edge(system), Field: row.Field(system), source: row.Source, memory: row.Memory}
+}
 
-// spaced returns a spacing of the schedule, and its round metric size in a
-// metric job: 6 in is 150 mm, 12 in 300 mm, 16 in 400 mm.
-func (s scheduler) spaced(inches measure.Length) measure.Length {
-	if s.style.System == measure.Metric {
-		return inches * 25 * measure.Millimetre
+// some returns how many nails stand at a place: "three 8d common nails".
+func (s scheduler) some(j Joint) string { return numbered(j.Each) + " " + s.call(j.Nail) }
+
+func (s scheduler) call(n trade.Nail) string { return n.Called(s.style.System) + "s" }
+
+// numbered writes a small number as a word.
+func numbered(n int) string {
+	words := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"}
+	if n < 0 || n >= len(words) {
+		return strconv.Itoa(n)
 	}
-	return inches * measure.Inch
+	return words[n]
 }
 
 func (s scheduler) say(l measure.Length) string { return l.Print(s.style) }
 
+// atPlaces counts the nails of so many places and says what they are for.
+func (j Joint) atPlaces(places int, kind, words, use string) Joint {
+	j.Count, j.words, j.use = j.Each*places, words, use
+	j.working = fmt.Sprintf("%d %s × %d", places, kind, j.Each)
+	return j
+}
+
 // joistsToBeams counts three toenails wherever a joist bears on a beam.
-func (s scheduler) joistsToBeams() joint {
+func (s scheduler) joistsToBeams() Joint {
 	f, places := s.frame, 0
 	if f.BuildUp.Joist > 0 {
 		half, thick := f.Sections.Beam.Across()/2, f.Sections.Joist.Width
@@ -67,19 +100,14 @@ func (s scheduler) joistsToBeams() joint {
 			}
 		}
 	}
-	n := nail8dCommon
-	return joint{part: "joists", nail: n, count: 3 * places, words: "three " + s.call(n) + " toenailed at each beam", use: "joists to beams",
-		working: fmt.Sprintf("%d crossings × 3", places), source: "IRC 2021 Table R602.3(1), joist to sill or girder: three 8d common toenails"}
+	row := s.joint("joists", "joist to beam", s.frame.Sections.Joist.Width)
+	return row.atPlaces(places, "crossings", s.some(row)+" toenailed at each beam", "joists to beams")
 }
 
-// nailsInHanger is what a joist hanger takes; its maker's table rules.
-const nailsInHanger = 10
-
-func (s scheduler) hangers() joint {
-	ends := hungEnds(s.frame)
-	n := nailHanger
-	return joint{part: "joists", nail: n, count: nailsInHanger * ends, words: "ten " + s.call(n) + " in each hanger, or as its maker says", use: "joist hangers",
-		working: fmt.Sprintf("%d hangers × %d", ends, nailsInHanger), source: "common practice, no source: the maker's table rules"}
+// hangers take what is usual; the hanger maker's table rules.
+func (s scheduler) hangers() Joint {
+	row := s.joint("joists", "joist hanger", 0)
+	return row.atPlaces(hungEnds(s.frame), "hangers", s.some(row)+" in each hanger, or as its maker says", "joist hangers")
 }
 
 // hungEnds counts the joist ends that hang on the side of a beam: all ends of
@@ -108,15 +136,16 @@ func endsAtRims(f *frame.Frame) int {
 	return count
 }
 
-func (s scheduler) rimsToJoists() joint {
-	ends, n := endsAtRims(s.frame), through(s.frame.Sections.Rim.Width)
-	return joint{part: "rims", nail: n, count: 3 * ends, words: "three " + s.call(n) + " through the rim into each joist end", use: "rims to joist ends",
-		working: fmt.Sprintf("%d joist ends × 3", ends), source: "IRC 2021 Table R602.3(1), rim to joist, end nail: three 16d common"}
+func (s scheduler) rimsToJoists() Joint {
+	rim := s.frame.Sections.Rim.Width
+	row := s.joint("rims", "rim to joist", rim)
+	row.Nail = row.Nail.Through(rim)
+	return row.atPlaces(endsAtRims(s.frame), "joist ends", s.some(row)+" through the rim into each joist end", "rims to joist ends")
 }
 
 // rimsToBeams counts the toenails of a rim that stands on an outer beam.
-func (s scheduler) rimsToBeams() joint {
-	f, every, count := s.frame, s.spaced(6), 0
+func (s scheduler) rimsToBeams() Joint {
+	f, row := s.frame, s.joint("rims", "rim to beam", s.frame.Sections.Rim.Width)
 	if f.BuildUp.Joist > 0 && len(f.Lines) > 0 && s.job.Frame.Beams.Inset < f.Sections.Rim.Width {
 		for i, r := range f.Rims {
 			line := f.Lines[0]
@@ -124,51 +153,47 @@ func (s scheduler) rimsToBeams() joint {
 				line = f.Lines[len(f.Lines)-1]
 			}
 			for _, p := range r.Pieces {
-				count += atSpacing(min(p.To, line.End)-max(p.From, line.Start), every)
+				row.Count += atSpacing(min(p.To, line.End)-max(p.From, line.Start), row.Edge)
 			}
 		}
 	}
-	n := nail8dCommon
-	return joint{part: "rims", nail: n, count: count, words: fmt.Sprintf("%s toenailed %s apart into the outer beam", s.call(n), s.say(every)), use: "rims to the outer beams",
-		working: fmt.Sprintf("each piece of rim on a beam / %s, both ends", s.say(every)), source: "IRC 2021 Table R602.3(1), rim to sill: 8d common at 6 in"}
+	row.words, row.use = fmt.Sprintf("%s toenailed %s apart into the outer beam", s.call(row.Nail), s.say(row.Edge)), "rims to the outer beams"
+	row.working = fmt.Sprintf("each piece of rim on a beam / %s, both ends", s.say(row.Edge))
+	return row
 }
 
 // plies counts a row of nails along the top edge and one along the bottom edge
 // of every piece of ply but the first.
-func (s scheduler) plies() joint {
-	f, every, count := s.frame, s.spaced(16), 0
+func (s scheduler) plies() Joint {
+	f, row := s.frame, s.joint("beams", "ply", s.frame.Sections.Beam.Width)
+	row.Nail = row.Nail.Through(f.Sections.Beam.Width)
 	for _, line := range f.Lines {
 		for _, ply := range line.Plies[min(1, len(line.Plies)):] {
 			for _, p := range ply.Pieces {
-				count += 2 * atSpacing(p.Long(), every)
+				row.Count += 2 * atSpacing(p.Long(), row.Edge)
 			}
 		}
 	}
-	n, source := plyNail(f.Sections.Beam.Width)
-	return joint{part: "beams", nail: n, count: count, words: fmt.Sprintf("a row of %s along the top edge and one along the bottom edge of each ply, %s apart", s.call(n), s.say(every)), use: "plies of built-up beams",
-		working: fmt.Sprintf("2 × (each piece after the first ply / %s, both ends)", s.say(every)), source: source}
+	row.words = fmt.Sprintf("a row of %s along the top edge and one along the bottom edge of each ply, %s apart", s.call(row.Nail), s.say(row.Edge))
+	row.use, row.working = "plies of built-up beams", fmt.Sprintf("2 × (each piece after the first ply / %s, both ends)", s.say(row.Edge))
+	return row
 }
 
-func (s scheduler) blocks() joint {
-	n, ends := nail8dCommon, 2*len(s.frame.Blocking)
-	return joint{part: "blocking", nail: n, count: 3 * ends, words: "three " + s.call(n) + " toenailed at each end", use: "blocking",
-		working: fmt.Sprintf("%d ends × 3", ends), source: "IBC 2018 Table 2304.10.1, blocking between joists, each end: three 8d common"}
+func (s scheduler) blocks() Joint {
+	row := s.joint("blocking", "blocking", 0)
+	return row.atPlaces(2*len(s.frame.Blocking), "ends", s.some(row)+" toenailed at each end", "blocking")
 }
 
-// screwsInCap is what a post cap takes; its maker's table rules.
-const screwsInCap = 8
-
-func (s scheduler) caps() joint {
-	n := screwCap
-	return joint{part: "caps", nail: n, count: screwsInCap * len(s.frame.Piers), words: "eight " + s.call(n) + " each, or as the maker says", use: "post caps",
-		working: fmt.Sprintf("%d caps × %d", len(s.frame.Piers), screwsInCap), source: "common practice, no source: the maker's table rules"}
+// caps take what is usual; the cap maker's table rules.
+func (s scheduler) caps() Joint {
+	row := s.joint("caps", "post cap", 0)
+	return row.atPlaces(len(s.frame.Piers), "caps", s.some(row)+" each, or as the maker says", "post caps")
 }
 
-// batterBoards takes two screws at each of a board's two stakes.
-func (s scheduler) batterBoards() joint {
-	n := screwBatter
-	return joint{part: "set-out", nail: n, count: 4 * s.set.Boards, words: "two " + s.call(n) + " at each stake", use: "batter boards",
-		working: fmt.Sprintf("%d boards × 2 stakes × 2", s.set.Boards), source: "common practice, no source"}
+// batterBoards are screwed to two stakes each.
+func (s scheduler) batterBoards() Joint {
+	row := s.joint("set-out", "batter board", 0)
+	return row.atPlaces(s.set.Stakes, "stakes", s.some(row)+" at each stake", "batter boards")
 }
 
 // atSpacing returns how many fasteners stand along a length at no more than a

@@ -159,24 +159,38 @@ func TestSourcesOfTables(t *testing.T) {
 		case strings.HasSuffix(path, ".csv"):
 			checkTable(t, path)
 			tables++
-		case d.Name() == "trade.txt":
+		case strings.Contains(path, "/trade/tables/"):
 			checkTradeRows(t, path)
 			tables++
 		}
 		return err
 	}))
-	assert.GreaterOrEqual(t, tables, 7)
+	assert.GreaterOrEqual(t, tables, 9)
 }
 
+// checkTradeRows holds every row to the rule; the headings of rows, and of
+// indented rows, come first.
 func checkTradeRows(t *testing.T, path string) {
 	text, err := os.ReadFile(path)
 	require.NoError(t, err)
+	heads := map[bool][]string{}
 	for line := range strings.Lines(string(text)) {
+		indented := strings.HasPrefix(line, " ")
 		if line = strings.TrimSpace(line); line == "" || line[0] == '#' {
 			continue
 		}
-		parts := strings.Split(line, " | ")
-		checkSource(t, parts[0], parts[len(parts)-1], false)
+		cells := strings.Split(line, " | ")
+		if heads[indented] == nil {
+			heads[indented] = cells
+			continue
+		}
+		cell := func(heading string) string {
+			if i := slices.Index(heads[indented], heading); i >= 0 {
+				return cells[i]
+			}
+			return ""
+		}
+		checkSource(t, path+" "+cells[0], cell("source"), cell("memory") == "yes")
 	}
 }
 

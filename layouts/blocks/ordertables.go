@@ -9,6 +9,7 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
+	"pierbook/calc/trade"
 	"pierbook/content"
 )
 
@@ -74,7 +75,7 @@ func whatOf(l order.Line) string {
 
 func liftCell(c cells, l order.Line) content.Cell {
 	cell := c.quantity(l.Each)
-	if l.TwoPeople() {
+	if l.TwoPeople(c.style.System) {
 		cell.Text += " ‡"
 	}
 	return cell
@@ -115,10 +116,6 @@ func deliveryTable(p *calc.Plan) content.Table {
 	return t
 }
 
-// longStick is from where a stick asks for care on the road: the bed of a
-// pick-up is 8 ft at most. Common practice, no source.
-const longStick = 10 * measure.Foot
-
 // tripTable lists the loads of the vehicle.
 func tripTable(p *calc.Plan) content.Table {
 	c := of(p)
@@ -138,7 +135,7 @@ func tripTable(p *calc.Plan) content.Table {
 		if trip.Longest > 0 {
 			longest = c.length(trip.Longest)
 		}
-		long, over = long || trip.Longest > longStick, over || trip.Over
+		long, over = long || trip.Longest > trade.LongStick.In(p.Job.Units), over || trip.Over
 		t.Rows = append(t.Rows, []content.Cell{text(name), text(goodsOf(trip)), c.quantity(trip.Weight), longest, tick()})
 		i = last + 1
 	}

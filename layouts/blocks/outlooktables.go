@@ -9,6 +9,7 @@ import (
 	"pierbook/calc/ground"
 	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 	"pierbook/content"
 )
 
@@ -29,13 +30,9 @@ func priceTable(p *calc.Plan) content.Table {
 	return t
 }
 
-// stepMore says what a step of floor adds between two break points: an inch, or
-// 25 mm.
+// stepMore says what a step of floor adds between two break points.
 func stepMore(p *calc.Plan, a, b ground.PricePoint) string {
-	step := measure.Inch
-	if p.Job.Units == measure.Metric {
-		step = 25 * measure.Millimetre
-	}
+	step := trade.FloorStep.In(p.Job.Units)
 	dig, stone, posts := ground.Per(step, a, b)
 	return fmt.Sprintf("%s more: dig %s, stone %s, posts %s", step.Print(p.Style), dig.Print(p.Style), stone.Print(p.Style), posts.Print(p.Style))
 }

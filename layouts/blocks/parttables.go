@@ -32,7 +32,7 @@ func stepParts(p *calc.Plan, step string) content.Table {
 		}
 		if part.Each > 0 {
 			each = lift(c, part)
-			heavy = heavy || part.TwoPeople()
+			heavy = heavy || part.TwoPeople(c.style.System)
 		}
 		what := part.What
 		if part.Names != "" {
@@ -43,8 +43,8 @@ func stepParts(p *calc.Plan, step string) content.Table {
 	if heavy {
 		t.Note = liftNote
 	}
-	if heaviest, ok := p.Order.Heaviest(step); ok && heaviest.TwoPeople() {
-		t.Note += fmt.Sprintf(" The heaviest lift is the %s, %s: %d people.", strings.TrimSpace(heaviest.What), heaviest.Each.Print(p.Style), heaviest.Hands())
+	if heaviest, ok := p.Order.Heaviest(step); ok && heaviest.TwoPeople(p.Job.Units) {
+		t.Note += fmt.Sprintf(" The heaviest lift is the %s, %s: %d people.", strings.TrimSpace(heaviest.What), heaviest.Each.Print(p.Style), heaviest.Hands(p.Job.Units))
 	}
 	return t
 }
@@ -53,7 +53,7 @@ const liftNote = "‡ lift with two people or more."
 
 func lift(c cells, part order.Part) content.Cell {
 	cell := c.quantity(part.Each)
-	if part.TwoPeople() {
+	if part.TwoPeople(c.style.System) {
 		cell.Text += " ‡"
 		cell.Strong = true
 	}

@@ -4,6 +4,7 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/frame"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 	"pierbook/diagrams"
 )
 
@@ -92,21 +93,19 @@ func splice(p *calc.Plan) []diagrams.Drawing {
 			continue
 		}
 		d := diagrams.Splice{Pier: pier.Name, BeamDepth: f.BuildUp.Beam, Thick: f.Sections.Beam.Width, Post: f.Sections.Post.Width,
-			Bearing: f.Sections.Post.Width / 2, Least: leastBearing}
+			Bearing: f.Sections.Post.Width / 2, Least: trade.BearingLeast.In(p.Job.Units)}
 		for _, ply := range f.Lines[pier.Line].Plies {
-			d.Plies = append(d.Plies, diagrams.SplicePly{Jointed: jointedAt(ply, pier.X)})
+			d.Plies = append(d.Plies, diagrams.SplicePly{Jointed: jointedAt(ply, pier.X, f.Sections.Post.Width)})
 		}
 		return []diagrams.Drawing{d}
 	}
 	return nil
 }
 
-// leastBearing of a beam end on wood or metal: 1 1/2 in (IRC R502.6).
-const leastBearing = 3 * measure.Inch / 2
-
-func jointedAt(ply frame.Ply, x measure.Length) bool {
+// jointedAt says whether a ply is jointed over the post that stands at x.
+func jointedAt(ply frame.Ply, x, post measure.Length) bool {
 	for _, piece := range ply.Pieces[1:] {
-		if (piece.From - x).Abs() < measure.Inch {
+		if (piece.From - x).Abs() < post/2 {
 			return true
 		}
 	}
@@ -125,12 +124,14 @@ func loadPath(p *calc.Plan) []diagrams.Drawing {
 	return []diagrams.Drawing{d}
 }
 
+// nailing draws the joint that the order counts and the step sheet names.
 func nailing(p *calc.Plan) []diagrams.Drawing {
-	if len(p.Frame.Surface.Panels) == 0 {
+	joint, known := p.Order.Joint("surface")
+	if !known || len(p.Frame.Surface.Panels) == 0 {
 		return nil
 	}
 	return []diagrams.Drawing{diagrams.Nailing{
-		Fastener: "8d ring-shank nail", EdgeDistance: 3 * measure.Inch / 8, Edge: 6 * measure.Inch, Field: 12 * measure.Inch,
+		Fastener: joint.Nail.Called(p.Job.Units), EdgeDistance: trade.EdgeDistance.In(p.Job.Units), Edge: joint.Edge, Field: joint.Field,
 		Spacing: p.Job.Frame.Joists.Spacing, Joist: p.Frame.Sections.Joist.Width, Gap: p.Job.Platform.Surface.Gap,
 	}}
 }

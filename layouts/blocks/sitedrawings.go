@@ -9,7 +9,9 @@ import (
 	"pierbook/calc/crew"
 	"pierbook/calc/measure"
 	"pierbook/calc/setout"
+	"pierbook/calc/trade"
 	"pierbook/diagrams"
+	"pierbook/diagrams/kit"
 )
 
 // Drawings of the ground, of what was measured, and of the days.
@@ -32,7 +34,7 @@ func contours(p *calc.Plan) []diagrams.Drawing {
 			}
 			d.Field.Heights = append(d.Field.Heights, heights)
 		}
-		d.Interval = interval(high-low, p.Job.Units)
+		d.Interval = kit.Interval(high-low, p.Job.Units)
 	}
 	for _, pier := range p.Ground.Piers {
 		if pier.Level != nil {
@@ -45,29 +47,16 @@ func contours(p *calc.Plan) []diagrams.Drawing {
 	return []diagrams.Drawing{d}
 }
 
-// fieldOf is what the contours cover: the frame with the strip beside it that
-// counts for a guard, and every spot that was read.
+// fieldOf is what the contours cover: the frame with an eighth of its length
+// around it, and every spot that was read.
 func fieldOf(p *calc.Plan) diagrams.Field {
-	f := diagrams.Field{X0: -2 * measure.Foot, Y0: -2 * measure.Foot, X1: p.Frame.Length + 2*measure.Foot, Y1: p.Frame.Width + 2*measure.Foot}
+	beside := p.Frame.Length / 8
+	f := diagrams.Field{X0: -beside, Y0: -beside, X1: p.Frame.Length + beside, Y1: p.Frame.Width + beside}
 	for _, spot := range p.Ground.Spots {
 		f.X0, f.Y0 = min(f.X0, spot.X), min(f.Y0, spot.Y)
 		f.X1, f.Y1 = max(f.X1, spot.X), max(f.Y1, spot.Y)
 	}
 	return f
-}
-
-// interval is a round step that makes about eight contours.
-func interval(fall measure.Length, system measure.System) measure.Length {
-	steps := []measure.Length{measure.Inch / 2, measure.Inch, 2 * measure.Inch, 3 * measure.Inch, 6 * measure.Inch, measure.Foot}
-	if system == measure.Metric {
-		steps = []measure.Length{10 * measure.Millimetre, 20 * measure.Millimetre, 50 * measure.Millimetre, 100 * measure.Millimetre, 200 * measure.Millimetre, 500 * measure.Millimetre}
-	}
-	for _, step := range steps {
-		if fall <= 9*step {
-			return step
-		}
-	}
-	return steps[len(steps)-1]
 }
 
 // heightCurve shows what the height of the floor costs in digging, stone and posts.
@@ -137,16 +126,12 @@ func asBuilt(p *calc.Plan) []diagrams.Drawing {
 	if finished == nil {
 		return nil
 	}
-	d := diagrams.AsBuilt{Grid: gridOf(p), Accept: asBuiltAccept}
+	d := diagrams.AsBuilt{Grid: gridOf(p), Accept: trade.FloorDo.In(p.Job.Units)}
 	for _, point := range finished.Points {
 		d.Spots = append(d.Spots, diagrams.FinishedSpot{X: point.X, Y: point.Y, Read: true, Off: point.Height - finished.Mean})
 	}
 	return []diagrams.Drawing{d}
 }
-
-// asBuiltAccept is a quarter of the published 1/2 in over 20 ft, doubled: what a
-// floor called dead level may be off at one place.
-const asBuiltAccept = measure.Inch / 8
 
 func weekend(p *calc.Plan) []diagrams.Drawing {
 	d := diagrams.Weekend{}
@@ -258,9 +243,6 @@ func sideView(p *calc.Plan, along bool, at, long measure.Length) (posts []measur
 	return posts, spots
 }
 
-// greatestRise of one step: 7 3/4 in (IRC R311.7.5.1 as a county's page has it).
-const greatestRise = 7*measure.Inch + 3*measure.Inch/4
-
 // stepsAt divides the height at the door into equal rises; the last one leads
 // onto the floor.
 func stepsAt(p *calc.Plan, floor measure.Length) (int, measure.Length) {
@@ -269,6 +251,7 @@ func stepsAt(p *calc.Plan, floor measure.Length) (int, measure.Length) {
 	if height <= 0 {
 		return 0, 0
 	}
-	rises := int((height + greatestRise - 1) / greatestRise)
+	most := trade.RiserMost.In(p.Job.Units)
+	rises := int((height + most - 1) / most)
 	return rises - 1, height.Part(1, rises)
 }

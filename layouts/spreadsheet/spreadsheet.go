@@ -113,7 +113,7 @@ func Order(p *calc.Plan) ([]byte, error) {
 		if cost, known := l.Cost(); known {
 			total = number(float64(cost))
 		}
-		if l.TwoPeople() {
+		if l.TwoPeople(p.Job.Units) {
 			two = "yes"
 		}
 		if l.Pieces > 0 {

@@ -1,0 +1,102 @@
+package trade
+
+import (
+	"slices"
+
+	"pierbook/calc/measure"
+)
+
+// Panel is a thickness of floor panel with the span ratings it is stamped with.
+type Panel struct {
+	Thickness measure.Length
+	Ratings   []int // greatest joist spacing in inches; the first is what an unmarked panel is sure of
+	Source    string
+}
+
+// panelSpan is what a rated panel carries at one joist spacing.
+type panelSpan struct {
+	rating  int
+	spacing measure.Length
+	load    measure.Stress
+	source  string
+	memory  bool
+}
+
+func readPanels(rows []row) []Panel {
+	list := make([]Panel, len(rows))
+	for i, r := range rows {
+		list[i] = Panel{Thickness: r.length("thickness"), Ratings: []int{r.whole("rating")}, Source: r.text("source")}
+		if other := r.whole("or"); other != 0 {
+			list[i].Ratings = append(list[i].Ratings, other)
+		}
+	}
+	return list
+}
+
+func readSpans(rows []row) []panelSpan {
+	list := make([]panelSpan, len(rows))
+	for i, r := range rows {
+		list[i] = panelSpan{r.whole("rating"), r.length("spacing"), r.stress("load"), r.text("source"), r.yes("memory")}
+	}
+	return list
+}
+
+// Panels returns the thicknesses of single-floor panels that have a rating of
+// their own.
+func Panels() []Panel { return facts().panels }
+
+// FindPanel returns the panel of a thickness and whether the table has it, within
+// half a millimetre.
+func FindPanel(thickness measure.Length) (Panel, bool) {
+	return find(facts().panels, func(p Panel) bool { return (p.Thickness - thickness).Abs() < measure.Millimetre/2 })
+}
+
+// ThinnestPanel returns the least thickness of a single-floor panel.
+func ThinnestPanel() measure.Length {
+	return slices.MinFunc(facts().panels, func(a, b Panel) int { return int(a.Thickness - b.Thickness) }).Thickness
+}
+
+// PanelRatings returns the span ratings of floor panels, from the least up.
+func PanelRatings() []int {
+	var list []int
+	for _, s := range facts().spans {
+		list = append(list, s.rating)
+	}
+	slices.Sort(list)
+	return slices.Compact(list)
+}
+
+// PanelLoad returns the live load of a span rating at the least spacing of the
+// table that is not below the joists', with its source and whether that is from
+// memory; ok is false when the table has no such spacing.
+func PanelLoad(rating int, spacing measure.Length) (load measure.Stress, source string, memory, ok bool) {
+	s, ok := find(facts().spans, func(s panelSpan) bool { return s.rating == rating && spacing <= s.spacing })
+	return s.load, s.source, s.memory, ok
+}
+
+// Board is a least thickness of floor boards with the joist spacing it allows.
+type Board struct {
+	Of                 string // floor of a building, or deck
+	Thickness, Spacing measure.Length
+	Source             string
+}
+
+func readBoards(rows []row) []Board {
+	list := make([]Board, len(rows))
+	for i, r := range rows {
+		list[i] = Board{r.text("of"), r.length("thickness"), r.length("spacing"), r.text("source")}
+	}
+	return list
+}
+
+// FindBoard returns the row with the widest spacing for boards of a thickness,
+// laid square to the joists, and whether there is one.
+func FindBoard(of string, thickness measure.Length) (Board, bool) {
+	var best Board
+	for _, b := range facts().boards {
+		if b.Of == of && thickness >= b.Thickness && b.Spacing > best.Spacing {
+			best = b
+		}
+	}
+	return best, best.Spacing > 0
+}
