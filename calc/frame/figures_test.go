@@ -42,7 +42,7 @@ func TestFiguresOfTheShed(t *testing.T) {
 		"joist.count": "13", "joist.length": `11′ 9″`, "joist.first_mark": `15 1/4″`, "joist.3.mark": `2′ 7 1/4″`, "joist.13.mark": `15′ 10 1/2″`,
 		"joist.sit": "on beams", "joist.section": "2x6", "rim.length": `16′ 0″`, "rim.count": "2",
 		"beam.length": `16′ 0″`, "beam.plies": "1", "beam.pieces": "3", "post.section": "4x4", "post.shortest": `3″`,
-		"surface.rows": "4", "surface.sheets": "7", "surface.last_row": `1 1/8″`, "panel.face_width": `3′ 11 1/2″`,
+		"surface.rows": "4", "surface.sheets": "8", "surface.last_row": `2′ 0 5/16″`, "panel.face_width": `3′ 11 1/2″`,
 	} {
 		assert.Equal(t, want, text(t, r, j, key), key)
 	}

@@ -32,7 +32,9 @@ func shedWith(openings map[string]job.Opening) *job.Job {
 // 40 − 3/4 and 60 + 3/4, and reach from 96 3/4 to 111 1/4; a piece 20 in long
 // stands between them with its centre at 100 − 3/4.
 func TestHatchInPanels(t *testing.T) {
-	f := lay(t, shedWith(map[string]job.Opening{"hatch": {X: 100 * in, Y: 40 * in, Length: 10 * in, Width: 20 * in}}))
+	j := shedWith(map[string]job.Opening{"hatch": {X: 100 * in, Y: 40 * in, Length: 10 * in, Width: 20 * in}})
+	j.Platform.Width = 142*in + 3*in/4 // three whole rows
+	f := lay(t, j)
 	require.Len(t, f.Openings, 1)
 	o := f.Openings[0]
 	assert.Equal(t, []frame.CutOut{
@@ -118,6 +120,7 @@ func TestOpeningsCutRimsAndFlushBeams(t *testing.T) {
 // its bay only: the joint at 47 9/16 in runs through the hatch of bay 7.
 func TestBlocksUnderJointsMakeWayForAnOpening(t *testing.T) {
 	wish := shedWith(nil)
+	wish.Platform.Width = 142*in + 3*in/4
 	wish.Platform.Surface.Edge = "square"
 	before := lay(t, wish).Blocking
 	wish.Platform.Openings = map[string]job.Opening{"hatch": {X: 100 * in, Y: 40 * in, Length: 10 * in, Width: 20 * in}}
@@ -222,6 +225,7 @@ func shared(a, b frame.Rect) Area {
 
 func TestFiguresOfAHatch(t *testing.T) {
 	j := shedWith(map[string]job.Opening{"hatch": {X: 100 * in, Y: 40 * in, Length: 10 * in, Width: 20 * in}, "stair": {X: 20 * in, Y: 50 * in, Length: 30 * in, Width: 30 * in}})
+	j.Platform.Width = 142*in + 3*in/4 // three whole rows
 	r := registry(t, j)
 	for key, want := range map[string]string{
 		"openings.count": "2", "openings.cutting": "1", "openings.headers": "stair", "openings.blocks": "3", "openings.bare": "0",

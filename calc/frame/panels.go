@@ -11,14 +11,14 @@ import (
 // spans hold for panels 24 in wide or more.
 const leastPanelWidth = 24 * measure.Inch
 
-// narrowest returns the least width of a ripped row and where that comes from.
-// Sheets that are no wider than the published least are made to be laid as they
-// are; half of one is the least then.
-func (p *floor) narrowest() (least measure.Length, source string) {
+// narrowest returns the least width of a ripped row. Sheets that are no wider
+// than the published least are made to be laid as they are; half of one is the
+// least then (common practice, no source).
+func (p *floor) narrowest() measure.Length {
 	if p.faceWidth > leastPanelWidth {
-		return leastPanelWidth, "IRC 2021 Table R503.2.1.1(1), panels 24 in wide or more"
+		return leastPanelWidth
 	}
-	return p.faceWidth / 2, "half a sheet; common practice, no source"
+	return p.faceWidth / 2
 }
 
 // panels lays sheets across the joists, rows from y = 0, end joints over joists.
@@ -54,7 +54,7 @@ func (l *layout) floorOf(length, width measure.Length, near []measure.Length) *f
 	return &floor{
 		length: length, width: width, face: wish.FaceLength, faceWidth: wish.FaceWidth,
 		gap: wish.Gap, kerf: l.job.Yard.Kerf, near: near, thick: l.frame.Sections.Joist.Width,
-		bays: leastBays, mates: wish.Edge == "tongue_and_groove", edgeRest: rest,
+		bays: leastBays, mates: wish.Edge == "tongue_and_groove", edgeRest: rest, mark: l.mark(),
 	}
 }
 
@@ -85,14 +85,25 @@ func (l *layout) write(p *floor, c cutUp) {
 	}
 }
 
+// mark returns the finest mark of the job's tape.
+func (l *layout) mark() measure.Length {
+	if l.job.Units == measure.Metric {
+		return measure.Millimetre
+	}
+	return l.job.Fraction
+}
+
 func (l *layout) rowOf(p *floor, first part) Row {
-	row := Row{Number: first.row + 1, Y: measure.Length(first.row) * (p.faceWidth + p.gap), Width: p.faceWidth}
-	if first.ripped {
-		row.Ripped, row.Width = true, p.width-row.Y
+	row := Row{Number: first.row + 1, Width: first.width, Ripped: first.ripped}
+	if n := len(l.frame.Surface.Rows); n > 0 {
+		before := l.frame.Surface.Rows[n-1]
+		row.Y = before.Y + before.Width + p.gap
+	}
+	switch {
+	case row.Ripped && first.row == 0 && p.width > p.faceWidth:
+		row.Comment = fmt.Sprintf("rip to %s, off the edge along side %s", l.say(row.Width), l.frame.Lines[0].Name)
+	case row.Ripped:
 		row.Comment = fmt.Sprintf("rip to %s", l.say(row.Width))
-		if least, _ := p.narrowest(); row.Width < least {
-			row.Comment += fmt.Sprintf(", narrower than %s", l.say(least))
-		}
 	}
 	return row
 }
@@ -110,22 +121,6 @@ func (l *layout) adviseRows(p *floor, c cutUp) {
 			l.advise("frame.joists.spacing", "No panel can be laid whole: at %s its end misses the joist. A spacing of %s brings the ends of whole panels onto joists.", at, better)
 		}
 	}
-	l.adviseNarrowRow(p)
-}
-
-// adviseNarrowRow tells of a last row too narrow to carry, and how to share it.
-func (l *layout) adviseNarrowRow(p *floor) {
-	rows := l.frame.Surface.Rows
-	row := rows[len(rows)-1]
-	least, source := p.narrowest()
-	if !row.Ripped || row.Width >= least || len(rows) == 1 {
-		return
-	}
-	saying := fmt.Sprintf("The last row of panels is only %s wide; a floor panel should not be narrower than %s (%s).", l.say(row.Width), l.say(least), source)
-	if both := (p.faceWidth + row.Width) / 2; both >= least {
-		saying += fmt.Sprintf(" Rip the first row and the last to %s each, or change the width.", l.say(both))
-	}
-	l.advise("platform.width", "%s", saying)
 }
 
 // modular says whether a whole panel laid from the frame end ends on a joist.

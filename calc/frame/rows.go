@@ -17,6 +17,7 @@ type floor struct {
 	bays            int              // a piece covers at least so many
 	mates           bool             // long edges with tongue and groove
 	edgeRest        measure.Length   // how wide the rim or beam under the last long edge is
+	mark            measure.Length   // finest of the tape
 }
 
 // cut is one piece in a row: from and to along x, and the joist under its far
@@ -104,22 +105,39 @@ func stepBetween(a, b []cut, most int) int {
 	return step
 }
 
-// strips returns the rows across the width: how many are whole, and the width of
-// a last ripped one, 0 without. What is left within one gap of the side stays open.
+// rowWidths returns the widths of the rows across the floor, from y = 0. What
+// would remain within one gap of the far side stays open. A last row too narrow
+// to be laid shares the narrowing with the first: both are ripped to half of what
+// the two measure together, the first to a whole mark.
 //
-//	y(i) = (i − 1) (face width + gap)
-func (p *floor) strips() (whole int, ripped measure.Length) {
+//	rows = ⌈(width + gap) / (face width + gap)⌉
+//	last = width − (rows − 1) (face width + gap)
+func (p *floor) rowWidths() []measure.Length {
 	pitch := p.faceWidth + p.gap
-	whole = int((p.width + p.gap) / pitch)
-	return whole, max(0, p.width-measure.Length(whole)*pitch)
+	whole := int((p.width + p.gap) / pitch)
+	widths := make([]measure.Length, whole, whole+1)
+	for i := range widths {
+		widths[i] = p.faceWidth
+	}
+	last := p.width - measure.Length(whole)*pitch
+	if last <= 0 {
+		return widths
+	}
+	widths = append(widths, last)
+	if whole > 0 && last < p.narrowest() {
+		both := p.faceWidth + last
+		widths[0] = both.Part(1, 2).RoundTo(p.mark)
+		widths[whole] = both - widths[0]
+	}
+	return widths
 }
 
-// across returns how many strips of the ripped row come side by side from one
+// across returns how many strips of a ripped row come side by side from one
 // sheet. A strip that has to mate with the row before needs the sheet's own
 // edge, so there is one; not so when it lies wholly on the rim or beam.
-func (p *floor) across(ripped measure.Length) int {
-	if ripped == 0 || p.mates && ripped+p.gap > p.edgeRest {
+func (p *floor) across(width measure.Length) int {
+	if p.mates && width+p.gap > p.edgeRest {
 		return 1
 	}
-	return int((p.faceWidth + p.kerf) / (ripped + p.kerf))
+	return int((p.faceWidth + p.kerf) / (width + p.kerf))
 }

@@ -30,10 +30,9 @@ func (l *layout) savings() {
 //	width = rows × face width + (rows − 1) gap
 func (l *layout) saveRow() {
 	rows := l.frame.Surface.Rows
-	last := rows[len(rows)-1]
 	wish := l.job.Platform.Surface
-	width := last.Y - wish.Gap
-	if !last.Ripped || len(rows) == 1 || l.frame.Width-width > mostGivenUp {
+	width := measure.Length(len(rows)-1)*(wish.FaceWidth+wish.Gap) - wish.Gap
+	if !rows[len(rows)-1].Ripped || len(rows) == 1 || l.frame.Width-width > mostGivenUp {
 		return
 	}
 	l.advise("platform.width", "A width of %s would save a ripped row%s.", l.sayDown(width),

@@ -11,6 +11,7 @@ import (
 type part struct {
 	row, number int // from 0
 	cut         cut
+	width       measure.Length
 	ripped      bool
 	sheet       int // from 0
 }
@@ -18,18 +19,13 @@ type part struct {
 // parts lists the pieces of a floor whose rows take turns in two ways of cutting,
 // in the space of parts.
 func (p *floor) parts(parts []part, odd, even []cut) []part {
-	whole, ripped := p.strips()
-	rows := whole
-	if ripped > 0 {
-		rows++
-	}
-	for r := range rows {
+	for r, width := range p.rowWidths() {
 		way := odd
 		if r%2 == 1 {
 			way = even
 		}
 		for i, c := range way {
-			parts = append(parts, part{row: r, number: i, cut: c, ripped: r == whole})
+			parts = append(parts, part{row: r, number: i, cut: c, width: width, ripped: width < p.faceWidth})
 		}
 	}
 	return parts
@@ -45,7 +41,6 @@ type slot struct {
 // sheets come first; the rest go longest first, each to the offcut that it fills
 // best. A cut end always lies over a joist, so any offcut long enough will do.
 func (p *floor) share(parts []part) int {
-	_, ripped := p.strips()
 	var slots []slot
 	var narrow []int
 	sheets := 0
@@ -61,7 +56,9 @@ func (p *floor) share(parts []part) int {
 			slots = append(slots, slot{long: long, parts: []int{i}})
 		}
 	}
-	slots = append(slots, sideBySide(parts, narrow, p.across(ripped))...)
+	if len(narrow) > 0 { // rows that share the narrowing are alike
+		slots = append(slots, sideBySide(parts, narrow, p.across(parts[narrow[0]].width))...)
+	}
 	slices.SortStableFunc(slots, func(a, b slot) int { return cmp.Compare(b.long, a.long) })
 	var left []measure.Length // of the sheets cut up, the first of them being number `first`
 	first := sheets
