@@ -240,7 +240,7 @@ func (s *solver) answer(t *task, start *layout, list []pattern, spent int) *sear
 	}
 	if !a.done() {
 		run := func() bool { return newListed(a, newMaster(t), list, math.MinInt64/4).run() }
-		a.closed = a.quota(firstTurn, run) || a.alternate(run)
+		a.closed = a.within(firstBudget, run) || a.inRounds(run)
 	}
 	return a
 }

@@ -12,9 +12,6 @@ func (e *listed) branch(alive []int32) bool {
 	if row, n := e.m.splitCount(); row >= 0 {
 		return e.branchCount(alive, before, row, n)
 	}
-	if e.rising && !e.packing {
-		return e.pack(alive)
-	}
 	if p, share := e.splitPair(); share > 0 {
 		return e.branchPair(alive, before, p, int(share))
 	}
@@ -23,41 +20,6 @@ func (e *listed) branch(alive []int32) bool {
 	}
 	// Whole, yet not a plan: rounding has the better of the search here.
 	return false
-}
-
-// pack searches below a node at which the sticks of every shelf are whole
-// numbers. While levels rise it dives first, and leaves half of the nodes to
-// other numbers of sticks.
-func (e *listed) pack(alive []int32) bool {
-	e.diveAt()
-	if e.done() {
-		return true
-	}
-	e.packing = true
-	closed := e.quota(max(leastOfLevel, (e.limit-e.nodes)/2), func() bool { return e.branch(alive) })
-	e.packing = false
-	return closed
-}
-
-// diveAt dives with the sticks of each shelf as they are.
-func (e *listed) diveAt() {
-	m := newMaster(e.task)
-	var bands []band
-	for j := range e.shelves {
-		if m.counted {
-			n := int(math.Round(e.m.at(e.m.logical[e.m.shelfRow(j)])))
-			bands = append(bands, band{m.shelfRow(j), n, n})
-		}
-	}
-	if !m.narrow(bands) {
-		return
-	}
-	for j, r := range e.m.role {
-		if r == sawn && e.m.where[j] >= 0 && len(e.m.pattern[j].parts) > 0 {
-			m.addPattern(e.m.pattern[j])
-		}
-	}
-	e.dive(m)
 }
 
 func (e *listed) branchCount(alive []int32, before *state, row, n int) bool {

@@ -19,6 +19,7 @@ type combination struct {
 // Limits on the combinations listed.
 const (
 	mostCombinations = 2_000
+	fillingTable     = 2_000_000 // entries
 	combinationSteps = 400_000
 )
 
@@ -137,4 +138,46 @@ func (a *combination) covers(b *combination, t *task) bool {
 		}
 	}
 	return true
+}
+
+// fullest returns the most that pieces can fill of a stick of each shelf, or
+// nil when that cannot be told in a table.
+func (t *task) fullest() []int64 {
+	best := t.fillings()
+	if best == nil {
+		return nil
+	}
+	fills := make([]int64, len(t.shelves))
+	for j, s := range t.shelves {
+		fills[j] = int64(best[0][s.room])
+		if t.reserve >= 0 && !t.holds[j] {
+			fills[j] = min(fills[j], s.room)
+		}
+	}
+	return fills
+}
+
+// fillings works out, for each kind and room, the most that the kinds from
+// there on can fill of the room.
+func (t *task) fillings() [][]int32 {
+	room, n := t.widest(), len(t.kinds)
+	if int64(n+1)*(room+1) > fillingTable {
+		return nil
+	}
+	best := make([][]int32, n+1)
+	best[n] = make([]int32, room+1)
+	for i := n - 1; i >= 0; i-- {
+		k := t.kinds[i]
+		row := slices.Clone(best[i+1])
+		for left, bundle := min(int64(k.need), room/k.take), int64(1); left > 0; bundle *= 2 {
+			bundle = min(bundle, left)
+			left -= bundle
+			take := bundle * k.take
+			for c := room; c >= take; c-- {
+				row[c] = max(row[c], row[c-take]+int32(take))
+			}
+		}
+		best[i] = row
+	}
+	return best
 }

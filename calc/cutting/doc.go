@@ -18,9 +18,8 @@
 // numbers prove a bound; the gap between that and the best plan at hand limits
 // the patterns that can still matter, which are listed and searched to the end.
 // In turns with that, the combinations of sticks that have room for the pieces
-// and could be better are packed one by one, and plans are sought from the bound
-// upwards, which raises it. Last, a few of the ways of cutting at a time are made
-// one fewer, and small jobs are searched whole for fewer of them.
+// and could be better are closed one by one. Last, a few of the ways of cutting at
+// a time are made one fewer, and small jobs are searched whole for fewer of them.
 // Sources are named beside each part; those from memory say so.
 //
 // Nothing here judges whether a piece is strong enough, or whether a stick is

@@ -10,21 +10,20 @@ import (
 // Each node is closed by a bound in whole numbers.
 type listed struct {
 	*search
-	m       *master
-	pool    []pattern
-	words   int      // of 64 bits in a set of kinds
-	once    []uint64 // sets of the kinds in each pattern
-	twice   []uint64 // of those that it holds two of
-	column  []int32  // of the pool pattern in the master, or -1
-	source  []int32  // of the column, the pool pattern, or -1
-	least   []int32  // sticks that the branch asks for, by pool pattern
-	most    []int32  // sticks that the branch allows, -1 for any
-	reach   []int64  // most sticks of each shelf
-	cost    []int64  // reduced costs at the node
-	mark    []int32
-	stamp   int32
-	packing bool      // the sticks of every shelf are whole numbers here
-	shares  []float64 // scratch, by pair of kinds
+	m      *master
+	pool   []pattern
+	words  int      // of 64 bits in a set of kinds
+	once   []uint64 // sets of the kinds in each pattern
+	twice  []uint64 // of those that it holds two of
+	column []int32  // of the pool pattern in the master, or -1
+	source []int32  // of the column, the pool pattern, or -1
+	least  []int32  // sticks that the branch asks for, by pool pattern
+	most   []int32  // sticks that the branch allows, -1 for any
+	reach  []int64  // most sticks of each shelf
+	cost   []int64  // reduced costs at the node
+	mark   []int32
+	stamp  int32
+	shares []float64 // scratch, by pair of kinds
 }
 
 // newListed takes a master over: only the patterns listed, and its own that can

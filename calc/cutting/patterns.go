@@ -7,6 +7,7 @@ const (
 	stepsOfPatterns = 20    // for each node that the aim may have
 	stepsOfGroup    = 2_000 // for one group of patterns
 	largestGroup    = 4
+	stepsOfNode     = 1_000 // that count as one node
 )
 
 // fewestPatterns is the last aim, with cost, sticks and offcut held. A few

@@ -17,8 +17,6 @@ type search struct {
 	proof   certificate // of the bound at the root
 	seeds   []pattern
 	tooWide map[int]float64 // by limit of the list, the gap at which it was passed
-	step    int64           // how far above the floor plans are sought first
-	rising  bool            // the target is a level and not the best plan
 }
 
 // certificate is a bound with the duals that prove it.
@@ -138,7 +136,7 @@ func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 		if depth > 0 {
 			return run()
 		}
-		return s.quota(firstTurn, run) || s.alternate(func() bool {
+		return s.within(firstBudget, run) || s.inRounds(func() bool {
 			return newListed(s, newMaster(s.task), list, math.MinInt64/4).run()
 		})
 	}
@@ -150,7 +148,7 @@ func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 		return true
 	}
 	m.relax(s.mostOf)
-	return s.alternate(func() bool { return s.divide(m, bands, depth) })
+	return s.inRounds(func() bool { return s.divide(m, bands, depth) })
 }
 
 // divide branches on the sticks of a shelf, or, when they are whole, works on a

@@ -1,0 +1,119 @@
+package cutting
+
+import (
+	"math"
+	"slices"
+)
+
+// firstBudget is how many nodes the search of a list has before combinations of
+// sticks are tried at all, and in the first round with them.
+const firstBudget = 150
+
+// inRounds works on combinations of sticks and on the whole in rounds of a
+// growing budget, so that an easy way out is found first by whichever has one.
+// run begins anew each time, with the best plan known by then.
+func (s *search) inRounds(run func() bool) bool {
+	c := &combining{search: s}
+	for budget := firstBudget; s.nodes < s.limit && budget < s.limit; budget *= 4 {
+		if c.listed() && c.close(budget) || s.within(budget, run) {
+			return true
+		}
+	}
+	return false
+}
+
+// within runs with no more than so many nodes.
+func (s *search) within(nodes int, run func() bool) bool {
+	limit := s.limit
+	s.limit = min(limit, s.nodes+nodes)
+	closed := run()
+	s.limit = limit
+	return closed || s.done()
+}
+
+// combining decides combinations of sticks one by one.
+type combining struct {
+	*search
+	known bool          // the combinations are few enough to be gone through
+	open  []combination // not decided yet
+	ruled []combination // none of these yields all the pieces
+}
+
+// listed lists the combinations once they are few enough. With one stock length
+// there is nothing to choose.
+func (c *combining) listed() bool {
+	if !c.known && len(c.shelves) > 1 {
+		c.open, c.known = c.combinations()
+	}
+	return c.known
+}
+
+// close works on each combination that is open and returns true when none is
+// left. One that is covered by another without a plan has none either.
+func (c *combining) close(budget int) bool {
+	last := c.nodes + budget
+	var open []combination
+	for _, k := range c.open {
+		if k.weight > c.target || slices.ContainsFunc(c.ruled, func(r combination) bool { return r.covers(&k, c.task) }) {
+			continue
+		}
+		if c.nodes > last || c.nodes >= c.limit {
+			open = append(open, k)
+			continue
+		}
+		best := c.best
+		closed := c.yieldsAll(&k, budget)
+		switch {
+		case c.done():
+			return true
+		case c.best != best && k.weight > c.target: // a plan better than k could give
+		case closed:
+			c.ruled = append(c.ruled, k)
+		default:
+			open = append(open, k)
+		}
+	}
+	c.open = slices.DeleteFunc(open, func(k combination) bool { return k.weight > c.target })
+	return len(c.open) == 0
+}
+
+// yieldsAll searches for a plan on just the sticks of a combination, among the
+// patterns that waste no more than it has to spare. It returns whether the search
+// was closed.
+func (c *combining) yieldsAll(k *combination, budget int) bool {
+	length := min(20*budget, longList)
+	list, ok := c.list(c.lengths(), k.waste, length)
+	c.nodes += length / 500 // a long list costs as much as several nodes
+	if !ok {
+		return false
+	}
+	m := c.fresh(k)
+	if m == nil {
+		return true
+	}
+	return c.within(budget/4, newListed(c.search, m, list, math.MinInt64/4).run)
+}
+
+// lengths are prices by which a stick is worth what pieces fill of it, so that
+// what a pattern falls short of is its waste.
+func (t *task) lengths() *prices {
+	p := &prices{scale: 1, yields: t.fullest()}
+	for _, k := range t.kinds {
+		p.dual = append(p.dual, k.take)
+	}
+	return p
+}
+
+// fresh returns a master that takes the sticks of the combination, or none when
+// that leaves no plan.
+func (c *combining) fresh(k *combination) *master {
+	m := newMaster(c.task)
+	var bands []band
+	for j, n := range k.sticks {
+		bands = append(bands, band{m.shelfRow(j), n, n})
+	}
+	if !m.narrow(bands) && m.ruledOut() {
+		return nil
+	}
+	return m
+}
