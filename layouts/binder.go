@@ -1,6 +1,7 @@
 package layouts
 
 import (
+	"bytes"
 	"fmt"
 	"html/template"
 	"io"
@@ -231,4 +232,15 @@ func WriteFrontPage(w io.Writer, entries []Entry) error {
 		Head    head
 		Entries []Entry
 	}{newHead("Binders"), entries})
+}
+
+// IsFrontPage says whether a page is one that [WriteFrontPage] wrote, also
+// before front pages had a mark.
+func IsFrontPage(page []byte) bool {
+	for _, part := range []string{`<title>Binders</title>`, `<body class="front"`, `<ul class="jobs">`} {
+		if !bytes.Contains(page, []byte(part)) {
+			return false
+		}
+	}
+	return true
 }

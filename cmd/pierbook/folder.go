@@ -10,6 +10,8 @@ import (
 	"path/filepath"
 	"sort"
 	"strings"
+
+	"pierbook/layouts"
 )
 
 // A binder folder is written whole or not at all. The new one is built beside
@@ -18,12 +20,17 @@ import (
 // moment leaves either the old binder or the new one. Elsewhere the old folder
 // is moved aside first, and the next run puts back what a kill left aside.
 const (
+	hidden    = ".pierbook-"
 	newSuffix = ".new"
 	oldSuffix = ".old"
 )
 
+func freshOf(parent, name string) string { return filepath.Join(parent, hidden+name+newSuffix) }
+func asideOf(parent, name string) string { return filepath.Join(parent, hidden+name+oldSuffix) }
+
 // writeFolder makes parent/name hold just the files, and keeps whatever else a
-// person has put into the folder. The files are name to content.
+// person has put into the folder. The files are name to content, the mark among
+// them; a folder without one is left alone.
 func writeFolder(parent, name string, files map[string][]byte) error {
 	if err := os.MkdirAll(parent, 0o755); err != nil {
 		return fmt.Errorf("making the output folder: %w", err)
@@ -32,10 +39,10 @@ func writeFolder(parent, name string, files map[string][]byte) error {
 		return fmt.Errorf("putting %s back in order: %w", name, err)
 	}
 	target := filepath.Join(parent, name)
-	if info, err := os.Stat(target); err == nil && !info.IsDir() {
-		return fmt.Errorf("%s is a file where the binder's folder has to stand; move it away", target)
+	if _, _, err := holderOf(target); err != nil {
+		return err
 	}
-	fresh := filepath.Join(parent, "."+name+newSuffix)
+	fresh := freshOf(parent, name)
 	if err := fill(fresh, files); err != nil {
 		return errors.Join(fmt.Errorf("writing %s: %w", name, err), os.RemoveAll(fresh))
 	}
@@ -68,7 +75,7 @@ func fill(folder string, files map[string][]byte) error {
 // swapIn puts fresh in the place of target; what was there before ends up
 // under the hidden old name. Exchange fails where the system cannot do it.
 func swapIn(parent, name, fresh, target string, exchange func(a, b string) error) error {
-	old := filepath.Join(parent, "."+name+oldSuffix)
+	old := asideOf(parent, name)
 	if _, err := os.Lstat(target); errors.Is(err, fs.ErrNotExist) {
 		return os.Rename(fresh, target)
 	}
@@ -84,29 +91,67 @@ func swapIn(parent, name, fresh, target string, exchange func(a, b string) error
 	return nil
 }
 
+// tidyAll deals with all that killed runs left in the output folder. It is
+// called while no other run writes there.
+func tidyAll(parent string) error {
+	entries, err := os.ReadDir(parent)
+	if err != nil {
+		return err
+	}
+	var trouble error
+	for _, entry := range entries {
+		rest, ours := strings.CutPrefix(entry.Name(), hidden)
+		name, fresh := strings.CutSuffix(rest, newSuffix)
+		if !fresh {
+			name = strings.TrimSuffix(rest, oldSuffix)
+		}
+		switch {
+		case !ours || name == "" || name == rest:
+		case !entry.IsDir():
+			trouble = errors.Join(trouble, os.Remove(filepath.Join(parent, entry.Name())))
+		default:
+			trouble = errors.Join(trouble, tidyUp(parent, name))
+		}
+	}
+	return trouble
+}
+
 // tidyUp deals with what an earlier run left: a binder moved aside goes back
 // if its place is empty, else the files that people had put into it move over
-// to the new binder; half-built folders are removed.
+// to the new binder; half-built folders are removed. When somebody else's folder
+// has taken the place meanwhile, all stays as it is.
 func tidyUp(parent, name string) error {
-	target := filepath.Join(parent, name)
-	old := filepath.Join(parent, "."+name+oldSuffix)
-	fresh := filepath.Join(parent, "."+name+newSuffix)
-	if _, err := os.Lstat(old); err == nil {
+	target, old, fresh := filepath.Join(parent, name), asideOf(parent, name), freshOf(parent, name)
+	if isFolder(old) {
 		if _, err := os.Lstat(target); errors.Is(err, fs.ErrNotExist) {
 			if err := os.Rename(old, target); err != nil {
 				return err
 			}
-		} else if err := moveForeign(old, target); err != nil {
+		}
+	}
+	_, found, err := holderOf(target)
+	if err != nil {
+		return nil // the run says so when it comes to that job
+	}
+	for _, left := range []string{old, fresh} {
+		// A kill between the exchange and the rename leaves the old binder under
+		// the new one's hidden name.
+		if found && isFolder(left) {
+			if err := moveForeign(left, target); err != nil {
+				return err
+			}
+		}
+		if err := os.RemoveAll(left); err != nil {
 			return err
 		}
 	}
-	if _, err := os.Lstat(target); err == nil {
-		// A kill between the exchange and the rename leaves the old binder here.
-		if err := moveForeign(fresh, target); err != nil && !errors.Is(err, fs.ErrNotExist) {
-			return err
-		}
-	}
-	return errors.Join(os.RemoveAll(old), os.RemoveAll(fresh))
+	return nil
+}
+
+// isFolder says whether a folder stands at the path, not a link to one.
+func isFolder(path string) bool {
+	info, err := os.Lstat(path)
+	return err == nil && info.IsDir()
 }
 
 // moveForeign moves what the program does not write itself from one folder to
@@ -138,27 +183,24 @@ func freeName(folder, name string) string {
 	}
 }
 
-// The files of a binder.
-const (
-	binderFile  = "index.html"
-	clientFile  = "client.html"
-	figuresFile = "figures.json"
-	piersFile   = "piers.csv"
-	cutsFile    = "cuts.csv"
-	orderFile   = "order.csv"
-)
-
-func isOwnFile(name string) bool {
-	switch name {
-	case binderFile, clientFile, figuresFile, piersFile, cutsFile, orderFile:
-		return true
+// replaceFrontPage writes the front page whole: beside it first, then renamed
+// over it. One that this program did not write stays.
+func replaceFrontPage(path string, write func(io.Writer) error) error {
+	const away = "move it away or give it another name"
+	if info, err := os.Lstat(path); err == nil {
+		if !info.Mode().IsRegular() {
+			return notOurs{path, "is a link or a folder where the front page has to stand", away}
+		}
+		if text, err := readPlain(path, mostFigures); err != nil || !layouts.IsFrontPage(text) {
+			return notOurs{path, "was not made by this program", away}
+		}
 	}
-	return false
+	return replaceFileWith(path, write)
 }
 
 // replaceFileWith writes one file whole: beside it first, then renamed over it.
 func replaceFileWith(path string, write func(io.Writer) error) error {
-	beside := filepath.Join(filepath.Dir(path), "."+filepath.Base(path)+newSuffix)
+	beside := freshOf(filepath.Dir(path), filepath.Base(path))
 	var content bytes.Buffer
 	if err := write(&content); err != nil {
 		return err
@@ -167,9 +209,4 @@ func replaceFileWith(path string, write func(io.Writer) error) error {
 		return errors.Join(err, os.Remove(beside))
 	}
 	return os.Rename(beside, path)
-}
-
-// hiddenLeftover says whether a folder name is one of ours on the way in or out.
-func hiddenLeftover(name string) bool {
-	return strings.HasPrefix(name, ".") && (strings.HasSuffix(name, newSuffix) || strings.HasSuffix(name, oldSuffix))
 }

@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"slices"
+	"strings"
 	"sync"
 
 	"pierbook/calc"
@@ -48,6 +49,7 @@ type making struct {
 	files  func(job string) fs.FS
 	show   func(fault.List) fault.List // names files as the person typed them
 	shown  func(string) string         // likewise for one name
+	path   func(string) string         // of a job file; empty for the built-in sample
 	names  []string                    // of the jobs among the files
 	out    string
 	pages  *library
@@ -73,12 +75,13 @@ func newMaking(jobs []string, out string, folders also) (*making, error) {
 	if len(jobs) == 0 {
 		m.files, m.names, m.show = func(string) fs.FS { return content.Sample }, []string{content.SampleJob}, func(l fault.List) fault.List { return l }
 		m.shown = func(string) string { return "the built-in sample" }
+		m.path = func(string) string { return "" }
 	} else {
 		d, err := newDisk(folders)
 		if err != nil {
 			return nil, err
 		}
-		m.files, m.show, m.shown = d.files, d.relabelled, d.shown
+		m.files, m.show, m.shown, m.path = d.files, d.relabelled, d.shown, d.path
 		for _, typed := range jobs {
 			name, err := d.name(typed)
 			if err != nil {
@@ -97,6 +100,15 @@ func newMaking(jobs []string, out string, folders also) (*making, error) {
 // A job's plan is dropped as soon as its binder is written, so that memory does
 // not grow with the number of jobs.
 func (m *making) run(stdout, stderr io.Writer) int {
+	leave, err := occupy(m.out, stderr)
+	if err == nil {
+		defer leave()
+		err = tidyAll(m.out)
+	}
+	if err != nil {
+		fmt.Fprintln(stderr, "pierbook make:", err)
+		return faulty
+	}
 	if len(m.names) > 1 {
 		m.claimFolders()
 	}
@@ -198,12 +210,23 @@ func (m *making) bind(i int) (r outcome) {
 			Wrong: fmt.Sprintf("%q leads to the folder %s, and so does the name in %s", plan.Job.Name, plan.Job.Slug(), other), Remedy: "give each job a name of its own"})
 		return outcome{faults: m.show(list)}
 	}
+	own := markOf(plan.Job, m.path(m.names[i]), m.out)
+	holder, found, err := holderOf(filepath.Join(m.out, plan.Job.Slug()))
+	if err != nil {
+		return outcome{err: err}
+	}
+	if found && !own.same(holder) {
+		return outcome{faults: m.show(m.taken(plan.Job, holder))}
+	}
 	if last, ok := lastIssue(m.out, plan.Job.Slug()); ok {
 		plan.CompareWith(last)
 	}
 	bound, faults, err := bind(plan, files, m.pages)
 	if !faults.Empty() || err != nil {
 		return outcome{faults: m.show(faults), err: err}
+	}
+	if bound[markFile], err = own.text(); err != nil {
+		return outcome{err: err}
 	}
 	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), sheets: string(plan.Ground.Progress)}
 	if r.err = writeFolder(m.out, r.folder, bound); r.err == nil {
@@ -212,10 +235,22 @@ func (m *making) bind(i int) (r outcome) {
 	return r
 }
 
+// taken reports that another job's binder stands where this one's would go.
+func (m *making) taken(j *job.Job, holder mark) (list fault.List) {
+	from := ""
+	if holder.File != "" {
+		from = ", made from " + holder.File
+	}
+	list.Add(fault.Fault{At: j.At("name"), Path: "name",
+		Wrong:  fmt.Sprintf("%q leads to the folder %s, where the binder of another job stands: %q%s", j.Name, filepath.ToSlash(filepath.Join(m.out, j.Slug())), holder.Job, from),
+		Remedy: "give each job a name of its own; if this is that job all the same, move its old binder away"})
+	return list
+}
+
 // lastIssue reads the figures of the binder that this one will replace. One
 // that cannot be read is as good as none.
 func lastIssue(out, folder string) (calc.Issue, bool) {
-	file, err := os.ReadFile(filepath.Join(out, folder, figuresFile))
+	file, err := readPlain(filepath.Join(out, folder, figuresFile), mostFigures)
 	if err != nil {
 		return calc.Issue{}, false
 	}
@@ -255,7 +290,7 @@ func writeFrontPage(out string, entries map[string]layouts.Entry, stdout io.Writ
 	var list []layouts.Entry
 	for _, folder := range found {
 		name := folder.Name()
-		if !folder.IsDir() || hiddenLeftover(name) {
+		if !folder.IsDir() || strings.HasPrefix(name, ".") {
 			continue
 		}
 		if entry, ok := entries[name]; ok {
@@ -268,7 +303,7 @@ func writeFrontPage(out string, entries map[string]layouts.Entry, stdout io.Writ
 		return nil
 	}
 	path := filepath.Join(out, binderFile)
-	if err := replaceFileWith(path, func(w io.Writer) error { return layouts.WriteFrontPage(w, list) }); err != nil {
+	if err := replaceFrontPage(path, func(w io.Writer) error { return layouts.WriteFrontPage(w, list) }); err != nil {
 		return err
 	}
 	fmt.Fprintf(stdout, "%s  front page of %d binders\n", filepath.ToSlash(path), len(list))
@@ -277,7 +312,7 @@ func writeFrontPage(out string, entries map[string]layouts.Entry, stdout io.Writ
 
 // earlier reads what the front page says about a binder of an earlier run.
 func earlier(out, name string) (layouts.Entry, bool) {
-	text, err := os.ReadFile(filepath.Join(out, name, figuresFile))
+	text, err := readPlain(filepath.Join(out, name, figuresFile), mostFigures)
 	if err != nil {
 		return layouts.Entry{}, false
 	}

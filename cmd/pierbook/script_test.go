@@ -76,7 +76,8 @@ func exits(ts *testscript.TestScript, not bool, args []string) {
 	}
 }
 
-// holds looks for exactly the named files below a folder: holds DIR FILE...
+// holds looks for exactly the named files below a folder, without the marks of
+// binders: holds DIR FILE...
 func holds(ts *testscript.TestScript, not bool, args []string) {
 	if not || len(args) < 1 {
 		ts.Fatalf("usage: holds DIR FILE...")
@@ -84,7 +85,7 @@ func holds(ts *testscript.TestScript, not bool, args []string) {
 	root := ts.MkAbs(args[0])
 	var found []string
 	ts.Check(filepath.WalkDir(root, func(path string, entry fs.DirEntry, err error) error {
-		if err != nil || entry.IsDir() || path == filepath.Join(root, ".tmp") {
+		if err != nil || entry.IsDir() || path == filepath.Join(root, ".tmp") || entry.Name() == markFile {
 			return err
 		}
 		name, err := filepath.Rel(root, path)
