@@ -20,7 +20,7 @@ import (
 var workingOrder = []string{
 	"calc/measure", "calc/fault", "calc/figure", "calc/trade",
 	"calc/job",
-	"calc/frame", "calc/levelling", "calc/ground", "calc/statics", "calc/strength", "calc/setout", "calc/cutting", "calc/cutting/verify", "calc/order", "calc/crew",
+	"calc/frame", "calc/levelling", "calc/ground", "calc/statics", "calc/strength", "calc/setout", "calc/cutting", "calc/cutting/verify", "calc/yard", "calc/order", "calc/savings", "calc/crew",
 	"calc",
 	"diagrams/kit", "diagrams", "content",
 	"layouts", "layouts/spreadsheet", "layouts/blocks",

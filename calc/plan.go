@@ -12,8 +12,10 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
+	"pierbook/calc/savings"
 	"pierbook/calc/setout"
 	"pierbook/calc/strength"
+	"pierbook/calc/yard"
 )
 
 // Plan is a job worked through.
@@ -25,20 +27,21 @@ type Plan struct {
 	Picked   *strength.Picked // nil when the job left no size open
 	Strength *strength.Strength
 	SetOut   *setout.SetOut
-	Cuts     []Cut
-	Sheets   []SheetPlan // of parts other than the floor
+	Cuts     []yard.Cut
+	Sheets   []yard.SheetPlan // of parts other than the floor
 	Order    *order.Order
 	Weekend  crew.Weekend
 	Figures  *figure.Registry
 	Last     *Issue        // the issue before this one, nil when there is none
 	Since    *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
 
-	tried []Alternative
+	tried []savings.Alternative
 }
 
-// Work runs a job through all parts. A plan comes back with faults only when
-// the faults leave nothing to bind: a user's mistake stops the run, while
-// heights that cannot be met and checks that fail do not.
+// Work runs a job through all parts and returns either a plan or the user's
+// mistakes, never both: a plan worked from a mistake would be built from. Heights
+// that cannot be met and checks that fail are no mistakes of this kind: they are
+// in the plan, which is then marked as not for building.
 func Work(j *job.Job) (*Plan, fault.List) {
 	var faults fault.List
 	picked, bad := strength.Pick(strength.Input{Job: j})
@@ -65,23 +68,23 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	if !faults.Empty() {
 		return nil, faults
 	}
-	p.Strength, bad = strength.Work(strength.Input{Job: j, Frame: p.Frame, Heights: p.heights()})
-	faults.Join(bad)
+	heights := p.heights()
+	p.Strength, bad = strength.Work(strength.Input{Job: j, Frame: p.Frame, Heights: heights})
 	if !bad.Empty() {
-		return nil, faults
+		return nil, bad
 	}
-	p.Cuts = cut(j, p.Frame, p.Ground)
-	p.Sheets = sheetPlans(j)
-	p.Order = order.Take(p.orderInput())
+	p.Cuts = yard.Plan(j, p.Frame, p.Ground)
+	p.Sheets = yard.PlanSheets(j)
+	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Ground: p.Ground, SetOut: p.SetOut, Strength: p.Strength, Heights: heights, Cuts: p.Cuts, Sheets: p.Sheets}))
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
-	p.tried = p.alternatives()
+	p.tried = savings.Find(savings.Base{Job: j, Frame: p.Frame, Ground: p.Ground, Strength: p.Strength, Heights: heights, Cuts: p.Cuts})
 	p.register()
-	return p, faults
+	return p, fault.List{}
 }
 
 // Alternatives returns changes that save and pass every check, the greatest
 // saving first.
-func (p *Plan) Alternatives() []Alternative { return p.tried }
+func (p *Plan) Alternatives() []savings.Alternative { return p.tried }
 
 // heights returns how tall each pier stands, or nil before that is known. Where
 // seats were read without a survey, dig and stone are taken at their least.

@@ -12,6 +12,7 @@ import (
 	"pierbook/calc/ground"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/yard"
 )
 
 // A platform on four piers that can be worked by hand. Boards of 1, joists and
@@ -240,13 +241,13 @@ func TestReadingsWithoutASurveyAreNotLostInSilence(t *testing.T) {
 	assert.Equal(t, []string{"measured.seats", "measured.finished"}, paths)
 }
 
-func postCut(p *calc.Plan) calc.Cut {
+func postCut(p *calc.Plan) yard.Cut {
 	for _, c := range p.Cuts {
 		if c.Section.Size == "4x4" {
 			return c
 		}
 	}
-	return calc.Cut{}
+	return yard.Cut{}
 }
 
 // postsOf returns the posts to be cut by name.

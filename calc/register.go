@@ -3,7 +3,9 @@ package calc
 import (
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
+	"pierbook/calc/savings"
 	"pierbook/calc/trade"
+	"pierbook/calc/yard"
 )
 
 // register gathers the figures of all parts. A part that works out a figure
@@ -14,10 +16,10 @@ func (p *Plan) register() {
 	p.Figures.Add(p.Ground.Figures(p.Job)...)
 	p.Figures.Add(p.SetOut.Figures(p.Job)...)
 	p.Figures.Add(p.Strength.Figures()...)
-	p.Figures.Add(p.cutFigures()...)
-	p.Figures.Add(p.sheetFigures()...)
+	p.Figures.Add(yard.Figures(p.Cuts, p.Job, p.Ground)...)
+	p.Figures.Add(yard.SheetFigures(p.Sheets, p.Job)...)
 	p.Figures.Add(p.Order.Figures(p.Style)...)
-	p.Figures.Add(p.savingFigures()...)
+	p.Figures.Add(savings.Figures(p.tried, p.Style)...)
 	p.Figures.Add(p.Weekend.Figures(p.Job)...)
 	p.Figures.Add(p.wordFigures()...)
 	p.Figures.Add(p.tenthFigures()...)

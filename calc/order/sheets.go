@@ -3,17 +3,8 @@ package order
 import (
 	"fmt"
 
-	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
-
-// Sheets are so many sheets of one kind to buy, for parts other than the floor.
-type Sheets struct {
-	Name  string // as the yard calls it
-	Use   string // "gusset, skirt"
-	Good  job.SheetGood
-	Count int
-}
 
 // sheetDensity is that of plywood and boards of strands: HUD Residential
 // Structural Design Guide (2000) Table 3.3, 36 pcf.
@@ -25,8 +16,8 @@ func sheetLines(in Input) []Line {
 	for _, s := range in.Sheets {
 		thick := measure.Exact(s.Good.Thickness).Print(style)
 		lines = append(lines, Line{Key: "order.sheet." + s.Name, Group: Surface, What: fmt.Sprintf("%s %s thick, %s × %s", s.Name, thick, s.Good.Length.Print(style), s.Good.Width.Print(style)),
-			Use: s.Use, Count: s.Count, Unit: "sheets", Each: sheetDensity.Of(s.Good.Length.Times(s.Good.Width).Deep(s.Good.Thickness)), Price: s.Good.Price,
-			Source: "the plan of its cuts", Formula: "sheets in the plan of its cuts", Working: fmt.Sprintf("%d sheets", s.Count), From: []string{"sheet." + s.Name + ".count"},
+			Use: s.Use(), Count: len(s.Result.Sheets), Unit: "sheets", Each: sheetDensity.Of(s.Good.Length.Times(s.Good.Width).Deep(s.Good.Thickness)), Price: s.Good.Price,
+			Source: "the plan of its cuts", Formula: "sheets in the plan of its cuts", Working: fmt.Sprintf("%d sheets", len(s.Result.Sheets)), From: []string{"sheet." + s.Name + ".count"},
 			Weighed: "thickness × face at 36 pcf: HUD Residential Structural Design Guide (2000) Table 3.3"})
 	}
 	return lines

@@ -8,6 +8,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/yard"
 )
 
 // Sticks are so many sticks of one length to buy.
@@ -46,7 +47,7 @@ type Input struct {
 	Job        *job.Job
 	Frame      *frame.Frame
 	Sticks     []Sticks
-	Sheets     []Sheets         // of parts other than the floor
+	Sheets     []yard.SheetPlan // of parts other than the floor
 	Posts      []measure.Length // every post as it is planned; at its longest while the heights are not known
 	CutEnds    measure.Area     // both ends of every piece of timber
 	Bed        *Bed             // nil as long as the holes are not known

@@ -8,6 +8,7 @@ import (
 	"pierbook/calc/cutting"
 	"pierbook/calc/frame"
 	"pierbook/calc/measure"
+	"pierbook/calc/yard"
 	"pierbook/diagrams"
 )
 
@@ -28,7 +29,7 @@ func sticks(p *calc.Plan) []diagrams.Drawing {
 
 // stickOf draws sticks that are cut alike; each piece bears the name it has on
 // the first of them, or the first and last names when there are several.
-func stickOf(p *calc.Plan, cut calc.Cut, like []cutting.CutStick) diagrams.Stick {
+func stickOf(p *calc.Plan, cut yard.Cut, like []cutting.CutStick) diagrams.Stick {
 	first, last := like[0], like[len(like)-1]
 	d := diagrams.Stick{Name: cut.StickNames(like), Stock: first.Length, Trim: first.Trim, Kerf: p.Job.Yard.Kerf}
 	for i, piece := range first.Cuts {
@@ -79,7 +80,7 @@ func labels(p *calc.Plan) []diagrams.Drawing {
 
 // plannedPosts says whether a section holds posts that are planned only: their
 // lengths are for the order, and no saw is set to them.
-func plannedPosts(p *calc.Plan, cut calc.Cut) bool {
+func plannedPosts(p *calc.Plan, cut yard.Cut) bool {
 	return slices.Contains(cut.Uses, "posts") && len(p.Job.Measured.Seats) == 0
 }
 

@@ -1,4 +1,4 @@
-package calc
+package savings
 
 import (
 	"cmp"
@@ -8,10 +8,12 @@ import (
 
 	"pierbook/calc/cutting"
 	"pierbook/calc/frame"
+	"pierbook/calc/ground"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
 	"pierbook/calc/strength"
+	"pierbook/calc/yard"
 )
 
 // Alternative is a change of the job that saves, said before anything is ordered.
@@ -25,7 +27,7 @@ type Alternative struct {
 	before, after ledger // what the saving is the difference of
 }
 
-// Sentence says the change, what it saves and what to write for it.
+// Sentence tells the change, what it saves and what to write for it.
 func (a Alternative) Sentence(style measure.Style) string {
 	words := fmt.Sprintf("%s saves %s (%s: %s)", a.Saying, a.Saving.Print(style), a.Path, a.Write)
 	if a.Condition != "" {
@@ -43,9 +45,19 @@ type proposal struct {
 	job                 *job.Job
 }
 
-// alternatives tries a few changes and returns those that save and pass every
+// Base is what has been worked out of the job as it stands.
+type Base struct {
+	Job      *job.Job
+	Frame    *frame.Frame
+	Ground   *ground.Ground
+	Strength *strength.Strength
+	Heights  map[string]strength.Height // of the piers, nil while they are not known
+	Cuts     []yard.Cut
+}
+
+// Find tries a few changes of the job and returns those that save and pass every
 // check, the greatest saving first. Nothing is offered once something is built.
-func (p *Plan) alternatives() []Alternative {
+func Find(p Base) []Alternative {
 	if p.Job.Measured.Any() {
 		return nil
 	}
@@ -72,7 +84,7 @@ func (p *Plan) alternatives() []Alternative {
 
 // try lays a changed job out, and checks its strength only when it saves. Piers
 // that were not there before are taken as tall as the tallest of the plan.
-func (p *Plan) try(t proposal, tries trials, base ledger) (Alternative, bool) {
+func (p Base) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 	laid, bad := frame.Lay(t.job)
 	if !bad.Empty() {
 		return Alternative{}, false
@@ -95,8 +107,8 @@ func (p *Plan) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 
 // tallest returns the tallest height of the plan for every pier of another
 // frame, nil when no heights are known.
-func (p *Plan) tallest(f *frame.Frame) map[string]strength.Height {
-	known := p.heights()
+func (p Base) tallest(f *frame.Frame) map[string]strength.Height {
+	known := p.Heights
 	if known == nil {
 		return nil
 	}
@@ -112,7 +124,7 @@ func (p *Plan) tallest(f *frame.Frame) map[string]strength.Height {
 }
 
 // otherCounts are one line or one pier under each line more or fewer.
-func (p *Plan) otherCounts() []proposal {
+func (p Base) otherCounts() []proposal {
 	var tries []proposal
 	lines, perLine := len(p.Frame.Lines), p.Frame.PerLine(0)
 	for _, more := range []int{-1, 1} {
@@ -132,7 +144,7 @@ func (p *Plan) otherCounts() []proposal {
 
 // otherSizes are lengths and widths a little smaller: where sheets or boards end
 // whole, and where a joist or a beam comes from the next shorter stick.
-func (p *Plan) otherSizes() []proposal {
+func (p Base) otherSizes() []proposal {
 	j, f := p.Job, p.Frame
 	wish := j.Platform.Surface
 	var widths, lengths []measure.Length
@@ -150,12 +162,12 @@ func (p *Plan) otherSizes() []proposal {
 	for _, w := range distinct(widths, f.Width, j.Mark()) {
 		changed := *j
 		changed.Platform.Width = w
-		tries = append(tries, proposal{"platform.width", w.Print(p.Style), fmt.Sprintf("a width of %s instead of %s", w.Print(p.Style), f.Width.Print(p.Style)), &changed})
+		tries = append(tries, proposal{"platform.width", w.Print(p.Job.Style()), fmt.Sprintf("a width of %s instead of %s", w.Print(p.Job.Style()), f.Width.Print(p.Job.Style())), &changed})
 	}
 	for _, l := range distinct(lengths, f.Length, j.Mark()) {
 		changed := *j
 		changed.Platform.Length = l
-		tries = append(tries, proposal{"platform.length", l.Print(p.Style), fmt.Sprintf("a length of %s instead of %s", l.Print(p.Style), f.Length.Print(p.Style)), &changed})
+		tries = append(tries, proposal{"platform.length", l.Print(p.Job.Style()), fmt.Sprintf("a length of %s instead of %s", l.Print(p.Job.Style()), f.Length.Print(p.Job.Style())), &changed})
 	}
 	return tries
 }
@@ -195,7 +207,7 @@ func distinct(sizes []measure.Length, side, mark measure.Length) []measure.Lengt
 // otherStock tries common lengths that the yard does not list, at the price of
 // its others by the run. Posts are left out: they are planned anew once the
 // seats are read.
-func (p *Plan) otherStock() []Alternative {
+func (p Base) otherStock() []Alternative {
 	var found []Alternative
 	for i := range p.Cuts {
 		c := &p.Cuts[i]
@@ -216,8 +228,8 @@ func (p *Plan) otherStock() []Alternative {
 }
 
 // tryStock cuts a section once more with another stock length at hand.
-func (p *Plan) tryStock(c *Cut, length measure.Length) (Alternative, bool) {
-	problem := c.problem(p.Job)
+func (p Base) tryStock(c *yard.Cut, length measure.Length) (Alternative, bool) {
+	problem := c.Problem(p.Job)
 	stock := cutting.Stock{Length: length}
 	var run, cost float64
 	for _, s := range problem.Stock {
@@ -231,14 +243,14 @@ func (p *Plan) tryStock(c *Cut, length measure.Length) (Alternative, bool) {
 	if err != nil || result.Cost >= c.Result.Cost {
 		return Alternative{}, false
 	}
-	a := Alternative{Path: "yard.stock." + c.Section.Size, Write: length.Print(p.Style), Saying: fmt.Sprintf("sticks of %s in %s too, if the yard has them", c.Section.Size, length.Print(p.Style))}
+	a := Alternative{Path: "yard.stock." + c.Section.Size, Write: length.Print(p.Job.Style()), Saying: fmt.Sprintf("sticks of %s in %s too, if the yard has them", c.Section.Size, length.Print(p.Job.Style()))}
 	a.before, a.after = stickLedger(c.Section, c.Result), stickLedger(c.Section, &result)
-	for _, b := range c.bought() {
+	for _, b := range c.Bought() {
 		a.before.lines = append(a.before.lines, order.Sticks{Section: c.Section, Long: b.Length}.Key())
 	}
 	a.Saving = a.before.less(a.after)
 	if a.Saving.Priced {
-		a.Condition = fmt.Sprintf("at about %s each, as its other lengths by the run", measure.Money(float64(stock.Price)/100).Print(p.Style))
+		a.Condition = fmt.Sprintf("at about %s each, as its other lengths by the run", measure.Money(float64(stock.Price)/100).Print(p.Job.Style()))
 	}
 	if worst, ok := p.Strength.Worst(); ok { // the frame stays as it is
 		a.Worst = worst.Ratio

@@ -1,4 +1,4 @@
-package calc
+package yard
 
 import (
 	"fmt"
@@ -7,10 +7,8 @@ import (
 	"strings"
 
 	"pierbook/calc/cutting"
-	"pierbook/calc/figure"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
-	"pierbook/calc/order"
 )
 
 // SheetPlan is how the parts of one kind of sheet are cut from it.
@@ -22,9 +20,9 @@ type SheetPlan struct {
 	Result cutting.SheetResult
 }
 
-// sheetPlans lays the parts of the job on sheets, one plan for each kind of sheet,
+// PlanSheets lays the parts of the job on sheets, one plan for each kind of sheet,
 // by name. The reader of the job has seen to it that every part goes on its sheet.
-func sheetPlans(j *job.Job) []SheetPlan {
+func PlanSheets(j *job.Job) []SheetPlan {
 	problems := map[string]*cutting.SheetProblem{}
 	plans := map[string]*SheetPlan{}
 	for _, kind := range slices.Sorted(maps.Keys(j.SheetParts)) {
@@ -73,7 +71,8 @@ func (s SheetPlan) Alike() [][]int {
 	return groups
 }
 
-// sameCuts says whether two sheets are cut in the same places.
+// sameCuts leaves the names aside: sheets whose parts differ in name alone are cut
+// in one go.
 func sameCuts(a, b cutting.Sheet) bool {
 	return slices.EqualFunc(a.Placed, b.Placed, func(p, q cutting.Placed) bool {
 		p.Name, q.Name = "", ""
@@ -117,44 +116,5 @@ func (s SheetPlan) Proof() string {
 	return fmt.Sprintf("proven: no way of straight cuts from edge to edge does with fewer than %d", n)
 }
 
-// sheetFigures are what the plans of the sheets come to.
-func (p *Plan) sheetFigures() []figure.Figure {
-	var figures []figure.Figure
-	for _, s := range p.Sheets {
-		key := "sheet." + s.Name
-		figures = append(figures, p.assumedSheet(key, s)...)
-		from := []string{"yard.kerf"}
-		for _, kind := range s.Kinds {
-			from = append(from, "sheet_parts."+kind+".count", "sheet_parts."+kind+".length", "sheet_parts."+kind+".width")
-		}
-		figures = append(figures,
-			figure.Figure{Key: key + ".count", Means: "sheets of " + s.Name + " to buy for " + strings.Join(s.Kinds, ", "), Value: measure.Count(len(s.Result.Sheets)), Origin: figure.Computed,
-				Formula: "fewest sheets by straight cuts from edge to edge", Working: fmt.Sprintf("%d parts: %s", s.Parts, s.Proof()), From: from},
-			figure.Figure{Key: key + ".bound", Means: "no plan does with fewer sheets of " + s.Name + " than", Value: measure.Count(s.Result.Bound), Origin: figure.Computed,
-				Formula: "every way of joining the parts gone through, or the larger of the bounds", Working: s.Proof(), From: from},
-			figure.Figure{Key: key + ".used", Means: "share of the sheets of " + s.Name + " that goes into parts", Value: s.Used(), Origin: figure.Computed,
-				Formula: "Σ parts / Σ sheets", Working: s.Used().Print(p.Style), From: []string{key + ".count"}})
-	}
-	return figures
-}
-
-// assumedSheet tells of a sheet that the yard does not list, so that it stands
-// among the assumptions.
-func (p *Plan) assumedSheet(key string, s SheetPlan) []figure.Figure {
-	if _, listed := p.Job.Yard.Sheets[s.Name]; listed {
-		return nil
-	}
-	assumed := func(what string, value measure.Quantity) figure.Figure {
-		return figure.Figure{Key: key + "." + what, Means: what + " of a sheet of " + s.Name, Value: value, Origin: figure.Assumed, Source: "the usual sheet; common practice, no source"}
-	}
-	return []figure.Figure{assumed("length", s.Good.Length), assumed("width", s.Good.Width), assumed("thickness", measure.Exact(s.Good.Thickness))}
-}
-
-// sheetOrder is what the plans of the sheets buy.
-func (p *Plan) sheetOrder() []order.Sheets {
-	var list []order.Sheets
-	for _, s := range p.Sheets {
-		list = append(list, order.Sheets{Name: s.Name, Use: strings.Join(s.Kinds, ", "), Good: s.Good, Count: len(s.Result.Sheets)})
-	}
-	return list
-}
+// Use says what the parts are: "skirt, gusset".
+func (s SheetPlan) Use() string { return strings.Join(s.Kinds, ", ") }

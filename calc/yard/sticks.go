@@ -1,4 +1,4 @@
-package calc
+package yard
 
 import (
 	"fmt"
@@ -11,19 +11,19 @@ import (
 // Use says what the pieces are for: "joists, rims".
 func (c Cut) Use() string { return strings.Join(c.Uses, ", ") }
 
-// purchase is so many sticks of one length.
-type purchase struct {
+// Purchase is so many sticks of one length.
+type Purchase struct {
 	Length measure.Length
 	Count  int
-	Price  *measure.Money
+	Price  *measure.Money // of one, nil when not known
 }
 
-// bought counts the sticks to buy by length, in the order of the plan.
-func (c Cut) bought() []purchase {
+// Bought counts the sticks to buy by length, in the order of the plan.
+func (c Cut) Bought() []Purchase {
 	if c.Result == nil {
 		return nil
 	}
-	var list []purchase
+	var list []Purchase
 	index := map[measure.Length]int{}
 	for _, s := range c.Result.Sticks {
 		if !s.Bought {
@@ -33,7 +33,7 @@ func (c Cut) bought() []purchase {
 		if !seen {
 			i = len(list)
 			index[s.Length] = i
-			list = append(list, purchase{Length: s.Length, Price: c.prices[s.Length]})
+			list = append(list, Purchase{Length: s.Length, Price: c.prices[s.Length]})
 		}
 		list[i].Count++
 	}
@@ -74,4 +74,24 @@ func (c Cut) StickNames(like []cutting.CutStick) string {
 		name += fmt.Sprintf(" to %d", like[len(like)-1].Number)
 	}
 	return name
+}
+
+// Note says what the count of sticks stands on, where that is not the plan itself.
+func (c Cut) Note(style measure.Style) string {
+	switch {
+	case c.Estimate:
+		return fmt.Sprintf("no heights yet, so every post is counted at %s, the longest allowed. Read the ground first and this order shrinks.", c.longestPost.Print(style))
+	case c.Allowance > 0:
+		return fmt.Sprintf("ground at some piers is estimated, so %s more post in all is counted, enough nine times in ten.", c.Allowance.Print(style))
+	}
+	return ""
+}
+
+// Ends returns the area of both ends of every piece.
+func (c Cut) Ends() measure.Area {
+	count := 0
+	for _, piece := range c.Pieces {
+		count += piece.Count
+	}
+	return measure.Area(2*count) * c.Section.Width.Times(c.Section.Depth)
 }

@@ -1,4 +1,4 @@
-package calc
+package yard
 
 import (
 	"cmp"
@@ -42,23 +42,25 @@ func postAllowance(j *job.Job, g *ground.Ground) map[string]measure.Length {
 
 // allowanceWorking returns the sum behind the allowance with its numbers, and the
 // figures of the ground that it comes from.
-func (p *Plan) allowanceWorking() (working string, from []string) {
+func allowanceWorking(j *job.Job, g *ground.Ground) (working string, from []string) {
 	var errors []string
-	more := postAllowance(p.Job, p.Ground)
-	for _, pier := range p.Ground.Piers {
+	more := postAllowance(j, g)
+	for _, pier := range g.Piers {
 		if _, counts := more[pier.Name]; counts {
-			errors = append(errors, pier.Level.Error.Print(p.Style)+"²")
+			errors = append(errors, pier.Level.Error.Print(j.Style())+"²")
 			from = append(from, "pier."+pier.Name+".ground")
 		}
 	}
 	return fmt.Sprintf("%.4f", trade.OftenDeviate) + " × √(" + strings.Join(errors, " + ") + "), each share rounded up to the mark", from
 }
 
-// reserve plans the posts once more with the allowance in them. Where that costs
-// more, its sticks are the ones to buy, and the posts as they are foreseen are
-// cut from them: they are planned anew from these sticks once the seats are read.
-func (c *Cut) reserve(j *job.Job, w *wanted) {
-	if c.Result == nil || c.Estimate || len(w.more) == 0 {
+// reserve plans the posts once more, each longer by its share of the allowance.
+// Where that costs more, the sticks of that plan are bought, so that nobody
+// drives back to the yard for one post. The cut sheet still shows the posts as
+// they are foreseen, cut from these sticks; once the seats are read they are
+// planned anew.
+func (c *Cut) reserve(j *job.Job, shares map[string]measure.Length) {
+	if c.Result == nil || c.Estimate || len(shares) == 0 {
 		return
 	}
 	long := *c
@@ -66,7 +68,7 @@ func (c *Cut) reserve(j *job.Job, w *wanted) {
 	planned, grown := map[string]measure.Length{}, map[string]measure.Length{}
 	for _, piece := range c.Pieces {
 		for _, name := range piece.Names {
-			more := min(w.more[name], max(0, j.Frame.Posts.Longest-piece.Length))
+			more := min(shares[name], max(0, j.Frame.Posts.Longest-piece.Length))
 			c.Allowance += more
 			planned[name], grown[name] = piece.Length, more
 			long.Pieces = append(long.Pieces, cutting.Piece{Length: piece.Length + more, Count: 1, Names: []string{name}})
@@ -76,7 +78,7 @@ func (c *Cut) reserve(j *job.Job, w *wanted) {
 		return
 	}
 	slices.SortStableFunc(long.Pieces, func(a, b cutting.Piece) int { return cmp.Compare(b.Length, a.Length) })
-	problem := long.problem(j)
+	problem := long.Problem(j)
 	problem.Aims = cutting.LeastCost
 	result, err := cutting.Plan(problem)
 	if err != nil || result.Cost <= c.Result.Cost {

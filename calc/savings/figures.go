@@ -1,4 +1,4 @@
-package calc
+package savings
 
 import (
 	"fmt"
@@ -10,15 +10,15 @@ import (
 	"pierbook/calc/measure"
 )
 
-// savingFigures are the changes that save, the greatest saving first: what to
+// Figures are the changes that save, the greatest saving first: what to
 // write, and what each takes less of. Where something has no price there is no
 // money.
-func (p *Plan) savingFigures() []figure.Figure {
-	count := figure.Figure{Key: "savings.count", Means: "changes of the job that would save and pass every check", Value: measure.Count(len(p.tried)), Origin: figure.Computed,
-		Formula: "one line or pier under each line more or fewer, sizes up to 6 in smaller, stock lengths not listed: each laid out, cut and checked; nothing once something is built", Working: strconv.Itoa(len(p.tried))}
+func Figures(found []Alternative, style measure.Style) []figure.Figure {
+	count := figure.Figure{Key: "savings.count", Means: "changes of the job that would save and pass every check", Value: measure.Count(len(found)), Origin: figure.Computed,
+		Formula: "one line or pier under each line more or fewer, sizes up to 6 in smaller, stock lengths not listed: each laid out, cut and checked; nothing once something is built", Working: strconv.Itoa(len(found))}
 	figures := []figure.Figure{count}
-	for i, a := range p.tried {
-		figures = append(figures, a.figures("saving."+strconv.Itoa(i+1), p.Style)...)
+	for i, a := range found {
+		figures = append(figures, a.figures("saving."+strconv.Itoa(i+1), style)...)
 	}
 	return figures
 }

@@ -1,4 +1,4 @@
-package calc
+package yard
 
 import (
 	"fmt"
@@ -25,7 +25,7 @@ func TestManyLengthsArePlannedWithTheirGap(t *testing.T) {
 	}
 	c.solve(j)
 	require.NotNil(t, c.Result, c.Trouble)
-	require.NoError(t, verify.Plan(c.problem(j), *c.Result))
+	require.NoError(t, verify.Plan(c.Problem(j), *c.Result))
 	cost := c.Result.Proofs[0]
 	assert.LessOrEqual(t, cost.Bound, cost.Value)
 	assert.Less(t, float64(c.Gap()), 0.02*float64(cost.Value), "a first plan that is near the bound")

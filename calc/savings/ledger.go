@@ -1,4 +1,4 @@
-package calc
+package savings
 
 import (
 	"fmt"
@@ -9,6 +9,7 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
+	"pierbook/calc/yard"
 )
 
 // Saving is what a change takes less of: posts, stone, cloth and digging are not
@@ -21,8 +22,9 @@ type Saving struct {
 	Piers  int
 }
 
-// Some says whether money is saved or, where a price is not known, whether there
-// is less of something and more of nothing.
+// Some holds when money is saved. Where a price is not known, things of different
+// kinds cannot be weighed against each other: there it holds when there is less of
+// something and more of nothing.
 func (s Saving) Some() bool {
 	if s.Priced {
 		return s.Money > 0.005
@@ -32,7 +34,7 @@ func (s Saving) Some() bool {
 	return !worse && (s.Piers > 0 || s.Sheets > 0 || s.Timber > speck)
 }
 
-// Print says what is saved in words.
+// Print returns what is saved in words.
 func (s Saving) Print(style measure.Style) string {
 	var words string
 	add := func(format string, values ...any) {
@@ -102,7 +104,7 @@ func (l ledger) less(other ledger) Saving {
 type trials map[string]*cutting.Result
 
 // cutKey tells the pieces of a section from others.
-func cutKey(c Cut) string {
+func cutKey(c yard.Cut) string {
 	var b strings.Builder
 	b.WriteString(c.Section.Size)
 	for _, piece := range c.Pieces {
@@ -112,9 +114,9 @@ func cutKey(c Cut) string {
 }
 
 // plan cuts a section at the least cost, nil when it cannot be cut.
-func (t trials) plan(j *job.Job, c *Cut) *cutting.Result {
+func (t trials) plan(j *job.Job, c *yard.Cut) *cutting.Result {
 	key := cutKey(*c)
-	problem := c.problem(j)
+	problem := c.Problem(j)
 	if known, ok := t[key]; ok {
 		return known
 	}
@@ -127,20 +129,17 @@ func (t trials) plan(j *job.Job, c *Cut) *cutting.Result {
 	return plan
 }
 
-// ledger adds up what a frame takes, its sticks at the least cost, and says
-// whether they can be cut at all.
-func (t trials) ledger(j *job.Job, f *frame.Frame) (ledger, bool) {
-	l := ledger{priced: true, sheets: f.Surface.Sheets, piers: len(f.Piers)}
+// ledger adds up what a frame takes, its sticks at the least cost; not ok when
+// they cannot be cut at all.
+func (t trials) ledger(j *job.Job, f *frame.Frame) (l ledger, ok bool) {
+	l = ledger{priced: true, sheets: f.Surface.Sheets, piers: len(f.Piers)}
 	in := order.Input{Job: j, Frame: f}
-	for _, w := range gather(j, f, nil) {
-		c := w.cut()
+	for _, c := range yard.List(j, f, nil) {
 		if c.Result = t.plan(j, &c); c.Result == nil {
 			return ledger{}, false
 		}
 		l.timber += bulk(c.Section, c.Result)
-		for _, b := range c.bought() {
-			in.Sticks = append(in.Sticks, order.Sticks{Section: c.Section, Long: b.Length, Count: b.Count, Price: b.Price})
-		}
+		in.Sticks = append(in.Sticks, order.SticksOf(c, j.Style())...)
 	}
 	for _, line := range order.FrameLines(in) {
 		cost, known := line.Cost()

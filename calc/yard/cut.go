@@ -1,0 +1,104 @@
+package yard
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+
+	"pierbook/calc/cutting"
+	"pierbook/calc/frame"
+	"pierbook/calc/ground"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Cut is the cutting plan of one section.
+type Cut struct {
+	Section  job.Section
+	Uses     []string // "joists", "rims": what its pieces are for
+	Pieces   []cutting.Piece
+	Result   *cutting.Result // nil before the plan is made, and when Trouble says why none can be
+	Trouble  string          // ready to print
+	Estimate bool            // posts are not known yet: every one is taken at its longest
+
+	// Allowance is how much more post the sticks bought must yield in all, so that
+	// they are enough nine times in ten where ground is estimated.
+	Allowance   measure.Length
+	longestPost measure.Length
+	proofPieces []cutting.Piece                   // that the proof speaks of, with the allowance in them; nil when Pieces
+	prices      map[measure.Length]*measure.Money // of the stock lengths
+}
+
+// Plan makes the cutting plan of every section, in the order joists, rims, beams,
+// posts. The posts are planned with the allowance for estimated ground.
+func Plan(j *job.Job, f *frame.Frame, g *ground.Ground) []Cut {
+	cuts := List(j, f, g)
+	more := postAllowance(j, g)
+	for i := range cuts {
+		c := &cuts[i]
+		c.solve(j)
+		if slices.Contains(c.Uses, posts) {
+			c.reserve(j, more)
+		}
+	}
+	return cuts
+}
+
+func (c *Cut) solve(j *job.Job) {
+	result, err := cutting.Plan(c.Problem(j))
+	if err != nil {
+		c.Trouble = fmt.Sprintf("no cutting plan for %s: %s", c.Section.Size, troubleWords(err, j.Style()))
+		return
+	}
+	c.Result = &result
+}
+
+// troubleWords says why no plan can be made.
+func troubleWords(err error, style measure.Style) string {
+	var long *cutting.TooLongError
+	switch {
+	case errors.As(err, &long):
+		return fmt.Sprintf("a piece of %s is longer than every stick that is sold or in hand", long.Piece.Print(style))
+	case errors.Is(err, cutting.ErrTooLittle):
+		return "the sticks in hand do not yield all the pieces, and none are sold"
+	default:
+		return err.Error()
+	}
+}
+
+// manyLengths is from how many different lengths on a plan is taken as it is
+// first found, with its bound and gap printed: to prove one for the posts of some
+// two hundred piers takes from seconds to a minute.
+const manyLengths = 100
+
+// Problem returns the cutting of this section from what the yard sells and what
+// is in hand, and notes the prices for [Cut.Bought].
+func (c *Cut) Problem(j *job.Job) cutting.Problem {
+	c.prices = map[measure.Length]*measure.Money{}
+	problem := cutting.Problem{Pieces: c.Pieces, Kerf: j.Yard.Kerf, Trim: j.Yard.EndTrim}
+	if len(c.Pieces) > manyLengths {
+		problem.Nodes, problem.Aims = 1, cutting.LeastCost
+	}
+	for _, s := range j.Yard.Stock[c.Section.Size] {
+		stock := cutting.Stock{Length: s.Length}
+		c.prices[s.Length] = s.Price
+		if s.Price != nil {
+			stock.Price, stock.Priced = int64(*s.Price*100+0.5), true
+		}
+		problem.Stock = append(problem.Stock, stock)
+	}
+	for i, length := range inHand(j, c.Section.Size) {
+		problem.OnHand = append(problem.OnHand, cutting.Stick{Length: length, Count: 1, Name: fmt.Sprintf("%s in hand, %d", c.Section.Size, i+1)})
+	}
+	return problem
+}
+
+// inHand returns the sticks and offcuts of a size that need not be bought, in
+// the order given. Those counted on site are what there is now, and stand in the
+// place of those that the yard's file names.
+func inHand(j *job.Job, size string) []measure.Length {
+	if counted, ok := j.Measured.Stock[size]; ok {
+		return counted
+	}
+	return j.Yard.OnHand[size]
+}
