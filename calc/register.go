@@ -26,7 +26,7 @@ func (p *Plan) register() {
 	p.Figures.Add(p.pageFigures()...)
 	p.Figures.Add(p.builtFigures()...)
 	p.Figures.Add(p.flags()...)
-	p.Figures.AddSets(p.Ground.Sets(p.Job)...)
+	p.addSets()
 	p.Figures.Add(trade.Figures(p.Job.Units)...)
 	for _, f := range jobFigures(p.Job) {
 		if _, taken := p.Figures.Get(f.Key); !taken {

@@ -2,6 +2,7 @@ package content
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -245,13 +246,10 @@ func (b *binder) hasOf(key string, set figure.Set) bool {
 
 // keysOf returns the keys that each thing of a set has.
 func (b *binder) keysOf(set figure.Set) []string {
-	var keys []string
-	for _, field := range set.Fields {
-		keys = append(keys, field.Key)
-	}
-	if len(keys) == 0 && len(set.Things) > 0 {
+	keys := set.Keys()
+	if len(set.Things) > 0 {
 		for _, f := range b.figures.All() {
-			if own, ok := strings.CutPrefix(f.Key, set.Things[0].Key+"."); ok {
+			if own, ok := strings.CutPrefix(f.Key, set.Things[0].Key+"."); ok && !slices.Contains(keys, own) {
 				keys = append(keys, own)
 			}
 		}

@@ -12,9 +12,10 @@ import (
 // the sticks to cut, the lines of the order. Each thing has figures under a key
 // of its own, so that a page asks of every row what it may ask of the job.
 type Set struct {
-	Name   string  // what a page asks for: "piers"
-	Key    string  // before the name of each thing: "pier" of pier.A1.dig
-	Fields []Field // the figures that each thing brings along
+	Name   string   // what a page asks for: "piers"
+	Key    string   // before the name of each thing: "pier" of pier.A1.dig
+	Fields []Field  // the figures that each thing brings along
+	Known  []string // the last parts of the keys of figures of each that were registered before
 	Things []Thing
 }
 
@@ -56,9 +57,17 @@ func (s *Set) Row(key, name string, values ...measure.Quantity) {
 	s.Things = append(s.Things, Thing{Key: s.Key + "." + key, Name: name, values: values})
 }
 
-// Has says whether each thing brings a figure with that last part of its key.
-func (s *Set) Has(key string) bool {
-	return slices.ContainsFunc(s.Fields, func(f Field) bool { return f.Key == key })
+// Has says whether each thing has a figure with that last part of its key.
+func (s *Set) Has(key string) bool { return slices.Contains(s.Keys(), key) }
+
+// Keys returns the last parts of the keys of the figures that each thing has, as
+// far as the set knows them.
+func (s *Set) Keys() []string {
+	keys := slices.Clone(s.Known)
+	for _, f := range s.Fields {
+		keys = append(keys, f.Key)
+	}
+	return keys
 }
 
 // Figures returns the figures of all things, thing by thing.
@@ -127,4 +136,12 @@ func (r *Registry) Of(t Thing, key string) (Figure, bool) {
 		return f, true
 	}
 	return r.Get(key)
+}
+
+// Yes is the word for what holds or not, as conditions of pages read it.
+func Yes(holds bool) measure.Word {
+	if holds {
+		return "yes"
+	}
+	return "no"
 }

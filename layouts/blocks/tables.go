@@ -14,14 +14,6 @@ type tabled func(p *calc.Plan) content.Table
 var tables = func() map[string]maker {
 	makers := map[string]maker{}
 	for name, make := range map[string]tabled{
-		"beams":          beamTable,
-		"joists":         joistTable,
-		"rims":           rimTable,
-		"blocking":       blockingTable,
-		"panels":         panelTable,
-		"boards":         boardTable,
-		"openings":       openingTable,
-		"opening-frames": openingFrameTable,
 		"sticks":         stickTable,
 		"sheet-parts":    sheetPartTable,
 		"settings":       settingTable,
