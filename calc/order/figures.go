@@ -19,7 +19,8 @@ func (o *Order) Figures(style measure.Style) []figure.Figure {
 		figures = append(figures, l.figures(style)...)
 		weights, costs = append(weights, l.Key+".weight"), append(costs, l.Key+".cost")
 	}
-	return append(append(figures, o.totals(style, weights, costs)...), o.liftFigures()...)
+	figures = append(append(figures, o.totals(style, weights, costs)...), o.liftFigures()...)
+	return append(figures, o.noteFigures()...)
 }
 
 func (l Line) figures(style measure.Style) []figure.Figure {

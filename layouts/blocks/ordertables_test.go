@@ -1,6 +1,7 @@
 package blocks
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc"
+	"pierbook/calc/figure"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
@@ -49,7 +51,7 @@ func wordsIn(t content.Table) string {
 
 func TestTotalsAreHonestAboutBlanks(t *testing.T) {
 	some := orderPlan(t, nil)
-	assert.Contains(t, wordsIn(orderTable(some)), "8 lines with a price; what the other 13 cost comes on top")
+	assert.Contains(t, wordsIn(onPaper(t, some, "order")), "8 lines with a price; what the other 13 cost comes on top")
 
 	none := orderPlan(t, func(j *job.Job) {
 		j.Yard.Prices = nil
@@ -59,32 +61,38 @@ func TestTotalsAreHonestAboutBlanks(t *testing.T) {
 			}
 		}
 	})
-	assert.Contains(t, wordsIn(orderTable(none)), "no price is known")
-	assert.NotContains(t, wordsIn(orderTable(none)), "$")
+	assert.Contains(t, wordsIn(onPaper(t, none, "order")), "no price is known")
+	assert.NotContains(t, wordsIn(onPaper(t, none, "order")), "$")
 
 	for i := range some.Order.Lines {
 		one := measure.Money(1)
 		some.Order.Lines[i].Price = &one
 	}
 	some.Order.Blank = 0
-	assert.Contains(t, wordsIn(orderTable(some)), "all with a price")
+	var said []string
+	lines := some.Order.Sets()[0]
+	for _, f := range lines.Figures() {
+		said = append(said, f.Text(some.Style))
+	}
+	assert.Contains(t, strings.Join(said, "\n"), "all with a price")
 }
 
 func TestOrderSaysWhenStoneIsNotInIt(t *testing.T) {
 	planned := orderPlan(t, func(j *job.Job) { j.Ground.SetUps, j.Ground.Probes = nil, nil })
-	text := wordsIn(orderTable(planned))
+	text := wordsIn(onPaper(t, planned, "order"))
 	assert.Contains(t, text, "Stone is not in these sums")
 	assert.Contains(t, text, "every post is counted at 24″, the longest allowed")
-	assert.NotContains(t, wordsIn(orderTable(orderPlan(t, nil))), "Stone is not in these sums")
+	assert.NotContains(t, wordsIn(onPaper(t, orderPlan(t, nil), "order")), "Stone is not in these sums")
 }
 
 func TestLoadsThatAreAlikeStandInOneRow(t *testing.T) {
 	p := orderPlan(t, nil)
-	table := tripTable(p)
+	table := onPaper(t, p, "trips")
 	assert.Less(t, len(table.Rows), p.Order.Loads())
 	assert.Contains(t, wordsIn(table), "3 to 5")
 	p.Order.Trips = []order.Trip{{Goods: []order.TripGoods{{What: "beam", Count: 1}}, Over: true}}
-	assert.Contains(t, tripTable(p).Note, "heavier than a load")
+	over := slices.IndexFunc(p.Order.Figures(p.Style), func(f figure.Figure) bool { return f.Key == "order.over_load" && f.Holds() })
+	assert.GreaterOrEqual(t, over, 0, "one piece is heavier than a load")
 }
 
 // Each piece of timber and each panel has one label, and one place.
@@ -128,7 +136,7 @@ func TestStepNamesItsHeaviestLift(t *testing.T) {
 }
 
 func TestDaysEndWithHowTheWorkIsLeft(t *testing.T) {
-	table := dayTable(orderPlan(t, nil))
+	table := onPaper(t, orderPlan(t, nil), "days")
 	require.NotEmpty(t, table.Groups)
 	assert.Equal(t, "Sat 15 May", table.Groups[0].Name)
 	for _, g := range table.Groups {

@@ -1,9 +1,7 @@
 package blocks
 
 import (
-	"fmt"
 	"math"
-	"time"
 
 	"pierbook/calc"
 	"pierbook/calc/crew"
@@ -135,9 +133,8 @@ func asBuilt(p *calc.Plan) []diagrams.Drawing {
 
 func weekend(p *calc.Plan) []diagrams.Drawing {
 	d := diagrams.Weekend{}
-	start, dated := startDay(p.Job.Crew.Starts)
 	for i, day := range p.Weekend.Days {
-		name := dayName(start, dated, i)
+		name := crew.DayName(p.Job.Crew.Starts, i)
 		var long measure.Hours
 		for _, part := range day.Parts {
 			long = max(long, part.End)
@@ -166,20 +163,6 @@ func workStep(w crew.Weekend, part crew.Part, day int) diagrams.WorkStep {
 		}
 	}
 	return step
-}
-
-// dayName names a day of the work, counted from 0: "Sat 15 May", or "Day 1" when
-// no start is given.
-func dayName(start time.Time, dated bool, i int) string {
-	if !dated {
-		return fmt.Sprintf("Day %d", i+1)
-	}
-	return start.AddDate(0, 0, i).Format("Mon 2 Jan")
-}
-
-func startDay(date string) (time.Time, bool) {
-	day, err := time.Parse(time.DateOnly, date)
-	return day, err == nil
 }
 
 // fall shows the client the side with the door, or else side A.
