@@ -23,7 +23,7 @@ func (o *Order) lineSet() figure.Set {
 		{Key: "what", Means: "what to buy and for what: %", Formula: "the line, its use, and single things where it counts boxes"},
 		{Key: "count", Means: "how many to buy: %", Formula: "the count of the line"},
 		{Key: "units", Means: "unit of: %", Formula: "as it is sold"},
-		{Key: "lift", Means: "mark of a lift for two: %", Formula: "weight of one over what one person lifts", From: []string{".each", "order.one_person"}},
+		{Key: "lift", Means: "mark of a lift for two: %", Formula: "weight of one over what one person lifts", From: []string{trade.LiftAlone.Key()}},
 		{Key: "price", Means: "price of one: %", Formula: "as the yard's file has it"},
 		{Key: "stick", Means: "sold by its length: %", Formula: "sticks are"},
 		{Key: "total", Means: "a sum over lines: %", Formula: "the last lines of the list are"},
