@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // blocking puts blocks between the joists under the long joints of panels whose
@@ -37,7 +38,8 @@ func (l *layout) blocking() {
 // far enough to hold both edges.
 func (l *layout) held(y, to measure.Length) bool {
 	f, rim := l.frame, l.rimThickness()
-	on := func(from, end measure.Length) bool { return from+panelEnd <= y && to+panelEnd <= end }
+	hold := trade.EdgeBearing.In(l.job.Units)
+	on := func(from, end measure.Length) bool { return from+hold <= y && to+hold <= end }
 	if on(0, rim) || on(f.Width-rim, f.Width) {
 		return true
 	}

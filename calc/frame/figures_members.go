@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 func (l *ledger) beams() {
@@ -29,7 +30,7 @@ func (l *ledger) beams() {
 	bearing := f.Sections.Post.Width / 2
 	l.computed("beam.joint_bearing", "bearing of each piece at a joint", bearing, "half the post", l.say(f.Sections.Post.Width)+" / 2", "post.section")
 	l.figures[len(l.figures)-1].Rounding = measure.Down
-	l.source("IRC 2018 R502.6: at least 1 1/2 in (38 mm) on wood or metal")
+	l.source(fmt.Sprintf("%s: at least %s on wood or metal", trade.BearingLeast.Source(), l.say(trade.BearingLeast.In(l.job.Units))))
 	l.given("post.section", "frame.posts.size", "section of a post", l.section(f.Sections.Post))
 	l.given("post.shortest", "frame.posts.shortest", "shortest post", l.job.Frame.Posts.Shortest)
 	l.given("post.longest", "frame.posts.longest", "longest post", l.job.Frame.Posts.Longest)

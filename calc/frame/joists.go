@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // joists lays the joists: first where they stand along the length, then how far
@@ -128,7 +129,7 @@ func (l *layout) adviseWideBay() {
 	}
 	saying := fmt.Sprintf("The last two joists stand %s apart by centre, more than the spacing of %s, since there is no room for one between them. A length of %s brings them to the spacing.",
 		l.say(f.WidestBay), l.say(spacing), l.sayDown(f.Length-(f.WidestBay-spacing)))
-	if rating := measure.Length(l.job.Platform.Surface.SpanRating) * measure.Inch; l.job.Platform.Surface.Kind == "panels" && rating > 0 && f.WidestBay > rating {
+	if rating := trade.RatedSpacing(l.job.Platform.Surface.SpanRating); l.job.Platform.Surface.Kind == "panels" && rating > 0 && f.WidestBay > rating {
 		saying += fmt.Sprintf(" It is also more than the span rating of the panels, %s.", l.say(rating))
 	}
 	l.advise("platform.length", "%s", saying)

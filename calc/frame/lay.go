@@ -6,11 +6,8 @@ import (
 	"pierbook/calc/fault"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
-
-// LeastBearing is how much of a member's end must lie on wood or metal: 38 mm,
-// 1 1/2 in. Source: IRC 2018 R502.6.
-const LeastBearing = 38 * measure.Millimetre
 
 // Lay lays the whole platform out: the skeleton, the surface on it, the blocking
 // that the surface wants, the openings in it, and the advice. The frame is nil when there is a fault.
@@ -86,6 +83,9 @@ func (l *layout) advise(path, format string, values ...any) {
 
 // say prints a length as the job prints it, to the nearest mark.
 func (l *layout) say(length measure.Length) string { return length.Print(l.job.Style()) }
+
+// leastBearing is how much of a member's end must lie on wood or metal.
+func (l *layout) leastBearing() measure.Length { return trade.BearingLeast.In(l.job.Units) }
 
 // sayDown and sayUp print a bound so that the printed figure keeps it.
 func (l *layout) sayDown(length measure.Length) string {

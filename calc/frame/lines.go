@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // lineLetters name the beam lines: no I and no O, which read as 1 and 0.
@@ -75,12 +76,12 @@ func (l *layout) joistsMeetBeams(across measure.Length) {
 	}
 	inset, rim := l.job.Frame.Beams.Inset, l.frame.Sections.Rim.Width
 	bearing := inset + across - max(inset, rim)
-	free := fmt.Sprintf("set the beams in by %s or take a wider beam", l.sayUp(max(0, rim+LeastBearing-across)))
+	free := fmt.Sprintf("set the beams in by %s or take a wider beam", l.sayUp(max(0, rim+l.leastBearing()-across)))
 	switch {
 	case bearing <= 0:
 		l.wrong("frame.beams.inset", free, "the joists end behind the rim and miss the outer beam, %s wide", l.say(across))
-	case bearing < LeastBearing:
-		l.advise("frame.beams.inset", "The joists bear only %s on the outer beams behind the rim; wood on wood wants %s (IRC 2018 R502.6): %s.",
-			l.sayDown(bearing), l.sayUp(LeastBearing), free)
+	case bearing < l.leastBearing():
+		l.advise("frame.beams.inset", "The joists bear only %s on the outer beams behind the rim; wood on wood wants %s (%s): %s.",
+			l.sayDown(bearing), l.sayUp(l.leastBearing()), trade.BearingLeast.Source(), free)
 	}
 }

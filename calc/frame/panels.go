@@ -4,19 +4,15 @@ import (
 	"fmt"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
-
-// leastPanelWidth is the narrowest panel that carries a floor between joists
-// without support along its edges: IRC 2021 Table R503.2.1.1(1), whose
-// spans hold for panels 24 in wide or more.
-const leastPanelWidth = 24 * measure.Inch
 
 // narrowest returns the least width of a ripped row. Sheets that are no wider
 // than the published least are made to be laid as they are; half of one is the
 // least then (common practice, no source).
 func (p *floor) narrowest() measure.Length {
-	if p.faceWidth > leastPanelWidth {
-		return leastPanelWidth
+	if p.faceWidth > p.narrow {
+		return p.narrow
 	}
 	return p.faceWidth / 2
 }
@@ -55,6 +51,7 @@ func (l *layout) floorOf(length, width measure.Length, near []measure.Length) *f
 		length: length, width: width, face: wish.FaceLength, faceWidth: wish.FaceWidth,
 		gap: wish.Gap, kerf: l.job.Yard.Kerf, near: near, thick: l.frame.Sections.Joist.Width,
 		bays: leastBays, mates: wish.Edge == "tongue_and_groove", edgeRest: rest, mark: l.mark(),
+		hold: trade.EdgeBearing.In(l.job.Units), narrow: trade.PanelLeast.In(l.job.Units),
 	}
 }
 

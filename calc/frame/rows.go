@@ -2,11 +2,6 @@ package frame
 
 import "pierbook/calc/measure"
 
-// panelEnd is how much of a joist the end of a panel must cover: fasteners stand
-// 3/8 in from the edge (APA Form E30V, 2011, p. 39, note e) and the nail needs
-// its own width beyond that. The sum is common practice, no source.
-const panelEnd = measure.Inch / 2
-
 // floor is what the cutting up of a floor into panels depends on.
 type floor struct {
 	length, width   measure.Length
@@ -16,6 +11,8 @@ type floor struct {
 	thick           measure.Length   // of a joist
 	bays            int              // a piece covers at least so many
 	mates           bool             // long edges with tongue and groove
+	hold            measure.Length   // of a joist that the end of a panel must cover
+	narrow          measure.Length   // panel that carries a floor between joists, its edges free
 	edgeRest        measure.Length   // how wide the rim or beam under the last long edge is
 	mark            measure.Length   // finest of the tape
 }
@@ -32,7 +29,7 @@ type cut struct {
 // is over the joist's middle. It returns false when no sheet is long enough.
 func (p *floor) end(x measure.Length, joist int) (measure.Length, bool) {
 	near, whole := p.near[joist], x+p.face
-	hold := min(panelEnd, (p.thick-p.gap)/2)
+	hold := min(p.hold, (p.thick-p.gap)/2)
 	if near+hold <= whole && whole+p.gap <= near+p.thick-hold {
 		return whole, true
 	}

@@ -5,11 +5,11 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
-// mostGivenUp is how much smaller a platform may become for the sake of a saving
-// that the advice speaks of.
-const mostGivenUp = 6 * measure.Inch
+// givenUp is how much smaller a platform may become for the sake of a saving.
+func (l *layout) givenUp() measure.Length { return trade.GivenUp.In(l.job.Units) }
 
 // savings looks at sizes a little smaller than the one asked for and says what
 // they would save. Nothing is changed.
@@ -32,7 +32,7 @@ func (l *layout) saveRow() {
 	rows := l.frame.Surface.Rows
 	wish := l.job.Platform.Surface
 	width := measure.Length(len(rows)-1)*(wish.FaceWidth+wish.Gap) - wish.Gap
-	if !rows[len(rows)-1].Ripped || len(rows) == 1 || l.frame.Width-width > mostGivenUp {
+	if !rows[len(rows)-1].Ripped || len(rows) == 1 || l.frame.Width-width > l.givenUp() {
 		return
 	}
 	l.advise("platform.width", "A width of %s would save a ripped row%s.", l.sayDown(width),
@@ -45,7 +45,7 @@ func (l *layout) savePanels() {
 	pitch := wish.FaceLength + wish.Gap
 	whole := (f.Length + wish.Gap) / pitch
 	length := whole*pitch - wish.Gap
-	if whole == 0 || length == f.Length || f.Length-length > mostGivenUp {
+	if whole == 0 || length == f.Length || f.Length-length > l.givenUp() {
 		return
 	}
 	near := joistMarks(length, f.Sections.Joist.Width, l.job.Frame.Joists.Spacing)
@@ -76,7 +76,7 @@ func (l *layout) saveBoard() {
 		return
 	}
 	width := measure.Length(len(boards)-1)*(wish.BoardWidth+wish.Gap) - wish.Gap
-	if l.frame.Width-width > mostGivenUp {
+	if l.frame.Width-width > l.givenUp() {
 		return
 	}
 	l.advise("platform.width", "A width of %s would save ripping a board from end to end.", l.sayDown(width))
@@ -92,7 +92,7 @@ func (l *layout) saveJoists() {
 	joist := l.frame.longestJoist()
 	for i := len(stock) - 2; i >= 0; i-- {
 		over := joist - stock[i]
-		if over <= 0 || stock[i+1] < joist || over > mostGivenUp {
+		if over <= 0 || stock[i+1] < joist || over > l.givenUp() {
 			continue
 		}
 		l.advise("platform.width", "A width of %s would let every joist be cut from %s sticks instead of %s.",
@@ -112,7 +112,7 @@ func (l *layout) saveSplices() {
 func (l *layout) saveJoint(what string, section job.Section, long measure.Length) {
 	stock, known := l.stock(section)
 	over := long - stock[len(stock)-1]
-	if !known || over <= 0 || over > mostGivenUp {
+	if !known || over <= 0 || over > l.givenUp() {
 		return
 	}
 	l.advise("platform.length", "A length of %s would make every %s one piece.", l.sayDown(l.frame.Length-over), what)

@@ -7,6 +7,7 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // splices makes every beam of pieces that meet over inner piers. Joints of
@@ -87,12 +88,12 @@ func nameOr(s job.Section, other string) string {
 // spliceBears checks that both pieces at a joint over a post have their bearing.
 func (l *layout) spliceBears() bool {
 	post := l.frame.Sections.Post.Width
-	if post/2 >= LeastBearing {
+	if post/2 >= l.leastBearing() {
 		return true
 	}
-	l.wrong("frame.posts.size", fmt.Sprintf("take a post at least %s wide along the beam, or beams in one piece", l.sayUp(2*LeastBearing)),
-		"a beam joint over a post %s wide leaves %s under each piece; wood on wood wants %s (IRC 2018 R502.6)",
-		l.say(post), l.sayDown(post/2), l.sayUp(LeastBearing))
+	l.wrong("frame.posts.size", fmt.Sprintf("take a post at least %s wide along the beam, or beams in one piece", l.sayUp(2*l.leastBearing())),
+		"a beam joint over a post %s wide leaves %s under each piece; wood on wood wants %s (%s)",
+		l.say(post), l.sayDown(post/2), l.sayUp(l.leastBearing()), trade.BearingLeast.Source())
 	return false
 }
 

@@ -35,7 +35,7 @@ func TestNoOtherRowsStaggerBetter(t *testing.T) {
 	for _, spacing := range []measure.Length{16 * measure.Inch, measure.Inch * 96 / 5, 24 * measure.Inch} {
 		for long := 8 * measure.Foot; long <= 17*measure.Foot; long += 5 * measure.Inch {
 			p := &floor{length: long, width: 8 * measure.Foot, face: 96 * measure.Inch, faceWidth: measure.Inch * 95 / 2, gap: measure.Inch / 8, kerf: measure.Inch / 8,
-				near: joistMarks(long, measure.Inch*3/2, spacing), thick: measure.Inch * 3 / 2, bays: leastBays, mates: true}
+				near: joistMarks(long, measure.Inch*3/2, spacing), thick: measure.Inch * 3 / 2, bays: leastBays, mates: true, hold: measure.Inch / 2}
 			found, ok := p.best()
 			every := p.everyRow()
 			assert.Equal(t, len(every) > 0, ok)

@@ -94,7 +94,7 @@ func surfaceKeys() []Key {
 		{Path: "platform.surface.gap", Kind: Distance, AtMost: measure.Inch, FromSays: "platform.surface.kind",
 			From:  byKind(either(`1/8"`, "3 mm", panelGap), metricPractice(memory(either(`1/8"`, "5 mm", "AWC DCA 6 (2015), decking note")))),
 			Means: "gap between panels or boards", put: func(j *Job, v value) { j.Platform.Surface.Gap = v.length }},
-		{Path: "platform.surface.span_rating", Kind: Count, Least: 8, Most: 60, When: panels, Whose: "panels", Default: metric(either("24", "24", panelSheet), practice+": the maker's sheet decides"),
+		{Path: ratingPath, Kind: Count, Least: 8, Most: 60, When: panels, Whose: "panels", From: ratingOf, FromSays: "platform.surface.thickness",
 			Means: "greatest joist spacing of the panels, in inches", put: func(j *Job, v value) { j.Platform.Surface.SpanRating = v.count }},
 		{Path: "platform.surface.edge", Kind: Word, Choices: []string{"tongue_and_groove", "square"}, When: panels, Whose: "panels", Default: metric(same("tongue_and_groove", panelSheet), metricPanel),
 			Means: "long edges of the panels", put: func(j *Job, v value) { j.Platform.Surface.Edge = v.text }},

@@ -13,6 +13,7 @@ import (
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
 	"pierbook/calc/strength"
+	"pierbook/calc/trade"
 	"pierbook/calc/yard"
 )
 
@@ -35,9 +36,6 @@ func (a Alternative) Sentence(style measure.Style) string {
 	}
 	return words
 }
-
-// mostGivenUp is how much smaller a side may become for the sake of a saving.
-const mostGivenUp = 6 * measure.Inch
 
 // proposal is a changed job on trial.
 type proposal struct {
@@ -159,12 +157,12 @@ func (p Base) otherSizes() []proposal {
 	}
 	lengths = append(lengths, fromShorter(j, f.Sections.Beam, f.Length, f.Lines[0].End-f.Lines[0].Start)...)
 	var tries []proposal
-	for _, w := range distinct(widths, f.Width, j.Mark()) {
+	for _, w := range distinct(widths, f.Width, j) {
 		changed := *j
 		changed.Platform.Width = w
 		tries = append(tries, proposal{"platform.width", w.Print(p.Job.Style()), fmt.Sprintf("a width of %s instead of %s", w.Print(p.Job.Style()), f.Width.Print(p.Job.Style())), &changed})
 	}
-	for _, l := range distinct(lengths, f.Length, j.Mark()) {
+	for _, l := range distinct(lengths, f.Length, j) {
 		changed := *j
 		changed.Platform.Length = l
 		tries = append(tries, proposal{"platform.length", l.Print(p.Job.Style()), fmt.Sprintf("a length of %s instead of %s", l.Print(p.Job.Style()), f.Length.Print(p.Job.Style())), &changed})
@@ -192,11 +190,11 @@ func fromShorter(j *job.Job, s job.Section, side, member measure.Length) []measu
 
 // distinct keeps each size once that is smaller than a side by no more than is
 // given up for a saving, rounded down to the mark.
-func distinct(sizes []measure.Length, side, mark measure.Length) []measure.Length {
+func distinct(sizes []measure.Length, side measure.Length, j *job.Job) []measure.Length {
 	var kept []measure.Length
 	for _, size := range sizes {
-		size = size.RoundDownTo(mark)
-		if size > 0 && size < side && side-size <= mostGivenUp {
+		size = size.RoundDownTo(j.Mark())
+		if size > 0 && size < side && side-size <= trade.GivenUp.In(j.Units) {
 			kept = append(kept, size)
 		}
 	}

@@ -1,6 +1,9 @@
 package setout
 
-import "pierbook/calc/measure"
+import (
+	"pierbook/calc/measure"
+	"pierbook/calc/trade"
+)
 
 // Boards says where batter boards stand and how long the strings are.
 type Boards struct {
@@ -10,20 +13,10 @@ type Boards struct {
 	StringCross measure.Length
 	StringTotal measure.Length // two of each, with a tail for the knots
 	BoardLong   measure.Length // of one board
+	KnotTail    measure.Length // spare string for each string's two knots
 	Boards      int
 	Stakes      int
 }
-
-const (
-	// clearOfDigging is how far batter boards keep from the digging: 4 ft, so that
-	// they survive it (trade practice for footings).
-	clearOfDigging = 4 * measure.Foot
-	// clearOfDiggingMetric is the same in a round metric size.
-	clearOfDiggingMetric = 1200 * measure.Millimetre
-	knotTail             = 600 * measure.Millimetre // spare string for each string's two knots
-	boardLong            = 4 * measure.Foot
-	boardLongMetric      = 1200 * measure.Millimetre
-)
 
 // AtFarBoard returns how far an end string must go on its far board so that the
 // far corners slide against the near ones by so much. The string turns about its
@@ -41,13 +34,10 @@ func (b Boards) AtFarBoard(slide, width measure.Length) measure.Length {
 // whose holes reach beyond its faces by overhang (less than zero when the holes
 // stay inside).
 func BatterBoards(r Rectangle, overhang measure.Length, system measure.System) Boards {
-	clear, long := clearOfDigging, boardLong
-	if system == measure.Metric {
-		clear, long = clearOfDiggingMetric, boardLongMetric
-	}
-	b := Boards{Clear: clear, Offset: clear + max(overhang, 0), BoardLong: long, Boards: 8, Stakes: 16}
+	clearOf := trade.BoardClear.In(system)
+	b := Boards{Clear: clearOf, Offset: clearOf + max(overhang, 0), BoardLong: trade.BoardLong.In(system), KnotTail: trade.KnotTail.In(system), Boards: 8, Stakes: 16}
 	b.StringLong = r.Length + 2*b.Offset
 	b.StringCross = r.Width + 2*b.Offset
-	b.StringTotal = 2*(b.StringLong+b.StringCross) + 4*knotTail
+	b.StringTotal = 2*(b.StringLong+b.StringCross) + 4*b.KnotTail
 	return b
 }

@@ -6,6 +6,7 @@ import (
 	"pierbook/calc/figure"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Figures returns the figures of the setting out.
@@ -64,7 +65,7 @@ func (s *SetOut) triangleFigures(style measure.Style) []figure.Figure {
 
 func (s *SetOut) boardFigures(style measure.Style) []figure.Figure {
 	b := s.Boards
-	source := "CMHC, Canadian Wood-Frame House Construction (2014): batter boards 4 ft (1200 mm) clear of the digging"
+	source := trade.BoardClear.Source()
 	print := func(l measure.Length) string { return l.Print(style) }
 	computed := func(key, means string, value measure.Quantity, formula, working string, from ...string) figure.Figure {
 		return figure.Figure{Key: key, Means: means, Value: value, Rounding: measure.Up, Origin: figure.Computed, Formula: formula, Working: working, From: from}
@@ -75,12 +76,12 @@ func (s *SetOut) boardFigures(style measure.Style) []figure.Figure {
 	return []figure.Figure{
 		offset,
 		{Key: "batter.clear", Means: "batter boards from the edge of the nearest hole", Value: b.Clear, Origin: figure.Assumed, Source: source},
-		{Key: "batter.long", Means: "length of a batter board", Value: b.BoardLong, Origin: figure.Assumed, Source: "common practice, no source"},
+		{Key: "batter.long", Means: "length of a batter board", Value: b.BoardLong, Origin: figure.Assumed, Source: trade.BoardLong.Source()},
 		computed("batter.boards", "batter boards", measure.Count(b.Boards), "two at each corner", "2 × 4", "corner.1"),
 		computed("batter.stakes", "stakes for the batter boards", measure.Count(b.Stakes), "two for each board", fmt.Sprintf("2 × %d", b.Boards), "batter.boards"),
 		computed("string.long", "string from board to board along the length", b.StringLong, "length + 2 × offset", print(s.Frame.Length)+" + 2 × "+print(b.Offset), "frame.length", "batter.offset"),
 		computed("string.cross", "string from board to board across", b.StringCross, "width + 2 × offset", print(s.Frame.Width)+" + 2 × "+print(b.Offset), "frame.width", "batter.offset"),
 		computed("string.total", "string for all four lines with tails for the knots", b.StringTotal, "2 × (long + cross) + 4 tails",
-			fmt.Sprintf("2 × (%s + %s) + 4 × %s", print(b.StringLong), print(b.StringCross), print(knotTail)), "string.long", "string.cross"),
+			fmt.Sprintf("2 × (%s + %s) + 4 × %s", print(b.StringLong), print(b.StringCross), print(b.KnotTail)), "string.long", "string.cross"),
 	}
 }

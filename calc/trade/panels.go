@@ -46,15 +46,26 @@ func readSpans(rows []row) []panelSpan {
 func Panels() []Panel { return facts().panels }
 
 // FindPanel returns the panel of a thickness and whether the table has it, within
-// half a millimetre.
+// a tenth of a millimetre.
 func FindPanel(thickness measure.Length) (Panel, bool) {
-	return find(facts().panels, func(p Panel) bool { return (p.Thickness - thickness).Abs() < measure.Millimetre/2 })
+	return find(facts().panels, func(p Panel) bool { return (p.Thickness - thickness).Abs() <= alike })
 }
+
+// alike is how near two ways of writing one thickness come: a panel of 19/32 in
+// is 15.1 mm thick, one of 23/32 in 18.3 mm.
+const alike = measure.Millimetre / 10
+
+// TooThin says whether no single-floor panel is so thin.
+func TooThin(thickness measure.Length) bool { return thickness < ThinnestPanel()-alike }
 
 // ThinnestPanel returns the least thickness of a single-floor panel.
 func ThinnestPanel() measure.Length {
 	return slices.MinFunc(facts().panels, func(a, b Panel) int { return int(a.Thickness - b.Thickness) }).Thickness
 }
+
+// RatedSpacing returns the joist spacing of a span rating, which the stamp gives
+// in inches.
+func RatedSpacing(rating int) measure.Length { return measure.Length(rating) * measure.Inch }
 
 // PanelRatings returns the span ratings of floor panels, from the least up.
 func PanelRatings() []int {
