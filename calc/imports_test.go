@@ -18,7 +18,7 @@ import (
 // workingOrder lists every package of the program in the order of the work: a
 // package may import only those before it.
 var workingOrder = []string{
-	"calc/measure", "calc/fault", "calc/figure", "calc/trade",
+	"calc/measure", "calc/bidi", "calc/fault", "calc/figure", "calc/trade",
 	"calc/job",
 	"calc/frame", "calc/levelling", "calc/ground", "calc/statics", "calc/strength", "calc/setout", "calc/cutting", "calc/cutting/verify", "calc/yard", "calc/order", "calc/savings", "calc/crew",
 	"calc",

@@ -12,6 +12,7 @@ import (
 	"sync"
 	"unicode/utf8"
 
+	"pierbook/calc/bidi"
 	"pierbook/calc/fault"
 )
 
@@ -101,6 +102,21 @@ func (b *Book) readData(layer Layer, depth int, faults *fault.List) {
 	}
 }
 
+// plainSigns reports control characters and signs that turn the direction of
+// writing, the first of each line.
+func plainSigns(text, file string, faults *fault.List) bool {
+	clean := true
+	for i, line := range strings.Split(text, "\n") {
+		if at := strings.IndexFunc(line, bidi.Forbidden); at >= 0 {
+			clean = false
+			sign, _ := utf8.DecodeRuneInString(line[at:])
+			faults.Add(fault.Fault{At: fault.Place{File: file, Line: i + 1, Column: utf8.RuneCountInString(line[:at]) + 1, Text: strings.TrimRight(line, "\r"), Length: 1},
+				Wrong: fmt.Sprintf("the sign %U, which cannot be seen, stands here", sign), Remedy: "delete it; such signs come with copied text"})
+		}
+	}
+	return clean
+}
+
 // mostInFolder bounds a folder of pages: the built-in one has a few dozen.
 const mostInFolder = 1000
 
@@ -144,7 +160,7 @@ func readable(source []byte, err error, file string, faults *fault.List) (string
 		faults.Add(fault.Fault{At: fault.Place{File: file}, Wrong: "the file is not UTF-8 text", Remedy: "save it as UTF-8"})
 	default:
 		text := strings.TrimPrefix(string(source), "\ufeff")
-		return strings.ReplaceAll(text, "\r\n", "\n"), true
+		return strings.ReplaceAll(text, "\r\n", "\n"), plainSigns(text, file, faults)
 	}
 	return "", false
 }

@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"pierbook/calc/bidi"
 	"pierbook/content"
 )
 
@@ -211,7 +212,7 @@ func shortened(s string, most int) string {
 	if len(letters) <= most {
 		return s
 	}
-	return string(letters[:most-1]) + "…"
+	return bidi.Closed(string(letters[:most-1]) + "…")
 }
 
 // Entry is one job on the front page.

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"pierbook/calc/bidi"
 )
 
 // Print writes every fault: where and what, the line with a caret under the
@@ -26,12 +28,12 @@ func (f Fault) print(w io.Writer) {
 			parts = append(parts, part)
 		}
 	}
-	fmt.Fprintln(w, visible(strings.Join(parts, ": ")))
+	fmt.Fprintln(w, bidi.Shown(strings.Join(parts, ": ")))
 	if f.At.Known() && f.At.Text != "" {
 		excerpt(w, f.At)
 	}
 	if f.Remedy != "" {
-		fmt.Fprintf(w, "  %s\n", visible(f.Remedy))
+		fmt.Fprintf(w, "  %s\n", bidi.Shown(f.Remedy))
 	}
 }
 
@@ -57,7 +59,7 @@ func excerpt(w io.Writer, p Place) {
 	shown := Place{Text: before + string(line[start:end]), Column: p.Column - start + len([]rune(before))}
 	number := fmt.Sprintf("%4d", p.Line)
 	carets := max(1, min(p.Length, end-p.Column+1))
-	fmt.Fprintf(w, "%s | %s\n", number, visible(shown.Text+after))
+	fmt.Fprintf(w, "%s | %s\n", number, bidi.Shown(shown.Text+after))
 	fmt.Fprintf(w, "%s | %s%s\n", strings.Repeat(" ", len(number)), padding(shown), strings.Repeat("^", carets))
 }
 
@@ -78,16 +80,4 @@ func padding(p Place) string {
 		column++
 	}
 	return b.String()
-}
-
-// visible keeps control characters of a hostile file, and those that turn the
-// direction of writing, from reaching the terminal.
-func visible(s string) string {
-	return strings.Map(func(r rune) rune {
-		if r != '\t' && (r < ' ' || r == 0x7f || (r >= 0x80 && r < 0xa0) ||
-			(r >= 0x202a && r <= 0x202e) || (r >= 0x2066 && r <= 0x2069)) {
-			return '\uFFFD'
-		}
-		return r
-	}, s)
 }

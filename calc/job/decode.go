@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strings"
 
+	"pierbook/calc/bidi"
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
@@ -148,7 +149,7 @@ func (r *reader) child(path string, names []string, p pair, b *branch, bare meas
 		return
 	}
 	b.key.put(r.job, v)
-	r.entries[b.key.Path] = append(r.entries[b.key.Path], Entry{Path: path, Text: p.value.String(), Value: v.quantity(b.key), Means: b.key.Means, Origin: originOf(path, p.value.origin), At: p.value.at})
+	r.entries[b.key.Path] = append(r.entries[b.key.Path], Entry{Path: path, Text: bidi.Isolated(p.value.String()), Value: v.quantity(b.key), Means: b.key.Means, Origin: originOf(path, p.value.origin), At: p.value.at})
 }
 
 // anyName tells what a star stands for.

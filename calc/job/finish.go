@@ -22,7 +22,6 @@ func (r *reader) finish() {
 	for _, size := range j.sizesInUse() {
 		r.stock(size)
 	}
-	j.Yard.Currency = cutAt(j.Yard.Currency, 8)
 }
 
 // member is one kind of member with the path of its keys.
@@ -87,9 +86,4 @@ func (j *Job) StockOf(size string) []StockLength {
 		return listed
 	}
 	return CommonLengths(j.Units)
-}
-
-func cutAt(text string, most int) string {
-	runes := []rune(text)
-	return string(runes[:min(len(runes), most)])
 }

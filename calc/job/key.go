@@ -24,6 +24,7 @@ type Key struct {
 	When     func(*Job) bool // nil when the key always belongs
 	Whose    string          // what the key belongs to, when it does not always: "boards"
 
+	Letters         int            // most letters of a text, so that none fills a binder
 	Least, Most     int            // range of a count, when Most is not 0
 	AtLeast, AtMost measure.Length // range of a length, when not 0
 

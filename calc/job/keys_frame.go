@@ -119,7 +119,7 @@ func blockKeys() []Key {
 		{Path: "piers.*.deepest", Stars: []string{"pier"}, Kind: Length, AtMost: deepest, Means: "greatest depth of the hole at this pier", put: func(j *Job, v value) {
 			j.exception(v, func(e *Exception) { e.Deepest = &v.length })
 		}},
-		{Path: "piers.*.reason", Stars: []string{"pier"}, Kind: Text, Means: "why this pier is different", put: func(j *Job, v value) { j.exception(v, func(e *Exception) { e.Reason = v.text }) }},
+		{Path: "piers.*.reason", Stars: []string{"pier"}, Kind: Text, Letters: 160, Means: "why this pier is different", put: func(j *Job, v value) { j.exception(v, func(e *Exception) { e.Reason = v.text }) }},
 	}
 }
 

@@ -36,7 +36,7 @@ func groundKeys() []Key {
 		{Path: "ground.instrument.wall.gap", Kind: Distance, Required: true, Missing: "write the height between the two marks", Means: "height between the marks before and after the tool was turned half round", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Gap = v.length }},
 		{Path: "ground.instrument.wall.across", Kind: Distance, Means: "the same with the tool turned a quarter first", put: func(j *Job, v value) { j.Ground.Instrument.Wall.Across = &v.length }},
 		{Path: "ground.instrument.ends", Kind: Distance, Means: "height between the water at both ends of the tube, held side by side", put: func(j *Job, v value) { j.Ground.Instrument.Ends = &v.length }},
-		{Path: "ground.bench_mark.where", Kind: Text, Default: same("not chosen yet", "our own wording: the job does not say"), Means: "the bench mark, in words", put: func(j *Job, v value) { j.Ground.BenchMark.Where = v.text }},
+		{Path: "ground.bench_mark.where", Kind: Text, Letters: 120, Default: same("not chosen yet", "our own wording: the job does not say"), Means: "the bench mark, in words", put: func(j *Job, v value) { j.Ground.BenchMark.Where = v.text }},
 		{Path: "ground.bench_mark.height", Kind: Height, Default: same("0", "our own choice: all heights count from the bench mark"), Means: "height of the bench mark", put: func(j *Job, v value) { j.Ground.BenchMark.Height = v.length }},
 		{Path: "ground.spots.*", Stars: []string{"spot"}, Kind: SpotAt, Choices: []string{"turning_point"}, Means: "a spot that is no pier: its place, a further bench mark with its known height, or a turning point", put: func(j *Job, v value) {
 			v.spot.TurningPoint = v.word == "turning_point"

@@ -7,16 +7,16 @@ import (
 
 func jobKeys() []Key {
 	return []Key{
-		{Path: "name", Kind: Text, Required: true, Missing: "write a name: name: Garden shed", Means: "name of the job, on every sheet", put: func(j *Job, v value) { j.Name = v.text }},
-		{Path: "client", Kind: Text, Means: "for whom it is built", put: func(j *Job, v value) { j.Client = v.text }},
-		{Path: "address", Kind: Text, Means: "where it is built", put: func(j *Job, v value) { j.Address = v.text }},
-		{Path: "revision", Kind: Text, Default: same("A", "our own choice: the first issue"), Means: "letter of this issue of the binder", put: func(j *Job, v value) { j.Revision = v.text }},
+		{Path: "name", Kind: Text, Letters: 120, Required: true, Missing: "write a name: name: Garden shed", Means: "name of the job, on every sheet", put: func(j *Job, v value) { j.Name = v.text }},
+		{Path: "client", Kind: Text, Letters: 80, Means: "for whom it is built", put: func(j *Job, v value) { j.Client = v.text }},
+		{Path: "address", Kind: Text, Letters: 120, Means: "where it is built", put: func(j *Job, v value) { j.Address = v.text }},
+		{Path: "revision", Kind: Text, Letters: 40, Default: same("A", "our own choice: the first issue"), Means: "letter of this issue of the binder", put: func(j *Job, v value) { j.Revision = v.text }},
 		{Path: "issued", Kind: Date, Means: "date of this issue", put: func(j *Job, v value) { j.Issued = v.text }},
 		{Path: "units", Kind: Word, Choices: []string{"imperial", "metric"}, Default: same("imperial", "our own choice: feet and inches unless the job says metric"),
 			Means: "how the binder prints", put: func(j *Job, v value) { j.Units = systems[v.text] }},
 		{Path: "fraction", Kind: Length, Default: same(`1/16"`, "the finest mark of a builder's tape; "+practice), AtMost: measure.Inch,
 			Means: "finest printed mark of imperial lengths", put: func(j *Job, v value) { j.Fraction = v.length }},
-		{Path: "pages", Kind: File, Means: "folder with the shop's own pages", put: func(j *Job, v value) { j.Pages = v.text }},
+		{Path: "pages", Kind: File, Letters: 200, Means: "folder with the shop's own pages", put: func(j *Job, v value) { j.Pages = v.text }},
 	}
 }
 
@@ -51,14 +51,14 @@ func platformKeys() []Key {
 			}},
 		{Path: "platform.floor.round_up", Kind: Distance, Default: same("0", "our own choice: the exact lowest height"), When: func(j *Job) bool { return j.Platform.Floor.Lowest }, Whose: "a floor whose height is lowest", AtMost: measure.Metre,
 			Means: "step that the lowest floor is rounded up to", put: func(j *Job, v value) { j.Platform.Floor.RoundUp = v.length }},
-		{Path: "platform.origin.corner", Kind: Text, Default: same("where the tape hooks on", "our own wording: the job does not say which corner A1 is"), Means: "the corner beside A1, in words", put: func(j *Job, v value) { j.Platform.Origin.Corner = v.text }},
+		{Path: "platform.origin.corner", Kind: Text, Letters: 80, Default: same("where the tape hooks on", "our own wording: the job does not say which corner A1 is"), Means: "the corner beside A1, in words", put: func(j *Job, v value) { j.Platform.Origin.Corner = v.text }},
 		{Path: "platform.origin.lines_go", Kind: Word, Choices: []string{"left", "right"}, Default: same("left", "our own choice: the job does not say"),
 			Means: "hand on which line B lies, standing at A1 and facing along line A", put: func(j *Job, v value) { j.Platform.Origin.LinesGo = v.text }},
 		{Path: "platform.freedom.turn", Kind: Count, Least: 0, Most: 45, Default: same("15", wherePossible), Means: "degrees that the place lets the platform be turned either way", put: func(j *Job, v value) { j.Platform.Freedom.Turn = v.count }},
 		{Path: "platform.freedom.along", Kind: Distance, AtMost: longestSide, Default: either(`1'`, "300 mm", wherePossible), Means: "how far the place lets it be shifted along the lines, either way", put: func(j *Job, v value) { j.Platform.Freedom.Along = v.length }},
 		{Path: "platform.freedom.across", Kind: Distance, AtMost: longestSide, Default: either(`1'`, "300 mm", wherePossible), Means: "how far the place lets it be shifted across the lines, either way", put: func(j *Job, v value) { j.Platform.Freedom.Across = v.length }},
 		{Path: "platform.freedom.exchange", Kind: YesNo, Default: same("yes", wherePossible), Means: "whether length and width may change places", put: func(j *Job, v value) { j.Platform.Freedom.Exchange = v.yes }},
-		{Path: "platform.door.side", Kind: Text, Required: true, Missing: "write the side by its line or its row of piers: A, or 1", Means: "side of the door: a line's letter, or the number of a row of piers",
+		{Path: "platform.door.side", Kind: Text, Letters: 40, Required: true, Missing: "write the side by its line or its row of piers: A, or 1", Means: "side of the door: a line's letter, or the number of a row of piers",
 			put: func(j *Job, v value) { j.Platform.Door.Side = v.text }},
 		{Path: "platform.door.from_1", Kind: Distance, Required: true, AtMost: longestSide, Missing: "write how far the door is from the corner at pier 1, or at line A",
 			Means: "door's nearer edge from the corner at pier 1, or at line A", put: func(j *Job, v value) { j.Platform.Door.From1 = v.length }},

@@ -30,7 +30,7 @@ func sheetKeys() []Key {
 	}
 	parts, sheets := []string{"spot"}, []string{"spot"}
 	return []Key{
-		{Path: "sheet_parts.*.from", Stars: parts, Kind: Text, Means: "sheet that this part is cut from, by its name under yard.sheets; the only one there when left out, or plywood 8' by 4'", put: part(func(p *SheetPart, v value) { p.From = v.text })},
+		{Path: "sheet_parts.*.from", Stars: parts, Kind: Text, Letters: 40, Means: "sheet that this part is cut from, by its name under yard.sheets; the only one there when left out, or plywood 8' by 4'", put: part(func(p *SheetPart, v value) { p.From = v.text })},
 		{Path: "sheet_parts.*.count", Stars: parts, Kind: Count, Least: 1, Most: 200, Required: true, Missing: "write how many of this part are wanted", Means: "how many of this part", put: part(func(p *SheetPart, v value) { p.Count = v.count })},
 		{Path: "sheet_parts.*.length", Stars: parts, Kind: Length, AtLeast: leastStep, AtMost: longestSide, Required: true, Missing: "write the length of the part, along the grain", Means: "length of this part, along the grain", put: part(func(p *SheetPart, v value) { p.Length = v.length })},
 		{Path: "sheet_parts.*.width", Stars: parts, Kind: Length, AtLeast: leastStep, AtMost: longestSide, Required: true, Missing: "write the width of the part", Means: "width of this part", put: part(func(p *SheetPart, v value) { p.Width = v.length })},

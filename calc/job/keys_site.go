@@ -64,7 +64,7 @@ func timberKeys(prefix string, of func(*Job) *Timber, member string) []Key {
 		stress("compression", "reference compression value along the grain", func(d *DesignValues) *measure.Stress { return &d.Compression }),
 		stress("elastic", "modulus of elasticity for deflection", func(d *DesignValues) *measure.Stress { return &d.Elastic }),
 		stress("elastic_min", "modulus of elasticity for stability", func(d *DesignValues) *measure.Stress { return &d.ElasticMin }),
-		{Path: prefix + ".values.source", Kind: Text, Required: true, Missing: "write where the values stand: document, edition, table", Means: "source of the design values", put: func(j *Job, v value) { values(j).Source = v.text }},
+		{Path: prefix + ".values.source", Kind: Text, Letters: 160, Required: true, Missing: "write where the values stand: document, edition, table", Means: "source of the design values", put: func(j *Job, v value) { values(j).Source = v.text }},
 		{Path: prefix + ".incised", Kind: YesNo, From: func(j *Job) Default { return incisedOf(of(j).Species) }, FromSays: "the species", Means: "whether the timber" + member + " was cut into all over (incised) to take the treatment",
 			put: func(j *Job, v value) { of(j).Incised = v.yes }},
 		{Path: prefix + ".wet", Kind: YesNo, From: fallback(same("yes", "IRC 2021 R507, tables, and NDS 2018 4.1.4: outdoor frames near the ground count as wet, above 19 per cent moisture"), func(j *Job) string { return yesNo(j.Timber.Wet) }),

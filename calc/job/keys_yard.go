@@ -14,7 +14,7 @@ func Parts() []string {
 
 func yardKeys() []Key {
 	return []Key{
-		{Path: "yard.currency", Kind: Text, Default: either("$", "", "our own choice: the currency of imperial price lists here"), Means: "sign or letters of the currency", put: func(j *Job, v value) { j.Yard.Currency = v.text }},
+		{Path: "yard.currency", Kind: Text, Letters: 8, Default: either("$", "", "our own choice: the currency of imperial price lists here"), Means: "sign or letters of the currency", put: func(j *Job, v value) { j.Yard.Currency = v.text }},
 		{Path: "yard.kerf", Kind: Distance, AtMost: measure.Inch, Default: either(`1/8"`, "3 mm", practice), Means: "width of a saw cut", put: func(j *Job, v value) { j.Yard.Kerf = v.length }},
 		{Path: "yard.end_trim", Kind: Distance, AtMost: measure.Foot, Default: same("0", practice), Means: "cut off a stick's end before anything else", put: func(j *Job, v value) { j.Yard.EndTrim = v.length }},
 		{Path: "yard.stock.*", Stars: []string{"size"}, Kind: Stock, Means: "stock lengths of this size, with the price of a stick", put: func(j *Job, v value) { j.Yard.Stock = with(j.Yard.Stock, v.names[0], v.stock) }},
@@ -61,10 +61,10 @@ func crewKeys() []Key {
 		{Path: "crew.people", Kind: Count, Least: 1, Most: 20, Default: same("2", "our own choice: a builder and a helper"), Means: "people at work", put: func(j *Job, v value) { j.Crew.People = v.count }},
 		{Path: "crew.starts", Kind: Date, Means: "first day of the work", put: func(j *Job, v value) { j.Crew.Starts = v.text }},
 		{Path: "crew.rates.*", Stars: []string{"step"}, Kind: Hours, Means: "the shop's own hours for a step", put: func(j *Job, v value) { j.Crew.Rates = with(j.Crew.Rates, v.names[0], measure.Hours(v.number)) }},
-		{Path: "asked.*", Stars: question, Kind: Text, Means: "what the authority answered, in short", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Answer = v.text }) }},
-		{Path: "asked.*.answer", Stars: question, Kind: Text, Means: "what the authority answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Answer = v.text }) }},
-		{Path: "asked.*.by", Stars: question, Kind: Text, Means: "who answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.By = v.text }) }},
-		{Path: "asked.*.number", Stars: question, Kind: Text, Means: "number of the ticket or permit", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Number = v.text }) }},
+		{Path: "asked.*", Stars: question, Kind: Text, Letters: 200, Means: "what the authority answered, in short", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Answer = v.text }) }},
+		{Path: "asked.*.answer", Stars: question, Kind: Text, Letters: 200, Means: "what the authority answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Answer = v.text }) }},
+		{Path: "asked.*.by", Stars: question, Kind: Text, Letters: 80, Means: "who answered", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.By = v.text }) }},
+		{Path: "asked.*.number", Stars: question, Kind: Text, Letters: 60, Means: "number of the ticket or permit", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Number = v.text }) }},
 		{Path: "asked.*.date", Stars: question, Kind: Date, Means: "date of the answer", put: func(j *Job, v value) { answer(j, v, func(a *Answer) { a.Date = v.text }) }},
 		{Path: "client_page.money", Kind: YesNo, Default: same("no", "our own choice: shown only when the job says so"), Means: "whether the client's page shows money", put: func(j *Job, v value) { j.ClientPage.Money = v.yes }},
 		{Path: "client_page.address", Kind: YesNo, Default: same("no", "our own choice: shown only when the job says so"), Means: "whether the client's page shows the address", put: func(j *Job, v value) { j.ClientPage.Address = v.yes }},

@@ -10,7 +10,9 @@ import (
 	"strings"
 	"time"
 	"unicode"
+	"unicode/utf8"
 
+	"pierbook/calc/bidi"
 	"pierbook/calc/fault"
 	"pierbook/calc/measure"
 )
@@ -79,9 +81,10 @@ const least = math.SmallestNonzeroFloat64
 
 func slip(wrong, remedy string) error { return &measure.ParseError{Wrong: wrong, Remedy: remedy} }
 
-// readText takes any text; line breaks and blanks become single blanks.
+// readText takes any text; line breaks and blanks become single blanks. It is
+// set apart from whatever will be printed beside it.
 func readText(v *value, text string) error {
-	v.text = strings.Join(strings.Fields(text), " ")
+	v.text = bidi.Isolated(strings.Join(strings.Fields(text), " "))
 	if strings.TrimFunc(v.text, func(r rune) bool { return !unicode.IsPrint(r) }) == "" {
 		return slip("the text is empty", "write some words, or leave the key out")
 	}
@@ -186,6 +189,9 @@ func (k *Key) readScalar(v *value, text string) error {
 	}
 	if k.Kind.read == nil {
 		return slip(fmt.Sprintf("%q is not %s", text, k.Kind.Name), "write it like this: "+k.Kind.Example)
+	}
+	if letters := utf8.RuneCountInString(text); k.Letters > 0 && letters > k.Letters {
+		return slip(fmt.Sprintf("%d letters are more than have room", letters), fmt.Sprintf("write at most %d", k.Letters))
 	}
 	if err := k.Kind.read(v, text); err != nil {
 		if near := fault.Nearest(text, k.Choices); near != "" {

@@ -12,6 +12,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"pierbook/calc/bidi"
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
 )
@@ -68,8 +69,8 @@ func readAtMost(fsys fs.FS, name string, most int64) ([]byte, error) {
 	return io.ReadAll(io.LimitReader(file, most))
 }
 
-// plainText reports bytes that are not UTF-8 and control characters, the first
-// of each line.
+// plainText reports bytes that are not UTF-8, control characters and signs that
+// turn the direction of writing, the first of each line.
 func plainText(src *source, text string, faults *fault.List) bool {
 	if !utf8.ValidString(text) {
 		for i, line := range src.lines {
@@ -81,17 +82,22 @@ func plainText(src *source, text string, faults *fault.List) bool {
 	}
 	clean := true
 	for i, line := range src.lines {
-		at := strings.IndexFunc(line, func(r rune) bool {
-			return r < ' ' && r != '\t' || 0x7f <= r && r < 0xa0 || r == '\ufeff' || r == '\ufffe' || r == '\uffff'
-		})
-		if at >= 0 {
+		if at := strings.IndexFunc(line, bidi.Forbidden); at >= 0 {
 			clean = false
 			r, _ := utf8.DecodeRuneInString(line[at:])
-			faults.Add(fault.Fault{At: src.place(i+1, utf8.RuneCountInString(line[:at])+1, 1),
-				Wrong: fmt.Sprintf("the control character %U stands here", r), Remedy: "delete it; such characters come with copied text"})
+			faults.Add(forbidden("", src.place(i+1, utf8.RuneCountInString(line[:at])+1, 1), r))
 		}
 	}
 	return clean
+}
+
+// forbidden reports a sign that has no business in a text.
+func forbidden(path string, at fault.Place, r rune) fault.Fault {
+	what := fmt.Sprintf("the control character %U stands here", r)
+	if bidi.Turns(r) {
+		what = fmt.Sprintf("the sign %U, which turns the direction of writing, stands here", r)
+	}
+	return fault.Fault{At: at, Path: path, Wrong: what, Remedy: "delete it; such characters come with copied text"}
 }
 
 func parse(src *source, text string, origin figure.Origin, faults *fault.List) *node {
@@ -165,9 +171,19 @@ func (b *builder) build(y *yaml.Node, path string) *node {
 			}
 		}
 	default:
+		b.written(y, path)
 		n.text, n.quoted = y.Value, y.Style&(yaml.SingleQuotedStyle|yaml.DoubleQuotedStyle) != 0
 	}
 	return n
+}
+
+// written reports what must not stand in a text and was written by its number,
+// such as "\e", so that the file itself does not show it.
+func (b *builder) written(y *yaml.Node, path string) {
+	if at := strings.IndexFunc(y.Value, bidi.Forbidden); at >= 0 {
+		r, _ := utf8.DecodeRuneInString(y.Value[at:])
+		b.faults.Add(forbidden(path, b.place(y), r))
+	}
 }
 
 func (b *builder) table(n *node, y *yaml.Node, path string) {
@@ -183,6 +199,7 @@ func (b *builder) table(n *node, y *yaml.Node, path string) {
 			b.wrong(path, at, "a key must be a single name", "write name: value")
 			continue
 		}
+		b.written(key, path)
 		childPath := join(path, key.Value)
 		if line, twice := first[key.Value]; twice {
 			b.wrong(childPath, at, fmt.Sprintf("%q stands twice, here and on line %d", key.Value, line), "keep one of the two")

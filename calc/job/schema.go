@@ -123,6 +123,9 @@ func (k *Key) schema() object {
 		}
 	default:
 		o["type"] = []string{"string", "number"}
+		if k.Letters > 0 {
+			o["maxLength"] = k.Letters
+		}
 	}
 	return o
 }

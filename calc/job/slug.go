@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"hash/fnv"
 	"strings"
+
+	"pierbook/calc/bidi"
 )
 
 // mostSlug keeps the name of a folder short enough for any system.
@@ -12,7 +14,7 @@ const mostSlug = 60
 // Slug returns a name for the job's folder: small letters, digits and single
 // hyphens, made from the job's name. It is never empty, never a name that an
 // operating system keeps for itself, and always the same for the same name.
-func (j *Job) Slug() string { return slug(j.Name) }
+func (j *Job) Slug() string { return slug(bidi.Bare(j.Name)) }
 
 func slug(name string) string {
 	var b strings.Builder

@@ -249,8 +249,50 @@ func TestFolderNamesAreSafe(t *testing.T) {
 }
 
 func TestHostileNamesAreText(t *testing.T) {
-	for _, name := range []string{"../../x", "<script>", "*bold* | {when x}", "a\u202eb", strings.Repeat("x", 5000)} {
+	for _, name := range []string{"../../x", "<script>", "*bold* | {when x}", strings.Repeat("x", 120)} {
 		j := read(t, "job.yaml", strings.Replace(dozen, "Hen house", "\""+name+"\"", 1))
 		assert.Equal(t, name, j.Name)
 	}
+}
+
+// Every text has room for so many letters, so that none fills a binder.
+func TestEveryTextHasALimit(t *testing.T) {
+	for _, key := range job.Keys() {
+		if name := key.Kind.Name; name == job.Text.Name || name == job.File.Name {
+			assert.Positive(t, key.Letters, key.Path)
+			assert.LessOrEqual(t, key.Letters, 200, key.Path)
+		}
+	}
+	_, faults := job.Read(files("job.yaml", strings.Replace(dozen, "Hen house", strings.Repeat("ø", 121), 1)), "job.yaml")
+	assert.Contains(t, printed(faults), "job.yaml:1:7: name: 121 letters are more than have room\n")
+	assert.Contains(t, printed(faults), "  write at most 120\n")
+	assert.Equal(t, strings.Repeat("ø", 120), read(t, "job.yaml", strings.Replace(dozen, "Hen house", strings.Repeat("ø", 120), 1)).Name)
+}
+
+// What cannot be seen is refused where it stands, as a sign or by its number, in
+// a value of any kind and in a name.
+func TestSignsThatCannotBeSeenAreFaults(t *testing.T) {
+	for _, row := range []struct{ line, want string }{
+		{"client: \"a\\u202eb\"", "job.yaml:13:9: client: the sign U+202E, which turns the direction of writing, stands here"},
+		{"client: \"a\\x07\"", "job.yaml:13:9: client: the control character U+0007 stands here"},
+		{"client: \"a\\0b\"", "job.yaml:13:9: client: the control character U+0000 stands here"},
+		{"client: a\u2067b", "job.yaml:13:10: the sign U+2067, which turns the direction of writing, stands here"},
+		{"# a\u202eb", "job.yaml:13:4: the sign U+202E, which turns the direction of writing, stands here"},
+		{"\"cl\\u202eient\": x", "job.yaml:13:1: the sign U+202E, which turns the direction of writing, stands here"},
+		{"asked: {utilities: {number: \"\\e]0;x\\a\"}}", "job.yaml:13:29: asked.utilities.number: the control character U+001B stands here"},
+		{"dig: {least: \"4\\u2069 in\"}", "job.yaml:13:14: dig.least: the sign U+2069, which turns the direction of writing, stands here"},
+	} {
+		assert.Contains(t, faultsOf(t, "job.yaml", dozen+row.line+"\n"), row.want+"\n", row.line)
+	}
+}
+
+// A text that runs from right to left is set apart wherever it goes, and leads to
+// the folder that its name alone would lead to.
+func TestLeftwardTextIsSetApart(t *testing.T) {
+	const name = "\u05d1\u05d9\u05ea 12"
+	j := read(t, "job.yaml", strings.Replace(dozen, "Hen house", name, 1))
+	assert.Equal(t, "\u2068"+name+"\u2069", j.Name)
+	assert.Equal(t, (&job.Job{Name: name}).Slug(), j.Slug())
+	entry, _ := j.Entry("name")
+	assert.Equal(t, "\u2068"+name+"\u2069", entry.Text)
 }

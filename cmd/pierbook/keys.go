@@ -45,7 +45,7 @@ func valueWords(key job.Key) string {
 	}
 	switch {
 	case key.Kind.Name == job.Text.Name:
-		return key.Kind.Name
+		return fmt.Sprintf("%s of at most %d letters", key.Kind.Name, key.Letters)
 	case key.Kind.Example == "":
 		return words
 	case words != "":

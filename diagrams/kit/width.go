@@ -1,6 +1,11 @@
 package kit
 
-import "strings"
+import (
+	"strings"
+	"unicode"
+
+	"pierbook/calc/bidi"
+)
 
 // family names faces with the widths of the table below, then any sans.
 const family = "Liberation Sans, Arial, Helvetica, sans-serif"
@@ -51,6 +56,9 @@ func advance(table *[95]int16, r rune) int {
 	if w, ok := otherWidths[r]; ok {
 		return int(w)
 	}
+	if unicode.In(r, unicode.Mn, unicode.Me, unicode.Cf) { // marks upon a letter, signs without width
+		return 0
+	}
 	return 1000
 }
 
@@ -62,6 +70,7 @@ func Shorten(words string, size, room float64, bold bool) string {
 	runes := []rune(words)
 	for n := len(runes) - 1; n > 0; n-- {
 		short := strings.TrimRight(string(runes[:n]), " ") + "…"
+		short = bidi.Closed(short)
 		if Width(short, size, bold) <= room {
 			return short
 		}
