@@ -1,7 +1,9 @@
 package job
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
@@ -50,14 +52,32 @@ func (r *reader) assume(key *Key) {
 	}
 	text := d.text(r.job.Units)
 	var v value
-	if err := key.readScalar(&v, text); err != nil {
-		if r.faults.Empty() {
-			panic(fmt.Sprintf("job: default of %s: %v", key.Path, err))
-		}
-		return // it was taken from a value that is at fault itself
+	err := key.readScalar(&v, text)
+	if err == nil {
+		err = key.refuse(v, text)
+	}
+	if err != nil {
+		r.unfit(key, text, err)
+		return
 	}
 	key.put(r.job, v)
 	r.entries[key.Path] = append(r.entries[key.Path], Entry{Path: key.Path, Text: text, Value: v.quantity(key), Means: key.Means, Origin: figure.Assumed, Source: d.source(r.job.Units), Memory: d.Memory})
+}
+
+// unfit reports a default that makes no sense where it was worked out from a value
+// of the user's. One taken from a value that is at fault itself is no second fault.
+func (r *reader) unfit(key *Key, text string, err error) {
+	if r.bad[key.FromSays] || key.From == nil && !r.faults.Empty() {
+		return
+	}
+	if key.From == nil {
+		panic(fmt.Sprintf("job: default of %s: %v", key.Path, err))
+	}
+	path := key.Path
+	if _, given := r.given[key.FromSays]; given {
+		path = key.FromSays
+	}
+	r.wrong(path, r.at(path), fmt.Sprintf("%s, worked out from it, would be %s: %s", key.Path, text, err), "change it, or write "+key.Path+" yourself")
 }
 
 // spoilt says whether a wrong value stands at a path or around it, so that what
@@ -97,7 +117,10 @@ func (r *reader) at(path string) fault.Place {
 func (r *reader) publish() {
 	j := r.job
 	j.index = make(map[string]int)
-	j.places, j.names = r.tables, r.names
+	j.places, j.names, j.doubts = r.tables, r.names, r.doubts
+	slices.SortStableFunc(j.doubts, func(a, b Doubt) int {
+		return cmp.Or(cmp.Compare(a.At.File, b.At.File), cmp.Compare(a.At.Line, b.At.Line), cmp.Compare(a.At.Column, b.At.Column), cmp.Compare(a.Path, b.Path))
+	})
 	for _, key := range Keys() {
 		for _, e := range r.entries[key.Path] {
 			j.index[e.Path] = len(j.entries)

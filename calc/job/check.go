@@ -13,7 +13,6 @@ func (j *Job) check(r *reader) {
 	j.checkSections(r)
 	j.checkTimber(r)
 	j.checkRanges(r)
-	j.checkFactors(r)
 	j.checkPanels(r)
 	j.checkDoor(r)
 	j.checkOpenings(r)
@@ -22,6 +21,7 @@ func (j *Job) check(r *reader) {
 	j.checkPegs(r)
 	j.checkSights(r)
 	j.checkSeats(r)
+	j.checkTogether(r)
 }
 
 func (j *Job) checkSections(r *reader) {
@@ -115,24 +115,6 @@ func (r *reader) above(low, high, lowText, highText string) {
 		path, other = high, low
 	}
 	r.wrong(path, r.at(path), fmt.Sprintf("%s is %s, more than %s, which is %s", low, lowText, high, highText), "change one of the two: this or "+other)
-}
-
-// checkFactors refuses factors that are surely a slip of form.
-func (j *Job) checkFactors(r *reader) {
-	if packed := j.Site.Soil.Packed; packed != 0 && (packed < 0.5 || packed > 2) {
-		r.wrong("site.soil.packed", r.at("site.soil.packed"), packed.Print(j.Style())+" is no volume over another", "write trodden down over solid, such as 0.90 for a tenth less")
-	}
-	for path, factor := range map[string]measure.Ratio{"stone.loose": j.Stone.Loose, "site.soil.swell": j.Site.Soil.Swell} {
-		if factor != 0 && (factor < 1 || factor > 3) {
-			r.wrong(path, r.at(path), fmt.Sprintf("%s is no volume over another", factor.Print(j.Style())), "write loose over solid, such as 1.25 for a quarter more")
-		}
-	}
-	if j.Stone.Water > 0.4 {
-		r.wrong("stone.water", r.at("stone.water"), j.Stone.Water.Print(j.Style())+" is more water than stone holds", "write a percentage such as 5%")
-	}
-	if j.Stone.Waste > 0.5 {
-		r.wrong("stone.waste", r.at("stone.waste"), j.Stone.Waste.Print(j.Style())+" is too much waste", "write a percentage such as 8%")
-	}
 }
 
 // checkPlacard sees that the payload has one origin, and that the people leave

@@ -49,6 +49,7 @@ type reader struct {
 	tables  map[string]fault.Place // tables that a file holds, by the place of their key
 	names   map[string]fault.Place // keys that a file is free to name
 	entries map[string][]Entry     // by the path in the table of keys, stars included
+	doubts  []Doubt
 }
 
 func (r *reader) wrong(path string, at fault.Place, wrong, remedy string) {
@@ -173,6 +174,14 @@ func (r *reader) value(path string, key *Key, n *node, v *value) bool {
 	if err := key.readScalar(v, strings.TrimSpace(n.text)); err != nil {
 		r.slip(path, n.at, err)
 		return false
+	}
+	text := strings.TrimSpace(n.text)
+	if err := key.refuse(*v, text); err != nil {
+		r.slip(path, n.at, err)
+		return false
+	}
+	if saying := key.doubt(path, text, *v); saying != "" {
+		r.doubts = append(r.doubts, Doubt{Path: path, At: n.at, Saying: saying})
 	}
 	return true
 }

@@ -49,6 +49,7 @@ type Job struct {
 	ClientPage ClientPage
 	Pages      string // folder with the shop's own pages, or empty
 
+	doubts  []Doubt                // values out of the usual
 	entries []Entry                // every key with its value and origin, in the order of the table of keys
 	index   map[string]int         // path to entry
 	places  map[string]fault.Place // tables that the files hold, by path; "" is the file

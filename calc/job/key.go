@@ -27,6 +27,7 @@ type Key struct {
 	Letters         int            // most letters of a text, so that none fills a binder
 	Least, Most     int            // range of a count, when Most is not 0
 	AtLeast, AtMost measure.Length // range of a length, when not 0
+	Range           *Range         // where a value makes sense for this trade; nil when any does
 
 	put func(j *Job, v value)
 }
@@ -70,8 +71,8 @@ func memory(d Default) Default { d.Memory = true; return d }
 // Keys returns the table of keys in the order in which they are explained,
 // read and printed.
 var Keys = sync.OnceValue(func() []Key {
-	return slices.Concat(jobKeys(), platformKeys(), patchKeys(), openingKeys(), buildingKeys(), wallKeys(), siteKeys(), designKeys(), timberKeys("timber", func(j *Job) *Timber { return &j.Timber }, ""),
-		frameKeys(), blockKeys(), groundKeys(), measuredKeys(), sheetKeys(), yardKeys(), crewKeys())
+	return withRanges(slices.Concat(jobKeys(), platformKeys(), patchKeys(), openingKeys(), buildingKeys(), wallKeys(), siteKeys(), designKeys(), timberKeys("timber", func(j *Job) *Timber { return &j.Timber }, ""),
+		frameKeys(), blockKeys(), groundKeys(), measuredKeys(), sheetKeys(), yardKeys(), crewKeys()))
 })
 
 // defaultFor returns the default of k for the job as far as it is read, and
