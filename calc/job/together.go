@@ -7,6 +7,7 @@ import (
 	"slices"
 	"time"
 
+	"pierbook/calc/fault"
 	"pierbook/calc/measure"
 )
 
@@ -81,12 +82,15 @@ func (j *Job) checkBlock(r *reader) {
 // of their volumes.
 func (j *Job) checkStone(r *reader) {
 	s := j.Stone
-	if r.spoilt("stone") || s.Density <= 0 || s.LooseDensity <= 0 || s.Loose <= 0 {
+	if r.spoilt("stone") || s.Density <= 0 || s.LooseDensity <= 0 {
 		return
 	}
 	style := j.Style()
 	if s.LooseDensity >= s.Density {
 		r.wrong("stone.loose_density", r.at("stone.loose_density"), fmt.Sprintf("loose stone of %s is no lighter than compacted, %s", s.LooseDensity.Print(style), s.Density.Print(style)), "write the density as delivered; compacting makes it denser")
+		return
+	}
+	if s.Loose <= 0 {
 		return
 	}
 	if by := float64(s.Density) / float64(s.LooseDensity); math.Abs(by/float64(s.Loose)-1) > 0.15 {
@@ -154,24 +158,22 @@ const (
 // checkReadings sees that no reading is longer than a rod, and asks about firm
 // ground at the very surface.
 func (j *Job) checkReadings(r *reader) {
-	tallest := func(path string, l measure.Length) {
+	tallest := func(path string, at fault.Place, l measure.Length) {
 		switch {
 		case l > tallRod:
-			r.wrong(path, r.at(path), fmt.Sprintf("a reading of %s is longer than any rod", measure.Reading(l).Print(j.Style())), "is the unit right?")
+			r.wrong(path, at, fmt.Sprintf("a reading of %s is longer than any rod", measure.Reading(l).Print(j.Style())), "is the unit right?")
 		case l > usualRod:
-			r.ask(path, "a reading of %s is longer than most rods, 16 ft.", measure.Reading(l).Print(j.Style()))
+			r.doubts = append(r.doubts, Doubt{Path: path, At: at, Saying: fmt.Sprintf("%s: a reading of %s is longer than most rods, 16 ft.", path, measure.Reading(l).Print(j.Style()))})
 		}
 	}
 	for i, setUp := range j.Ground.SetUps {
-		worst := measure.Length(0)
 		for _, sight := range setUp {
-			worst = max(worst, sight.Reading)
+			tallest(fmt.Sprintf("ground.sights.%d.%s", i+1, sight.Point), sight.At, sight.Reading)
 		}
-		tallest(fmt.Sprintf("ground.sights.%d", i+1), worst)
 	}
 	for block, readings := range map[string]map[string]measure.Length{"measured.seats": j.Measured.Seats, "measured.finished": j.Measured.Finished} {
 		for _, name := range slices.Sorted(maps.Keys(readings)) {
-			tallest(block+"."+name, readings[name])
+			tallest(block+"."+name, r.at(block+"."+name), readings[name])
 		}
 	}
 	for _, name := range slices.Sorted(maps.Keys(j.Ground.Probes)) {

@@ -62,6 +62,9 @@ func checkOne(d *disk, pages *library, typed string, later bool, stdout, stderr 
 		fmt.Fprintln(stdout)
 	}
 	printKeyNumbers(plan, d.shown(name), stdout)
+	for _, line := range oddities(plan, d.shown) {
+		fmt.Fprintf(stdout, "  odd: %s\n", line)
+	}
 	lines := failing(plan)
 	for _, line := range lines {
 		fmt.Fprintf(stdout, "FAILS %s\n", line)
@@ -107,6 +110,16 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	for _, a := range p.Alternatives() {
 		fmt.Fprintf(stdout, "  instead: %s\n", a.Sentence(p.Style))
 	}
+}
+
+// oddities names the values that were taken although they are out of the usual,
+// each with its place.
+func oddities(p *calc.Plan, shown func(string) string) []string {
+	var lines []string
+	for _, d := range p.Job.Doubts() {
+		lines = append(lines, fmt.Sprintf("%s:%d: %s", shown(d.At.File), d.At.Line, d.Saying))
+	}
+	return lines
 }
 
 // failing returns what keeps the job from being built, in words.

@@ -30,7 +30,7 @@ func printKey(w io.Writer, key job.Key) {
 		mark = "*"
 	}
 	fmt.Fprintf(w, "%s %s\n    %s\n", mark, key.Path, key.Means)
-	for _, line := range []string{valueWords(key), defaultWords(key)} {
+	for _, line := range []string{valueWords(key), rangeWords(key), defaultWords(key)} {
 		if line != "" {
 			fmt.Fprintf(w, "    %s\n", line)
 		}
@@ -52,6 +52,14 @@ func valueWords(key job.Key) string {
 		words = strings.Join(key.Choices, ", ") + "; or "
 	}
 	return words + key.Kind.Name + ", such as " + key.Kind.Example
+}
+
+// rangeWords says where a value makes sense.
+func rangeWords(key job.Key) string {
+	if key.Range == nil {
+		return ""
+	}
+	return key.Range.Words()
 }
 
 // defaultWords says what is taken when the key is left out, and by what source.

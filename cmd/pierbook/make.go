@@ -66,6 +66,7 @@ type outcome struct {
 	err    error
 	bug    error    // what the program got wrong itself
 	failed []string // failing checks, in words
+	odd    []string // values out of the usual, in words
 	entry  layouts.Entry
 	done   bool
 }
@@ -228,7 +229,7 @@ func (m *making) bind(i int) (r outcome) {
 	if bound[markFile], err = own.text(); err != nil {
 		return outcome{err: err}
 	}
-	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), sheets: string(plan.Ground.Progress)}
+	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), sheets: string(plan.Ground.Progress)}
 	if r.err = writeFolder(m.out, r.folder, bound); r.err == nil {
 		r.done = true
 	}
@@ -273,6 +274,9 @@ func (m *making) report(r outcome, stdout, stderr io.Writer) bool {
 	fmt.Fprintf(stdout, "%s  %s; %s\n", filepath.ToSlash(filepath.Join(m.out, r.folder, binderFile)), r.entry.Progress, r.entry.Checks)
 	for _, line := range r.failed {
 		fmt.Fprintf(stderr, "%s: FAILS %s\n", r.folder, line)
+	}
+	for _, line := range r.odd {
+		fmt.Fprintf(stderr, "%s: odd: %s\n", r.folder, line)
 	}
 	return len(r.failed) == 0
 }
