@@ -77,17 +77,33 @@ func (m *model) tallies() []limit {
 	return []limit{length}
 }
 
-// leastCost is the first aim.
-func (s *solver) leastCost() bool {
+// heaviest returns what no plan weighs more than: a stick of the heaviest for
+// every piece.
+func (t *task) heaviest() int64 {
+	pieces := int64(0)
+	for _, k := range t.kinds {
+		pieces += int64(k.need)
+	}
+	return pieces * slices.Max(t.weight)
+}
+
+// leastCost is the first aim. It reports an error when no plan was found: sticks
+// are too few, or none is known within the budget.
+func (s *solver) leastCost() error {
 	t := s.task(s.prices())
 	start := t.start()
-	if start == nil {
-		return false
+	if t.target = t.heaviest(); start != nil {
+		t.target = start.weighs(t.weight)
 	}
-	t.target = start.weighs(t.weight)
 	quick := t.quickBound()
 	t.floor = quick.bound
 	a := t.answer(start, s.nodes)
+	if a.best == nil {
+		if a.closed {
+			return ErrTooLittle
+		}
+		return ErrNotFound
+	}
 	if a.proof.scale == 0 {
 		a.proof = quick
 	}
@@ -96,7 +112,7 @@ func (s *solver) leastCost() bool {
 	if s.further {
 		s.gather(t, a)
 	}
-	return true
+	return nil
 }
 
 // fewestSticks is the second aim: as long as a plan of the least cost with one
@@ -328,6 +344,9 @@ func (s *solver) record(a *search) {
 	}
 	if a.closed {
 		p.Bound = p.Value
+	}
+	if s.cost == 0 {
+		p.Reached = ByCount
 	}
 	p.Certificate = s.certificate(a.proof)
 	s.proofs = append(s.proofs, p)

@@ -70,7 +70,7 @@ func (t *task) start() *layout {
 	}
 	var best *layout
 	offer := func(l *layout) {
-		if l == nil {
+		if l == nil || !t.fits(l) {
 			return
 		}
 		if settled := t.settle(l); settled.weighs(t.weight) < l.weighs(t.weight) {

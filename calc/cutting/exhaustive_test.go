@@ -2,7 +2,9 @@ package cutting_test
 
 import (
 	"cmp"
+	"errors"
 	"fmt"
+	"math/rand"
 	"slices"
 	"testing"
 
@@ -20,10 +22,11 @@ func small(t *rapid.T) cutting.Problem {
 		Kerf: measure.Length(rapid.IntRange(0, 3).Draw(t, "kerf")),
 		Trim: measure.Length(rapid.SampledFrom([]int{0, 0, 2}).Draw(t, "trim")),
 	}
-	for range rapid.IntRange(1, 3).Draw(t, "lengths") {
+	for _, length := range rapid.SliceOfNDistinct(rapid.IntRange(24, 60), 1, 3, rapid.ID[int]).Draw(t, "stock") {
 		p.Stock = append(p.Stock, cutting.Stock{
-			Length: measure.Length(rapid.IntRange(24, 60).Draw(t, "stock")),
+			Length: measure.Length(length),
 			Price:  int64(rapid.IntRange(20, 60).Draw(t, "price")), Priced: true,
+			Sticks: rapid.SampledFrom([]int{0, 0, 1, 2}).Draw(t, "sticks in the yard"),
 		})
 	}
 	for range rapid.IntRange(0, 2).Draw(t, "sticks") {
@@ -64,6 +67,28 @@ func ways(sticks []opened) int {
 		different[fmt.Sprint(s.length, s.bought, s.cuts)] = true
 	}
 	return len(different)
+}
+
+// bought counts the sticks bought of a length.
+func bought(sticks []opened, length measure.Length) int {
+	n := 0
+	for _, s := range sticks {
+		if s.bought && s.length == length {
+			n++
+		}
+	}
+	return n
+}
+
+// yard returns how many sticks of a length the yard has.
+func yard(p cutting.Problem, length measure.Length) int {
+	n := 0
+	for _, s := range p.Stock {
+		if s.Length == length {
+			n += s.Sticks
+		}
+	}
+	return n
 }
 
 // exhaust puts every piece on every stick, open or new, and keeps the best.
@@ -108,7 +133,9 @@ func exhaust(p cutting.Problem, pieces []measure.Length, sticks []opened, onHand
 		}
 	}
 	for _, s := range p.Stock {
-		open(s.Length, s.Price, true, onHand)
+		if s.Sticks == 0 || bought(sticks, s.Length) < yard(p, s.Length) {
+			open(s.Length, s.Price, true, onHand)
+		}
 	}
 	for i, s := range p.OnHand {
 		if onHand>>i&1 == 0 {
@@ -141,4 +168,55 @@ func TestSmallProblemsAgainstExhaustiveSearch(t *testing.T) {
 			require.True(t, q.Proven, "aim %d", q.Aim)
 		}
 	})
+}
+
+// TestClosedSearchesAgainstASecondMethod takes jobs that no duals prove and asks
+// a table of all sets of pieces for the least cost and the fewest sticks.
+func TestClosedSearchesAgainstASecondMethod(t *testing.T) {
+	closed := 0
+	for seed := range int64(400) {
+		p := middling(seed)
+		r, err := cutting.Plan(p)
+		var short *cutting.ShortError
+		cost, sticks, ok := verify.Cheapest(p)
+		if errors.As(err, &short) {
+			require.False(t, ok, "job %d is said to lack sticks", seed)
+			continue
+		}
+		require.NoError(t, err)
+		require.NoError(t, verify.Plan(p, r))
+		if !ok {
+			continue
+		}
+		if r.Proofs[0].Reached == cutting.ByClosedSearch {
+			closed++
+		}
+		require.True(t, r.Proofs[0].Proven && r.Proofs[1].Proven, "job %d", seed)
+		require.Equal(t, cost, r.Cost, "job %d", seed)
+		require.Equal(t, sticks, r.Bought, "job %d", seed)
+	}
+	require.Greater(t, closed, 60, "jobs that only a closed search proves")
+}
+
+// middling makes a job of some twenty pieces in up to six lengths, at prices that
+// do not quite go by the length, from a yard that may be short of some.
+func middling(seed int64) cutting.Problem {
+	r := rand.New(rand.NewSource(seed))
+	p := cutting.Problem{Kerf: measure.Length(r.Intn(3)), Aims: cutting.FewestSticks}
+	for _, length := range []int{96, 120, 144, 192} {
+		if length == 192 || r.Intn(3) > 0 {
+			stock := cutting.Stock{Length: measure.Length(length), Price: int64(length*10 + r.Intn(80)), Priced: true}
+			if r.Intn(3) == 0 {
+				stock.Sticks = 1 + r.Intn(4)
+			}
+			p.Stock = append(p.Stock, stock)
+		}
+	}
+	for range r.Intn(3) {
+		p.OnHand = append(p.OnHand, cutting.Stick{Length: measure.Length(30 + r.Intn(60)), Count: 1})
+	}
+	for range 3 + r.Intn(4) {
+		p.Pieces = append(p.Pieces, cutting.Piece{Length: measure.Length(22 + r.Intn(75)), Count: 1 + r.Intn(5)})
+	}
+	return p
 }

@@ -79,7 +79,11 @@ func (p *Problem) shelves() []shelf {
 		if priced {
 			price = s.Price
 		}
-		shelves = append(shelves, shelf{room: int64(p.usable(s.Length) + p.Kerf), price: price, most: unlimited, bought: true, length: s.Length})
+		most := unlimited
+		if s.Sticks > 0 {
+			most = s.Sticks
+		}
+		shelves = append(shelves, shelf{room: int64(p.usable(s.Length) + p.Kerf), price: price, most: most, bought: true, length: s.Length})
 	}
 	for _, s := range p.OnHand {
 		if s.Count > 0 {
@@ -109,9 +113,9 @@ func mergeOnHand(shelves []shelf) []shelf {
 	return merged
 }
 
-// undominated leaves out each bought length for which a longer or equal one
-// costs no more: a plan that takes the longer one instead is no worse by any
-// of the first three aims.
+// undominated leaves out each bought length for which a longer or equal one, of
+// which there are enough, costs no more: a plan that takes the longer one instead
+// is no worse by any of the first three aims.
 func undominated(shelves []shelf) []shelf {
 	var kept []shelf
 	cheapest := int64(math.MaxInt64)
@@ -119,7 +123,7 @@ func undominated(shelves []shelf) []shelf {
 		if s.bought && s.price >= cheapest {
 			continue
 		}
-		if s.bought {
+		if s.bought && s.most == unlimited {
 			cheapest = s.price
 		}
 		kept = append(kept, s)

@@ -118,6 +118,11 @@ func (s *solver) group(group []int) (need []int32, left []int, cost, buy int64) 
 			left[j] = shelf.most
 		}
 	}
+	for i, p := range s.best.patterns {
+		if s.shelves[p.shelf].bought && !slices.Contains(group, i) {
+			left[p.shelf] -= s.best.times[i]
+		}
+	}
 	for _, i := range group {
 		p, times := s.best.patterns[i], s.best.times[i]
 		for _, q := range p.parts {

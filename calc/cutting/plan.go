@@ -42,7 +42,8 @@ type Cut struct {
 // limit of nodes lets it be found and proven. The same problem gives the same
 // plan. Cost is the sum of prices; where a price is unknown it is the length
 // bought. It is an error when a piece is longer than every stick, a
-// [TooLongError], or when the pieces do not fit the sticks on hand and nothing can
+// [TooLongError], when there are too few sticks of some stock lengths, a
+// [ShortError], or when the pieces do not fit the sticks on hand and nothing can
 // be bought, [ErrTooLittle].
 func Plan(p Problem) (Result, error) {
 	if err := p.check(); err != nil {
@@ -56,8 +57,8 @@ func Plan(p Problem) (Result, error) {
 		return Result{}, err
 	}
 	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, nodes: p.nodes(), further: p.Aims != LeastCost}
-	if !s.leastCost() {
-		return Result{}, ErrTooLittle
+	if err := s.leastCost(); err != nil {
+		return Result{}, p.whatIsShort(err)
 	}
 	if !s.proofs[0].Proven {
 		s.nodes = max(s.nodes/openShare, 1) // a cheaper plan may yet make all the rest void
@@ -87,6 +88,10 @@ func (p *Problem) nodes() int {
 // ErrTooLittle is the error when the sticks on hand do not yield all the pieces
 // and nothing can be bought.
 var ErrTooLittle = errors.New("cutting: the sticks on hand do not yield all the pieces, and nothing can be bought")
+
+// ErrNotFound is the error when the search ended without a plan, and without a
+// proof that there is none.
+var ErrNotFound = errors.New("cutting: the sticks are so few that no plan was found")
 
 // TooLongError is the error when a piece is longer than every stick, once its
 // end is trimmed.

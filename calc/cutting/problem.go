@@ -25,11 +25,12 @@ type Piece struct {
 	Names  []string // one for each piece, or none: "J7", "post B3"
 }
 
-// Stock is a length that can be bought in any number.
+// Stock is a length that can be bought.
 type Stock struct {
 	Length measure.Length
 	Price  int64 // of one stick, in hundredths of the currency; without meaning unless Priced
 	Priced bool
+	Sticks int // how many the yard has, 0 for any number
 }
 
 // Stick is lumber on hand: an offcut, or a stick left over. It costs nothing.
@@ -60,12 +61,10 @@ func (p *Problem) check() error {
 	if p.Kerf < 0 || p.Trim < 0 {
 		return fmt.Errorf("cutting: kerf %d nm and trim %d nm must not be below zero", p.Kerf, p.Trim)
 	}
-	longest := measure.Length(0)
 	for _, s := range p.Stock {
-		if s.Length <= 0 || s.Price < 0 {
-			return fmt.Errorf("cutting: a stock length of %d nm at a price of %d", s.Length, s.Price)
+		if s.Length <= 0 || s.Price < 0 || s.Sticks < 0 {
+			return fmt.Errorf("cutting: %d sticks of a stock length of %d nm at a price of %d", s.Sticks, s.Length, s.Price)
 		}
-		longest = max(longest, p.usable(s.Length))
 	}
 	for _, s := range p.OnHand {
 		if s.Length <= 0 || s.Count < 0 {

@@ -204,9 +204,9 @@ func (s *search) certify(m *master, bound int64) {
 	p := &m.prices
 	n := len(s.kinds)
 	weight := ceilDivide(bound, p.scale)
-	if weight > s.proof.bound || s.proof.scale == 0 {
+	if weight >= s.proof.bound {
 		s.proof = certificate{
-			bound: max(weight, s.floor), exact: bound, scale: p.scale,
+			bound: weight, exact: bound, scale: p.scale,
 			dual: slices.Clone(p.dual[:n]), yields: slices.Clone(p.yields),
 		}
 	}

@@ -6,6 +6,7 @@ package verify
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"pierbook/calc/cutting"
 	"pierbook/calc/measure"
@@ -76,6 +77,9 @@ func sticks(p cutting.Problem, r cutting.Result) error {
 		if s.Number != i+1 || len(s.Cuts) == 0 {
 			return fmt.Errorf("stick %d in place %d with %d pieces", s.Number, i+1, len(s.Cuts))
 		}
+		if s.Trim != p.Trim {
+			return fmt.Errorf("stick %d: %d nm trimmed, want %d", s.Number, s.Trim, p.Trim)
+		}
 		left, at := s.Length, measure.Length(0)
 		saw := func(length measure.Length) error {
 			if length > left {
@@ -117,19 +121,46 @@ func onHand(p cutting.Problem, r cutting.Result) error {
 	for _, s := range p.OnHand {
 		have[stick{s.Length, s.Name}] += s.Count
 	}
+	bought := map[measure.Length]int{}
 	for _, s := range r.Sticks {
 		if s.Bought {
 			if !slices.ContainsFunc(p.Stock, func(k cutting.Stock) bool { return k.Length == s.Length }) {
 				return fmt.Errorf("stick %d: no stock of %d nm", s.Number, s.Length)
 			}
+			if want := price(p, s.Length); s.Name != "" || s.Price != want {
+				return fmt.Errorf("stick %d: bought as %q at %d, want no name and %d", s.Number, s.Name, s.Price, want)
+			}
+			bought[s.Length]++
 			continue
+		}
+		if s.Price != 0 {
+			return fmt.Errorf("stick %d: on hand at a price of %d", s.Number, s.Price)
 		}
 		k := stick{s.Length, s.Name}
 		if have[k]--; have[k] < 0 {
 			return fmt.Errorf("stick %d: no stick %q of %d nm is left on hand", s.Number, s.Name, s.Length)
 		}
 	}
+	for length, n := range bought {
+		if has, limited := yardHas(p, length); limited && n > has {
+			return fmt.Errorf("%d sticks of %d nm bought, and the yard has %d", n, length, has)
+		}
+	}
 	return nil
+}
+
+// yardHas returns how many sticks of a length the yard has, and whether that is
+// limited at all.
+func yardHas(p cutting.Problem, length measure.Length) (sticks int, limited bool) {
+	for _, s := range p.Stock {
+		if s.Length == length {
+			if s.Sticks == 0 {
+				return 0, false
+			}
+			sticks += s.Sticks
+		}
+	}
+	return sticks, true
 }
 
 // price returns the cheapest price of a length, or the length itself where a
@@ -149,14 +180,24 @@ func price(p cutting.Problem, length measure.Length) int64 {
 
 // totals checks cost, sticks, offcut and patterns.
 func totals(p cutting.Problem, r cutting.Result) error {
-	cost, bought, offcut, patterns := int64(0), 0, measure.Length(0), map[int]bool{}
+	cost, bought, offcut, patterns := int64(0), 0, measure.Length(0), map[string]int{}
 	for _, s := range r.Sticks {
-		patterns[s.Pattern] = true
+		way := wayOf(s)
+		if _, seen := patterns[way]; !seen {
+			patterns[way] = len(patterns) + 1
+		}
+		if s.Pattern != patterns[way] {
+			return fmt.Errorf("stick %d: pattern %d, want %d", s.Number, s.Pattern, patterns[way])
+		}
 		if s.Bought {
 			cost += price(p, s.Length)
 			bought++
 			offcut = max(offcut, s.Left)
 		}
+	}
+	byLength := slices.ContainsFunc(p.Stock, func(k cutting.Stock) bool { return !k.Priced })
+	if r.ByLength != byLength {
+		return fmt.Errorf("cost counted by length: %v, want %v", r.ByLength, byLength)
 	}
 	if cost != r.Cost || bought != r.Bought || offcut != r.Offcut || len(patterns) != r.Patterns {
 		return fmt.Errorf("cost %d, %d bought, offcut %d, %d patterns; want %d, %d, %d, %d", r.Cost, r.Bought, r.Offcut, r.Patterns, cost, bought, offcut, len(patterns))
@@ -164,20 +205,109 @@ func totals(p cutting.Problem, r cutting.Result) error {
 	return nil
 }
 
-// proofs checks that what is said of each aim is so, and no bound passes it.
-func proofs(_ cutting.Problem, r cutting.Result) error {
+// wayOf writes down how a stick is cut: sticks cut alike give the same.
+func wayOf(s cutting.CutStick) string {
+	var b strings.Builder
+	fmt.Fprint(&b, s.Length, s.Bought)
+	for _, c := range s.Cuts {
+		fmt.Fprint(&b, " ", int64(c.Length))
+	}
+	return b.String()
+}
+
+// proofs checks that every goal asked for has its proof, that what is said of it
+// is so, that no bound passes it, and that it was reached in a way there is for it.
+func proofs(p cutting.Problem, r cutting.Result) error {
+	asked := 0
+	if slices.ContainsFunc(p.Pieces, func(piece cutting.Piece) bool { return piece.Count > 0 }) {
+		asked = int(p.Aims)
+		if asked == 0 {
+			asked = int(cutting.FewestPatterns)
+		}
+	}
+	if len(r.Proofs) != asked {
+		return fmt.Errorf("%d proofs for %d goals", len(r.Proofs), asked)
+	}
 	values := map[cutting.Aim]int64{
 		cutting.LeastCost: r.Cost, cutting.FewestSticks: int64(r.Bought),
 		cutting.LongestOffcut: int64(r.Offcut), cutting.FewestPatterns: int64(r.Patterns),
 	}
-	for _, q := range r.Proofs {
+	for i, q := range r.Proofs {
 		beyond := q.Bound > q.Value
 		if q.Aim == cutting.LongestOffcut {
 			beyond = q.Bound < q.Value
 		}
-		if q.Value != values[q.Aim] || beyond || q.Proven != (q.Bound == q.Value) {
-			return fmt.Errorf("aim %d: value %d, bound %d, proven %v; the plan has %d", q.Aim, q.Value, q.Bound, q.Proven, values[q.Aim])
+		if q.Aim != cutting.Aim(i+1) || q.Value != values[q.Aim] || beyond || q.Proven != (q.Bound == q.Value) {
+			return fmt.Errorf("goal %d: value %d, bound %d, proven %v; the plan has %d", q.Aim, q.Value, q.Bound, q.Proven, values[q.Aim])
+		}
+		if err := reached(p, r, q); err != nil {
+			return err
 		}
 	}
 	return nil
+}
+
+// reached checks that the bound of a goal can have been reached as is said: by
+// duals only that of the cost, by count only what can be counted.
+func reached(p cutting.Problem, r cutting.Result, q cutting.Proof) error {
+	counted := int64(-1)
+	switch {
+	case q.Reached == cutting.ByClosedSearch, q.Reached == cutting.ByDuals && q.Aim == cutting.LeastCost:
+		return nil
+	case q.Reached != cutting.ByCount:
+	case q.Aim == cutting.LeastCost:
+		counted = 0
+	case q.Aim == cutting.FewestSticks:
+		dearest := int64(0)
+		for _, s := range p.Stock {
+			if each := price(p, s.Length); !needless(p, s.Length, each) {
+				dearest = max(dearest, each)
+			}
+		}
+		if dearest > 0 {
+			counted = (r.Proofs[0].Bound + dearest - 1) / dearest
+		}
+	case q.Aim == cutting.LongestOffcut:
+		return nil // the mixes of sticks behind it are tried one by one in the tests
+	case q.Aim == cutting.FewestPatterns:
+		lengths, held := different(p)
+		counted = (lengths + held - 1) / held
+	}
+	if q.Bound > max(counted, 0) || counted < 0 && q.Bound != 0 {
+		return fmt.Errorf("goal %d: a bound of %d reached by %v; a count gives %d", q.Aim, q.Bound, q.Reached, counted)
+	}
+	return nil
+}
+
+// different returns how many different lengths are wanted, and how many of them
+// the longest stick can hold at most.
+func different(p cutting.Problem) (lengths, held int64) {
+	var wanted []measure.Length
+	for _, piece := range p.Pieces {
+		if piece.Count > 0 {
+			wanted = append(wanted, piece.Length)
+		}
+	}
+	slices.Sort(wanted)
+	wanted = slices.Compact(wanted)
+	room := measure.Length(0)
+	for _, s := range p.Stock {
+		room = max(room, s.Length)
+	}
+	for _, s := range p.OnHand {
+		if s.Count > 0 {
+			room = max(room, s.Length)
+		}
+	}
+	if p.Trim > 0 {
+		room -= p.Trim + p.Kerf
+	}
+	for _, length := range wanted {
+		if room < length {
+			break
+		}
+		room -= length + p.Kerf
+		held++
+	}
+	return int64(len(wanted)), max(held, 1)
 }

@@ -1,6 +1,7 @@
 package verify_test
 
 import (
+	"math"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -34,6 +35,29 @@ func TestEveryLieIsCaught(t *testing.T) {
 		"one stick fewer":       func(r *cutting.Result) { r.Bought-- },
 		"bound above cost":      func(r *cutting.Result) { r.Proofs[0].Bound++ },
 		"proof that is none":    func(r *cutting.Result) { r.Proofs[0].Bound-- },
+		"no certificate":        func(r *cutting.Result) { r.Proofs[0].Certificate = nil },
+		"no certificate, by count": func(r *cutting.Result) {
+			r.Proofs[0].Certificate, r.Proofs[0].Reached = nil, cutting.ByCount
+		},
+		"no certificate, by search": func(r *cutting.Result) {
+			r.Proofs[0].Certificate, r.Proofs[0].Reached = nil, cutting.ByClosedSearch
+		},
+		"no proofs at all":     func(r *cutting.Result) { r.Proofs = nil },
+		"reached by nothing":   func(r *cutting.Result) { r.Proofs[0].Reached = 0 },
+		"sticks by duals":      func(r *cutting.Result) { r.Proofs[1].Reached = cutting.ByDuals },
+		"scale of nothing":     func(r *cutting.Result) { r.Proofs[0].Certificate.Scale = 0 },
+		"scale below nothing":  func(r *cutting.Result) { r.Proofs[0].Certificate.Scale *= -1 },
+		"coin of nothing":      func(r *cutting.Result) { r.Proofs[0].Certificate.Coin = 0 },
+		"coin below nothing":   func(r *cutting.Result) { r.Proofs[0].Certificate.Coin *= -1 },
+		"coin too large":       func(r *cutting.Result) { r.Proofs[0].Certificate.Coin *= 1_000 },
+		"value past counting":  func(r *cutting.Result) { r.Proofs[0].Certificate.Values[0].Worth = math.MaxInt64 / 2 },
+		"value told twice":     func(r *cutting.Result) { c := r.Proofs[0].Certificate; c.Values = append(c.Values, c.Values[0]) },
+		"pattern number":       func(r *cutting.Result) { last(r); r.Sticks[len(r.Sticks)-1].Pattern++ },
+		"two ways, one number": func(r *cutting.Result) { r.Sticks[len(r.Sticks)-1].Pattern = 1 },
+		"price of a stick":     func(r *cutting.Result) { r.Sticks[len(r.Sticks)-2].Price-- },
+		"name on a bought one": func(r *cutting.Result) { r.Sticks[0].Name = "from the rack" },
+		"trim never made":      func(r *cutting.Result) { r.Sticks[0].Trim = measure.Inch },
+		"cost by length":       func(r *cutting.Result) { r.ByLength = true },
 		"values too high": func(r *cutting.Result) {
 			r.Proofs[0].Certificate.Values[0].Worth *= 2
 			r.Proofs[0].Certificate.Bound *= 2
@@ -58,6 +82,45 @@ func last(r *cutting.Result) *cutting.Cut {
 		}
 	}
 	panic("no stick with two pieces")
+}
+
+// TestAWorsePlanIsNotProven takes each stick bought in a dearer length than need
+// be and calls the plan best, however the claim is said to be reached.
+func TestAWorsePlanIsNotProven(t *testing.T) {
+	p := joists()
+	dear := p
+	dear.Stock = p.Stock[1:]
+	worse, err := cutting.Plan(dear)
+	require.NoError(t, err)
+	best, err := cutting.Plan(p)
+	require.NoError(t, err)
+	require.Greater(t, worse.Cost, best.Cost)
+	for _, certificate := range []*cutting.Certificate{nil, best.Proofs[0].Certificate, worse.Proofs[0].Certificate} {
+		worse.Proofs[0].Certificate = certificate
+		worse.Proofs[0].Reached = cutting.ByDuals
+		assert.Error(t, verify.Plan(p, worse))
+	}
+	cost, sticks, ok := verify.Cheapest(p)
+	assert.True(t, ok)
+	assert.Equal(t, best.Cost, cost, "the second method tells of a search that is said to be closed")
+	assert.Equal(t, best.Bought, sticks)
+}
+
+// TestSticksThatTheYardDoesNotHave buys one more than there are.
+func TestSticksThatTheYardDoesNotHave(t *testing.T) {
+	p := joists()
+	r, err := cutting.Plan(p)
+	require.NoError(t, err)
+	bought := map[measure.Length]int{}
+	for _, s := range r.Purchases() {
+		bought[s.Length] = s.Count
+	}
+	for i, s := range p.Stock {
+		p.Stock[i].Sticks = bought[s.Length]
+	}
+	require.NoError(t, verify.Plan(p, r))
+	p.Stock[0].Sticks--
+	assert.ErrorContains(t, verify.Plan(p, r), "the yard has 2")
 }
 
 func TestSheetsThatCannotBeCut(t *testing.T) {
