@@ -119,7 +119,7 @@ func (o *Order) totalFigures() (weight, cost figure.Figure) {
 // tripSet is the loads of the vehicle, those that are alike and follow one another
 // as one.
 func (o *Order) tripSet() figure.Set {
-	set := figure.Set{Name: "loads", Key: "trip", Fields: []figure.Field{
+	set := figure.Set{Name: "trips", Key: "trip", Fields: []figure.Field{
 		{Key: "goods", Means: "what goes on load %", Formula: "each piece into the first load that still carries it"},
 		{Key: "weight", Means: "weight of load %", Formula: "Σ weight of what is on it", From: []string{"yard.payload"}},
 		{Key: "longest", Means: "longest stick on load %", Formula: "the longest of what is on it"},

@@ -92,12 +92,16 @@ func (s *Strength) pierParts(p PierLoad) []pierPart {
 	has := func(id string) bool {
 		return slices.ContainsFunc(s.Loads, func(l Load) bool { return l.ID == id })
 	}
+	var snow []string
+	if has("snow") {
+		snow = []string{"load.snow"}
+	}
 	const running = "reaction of the beam, which runs on between its joints"
 	return []pierPart{
 		{"dead", "own weight of what stands on the pier, with its post", running + ", and of the post", p.Dead, true, []string{"load.surface", "load.joists", "load.beams"}},
-		{"building", "weight of the building, at its most", running, p.Building, has("building.most"), walls},
+		{"building", "weight of the building, at its most", running, p.Building, true, walls},
 		{"live", "floor load, on the worst bays", running + ": every bay that adds is loaded", p.Live, true, patches},
-		{"snow", "snow", running, p.Snow, has("snow"), []string{"load.snow"}},
+		{"snow", "snow", running, p.Snow, true, snow},
 		{"roof_live", "people on the roof", running, p.RoofLive, has("roof_live"), []string{"load.roof_live"}},
 		{"wind", "wind that turns the building over and presses the leeward piers down", "f·H·(arm + post)/distance of the outer rows/piers in a row", p.Wind, s.Wind != nil, []string{"load.wind.across", "load.wind.along"}},
 	}

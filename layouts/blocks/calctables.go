@@ -48,61 +48,8 @@ func assumptionTable(p *calc.Plan) content.Table {
 // fileName is the last part of a file's name: a binder names no folders.
 func fileName(path string) string { return path[strings.LastIndexByte(path, '/')+1:] }
 
-func loadTable(p *calc.Plan) content.Table {
-	c := of(p)
-	t := content.Table{Head: []content.Column{words("Load"), number("Amount"), number("Whole"), words("From")}}
-	for _, l := range p.Strength.Loads {
-		whole := text("")
-		if l.Total != 0 {
-			whole = c.quantity(l.Total)
-		}
-		t.Rows = append(t.Rows, []content.Cell{head(l.What), c.quantity(l.Amount), whole, remembered(l.Source, l.Memory)})
-	}
-	return t
-}
-
-// checkTable lists the checks that rule, failing ones first: of checks that are
-// made at every pier or on every line the worst one; the others stand in the
-// grids of ratios.
-func checkTable(p *calc.Plan) content.Table {
-	c := of(p)
-	t := content.Table{Head: []content.Column{words("Check"), number("Demand"), number("Capacity"), number("Ratio"), words("Verdict"), words("Clause")}, Size: content.Fine}
-	for _, check := range ruling(p) {
-		ratio := text(ratioText(check.Ratio))
-		ratio.Strong = check.Fails()
-		t.Rows = append(t.Rows, []content.Cell{head(check.What), c.quantity(check.Demand), c.quantity(check.Capacity), ratio, text(verdict(check)), remembered(check.Clause, check.Memory)})
-	}
-	return t
-}
-
 // ratioText prints a ratio with as many digits as tell it from one.
 func ratioText(r measure.Ratio) string { return r.Print(measure.Style{}) }
-
-// repeated splits the id of a check that is made at many places, such as
-// pier.B3.soil, into its family, place and kind.
-func repeated(id string) (family, place, kind string, ok bool) {
-	parts := strings.SplitN(id, ".", 3)
-	if len(parts) == 3 && (parts[0] == "pier" || parts[0] == "post" || parts[0] == "beam") {
-		return parts[0], parts[1], parts[2], true
-	}
-	return "", "", "", false
-}
-
-// ruling returns failing checks and, of every kind, the worst. The checks come
-// sorted, so the first of a kind is its worst.
-func ruling(p *calc.Plan) []strength.Check {
-	var list []strength.Check
-	seen := map[string]bool{}
-	for _, check := range p.Strength.Checks {
-		family, _, kind, many := repeated(check.ID)
-		if many && seen[family+kind] && !check.Fails() {
-			continue
-		}
-		seen[family+kind] = true
-		list = append(list, check)
-	}
-	return list
-}
 
 // ratioGrid shows the ratios of checks that are made at many places: a row for
 // each place, a column for each kind.
@@ -111,7 +58,7 @@ func ratioGrid(p *calc.Plan, what string, places []string, families ...string) c
 	ratios := map[string]strength.Check{}
 	var kinds []string
 	for _, check := range p.Strength.Checks {
-		family, place, kind, many := repeated(check.ID)
+		family, place, kind, many := check.Repeated()
 		if !many || !slices.Contains(families, family) {
 			continue
 		}
@@ -162,22 +109,11 @@ func beamCheckTable(p *calc.Plan) content.Table {
 	return ratioGrid(p, "Line", places, "beam")
 }
 
-func verdict(c strength.Check) string {
-	switch {
-	case c.Fails():
-		return "FAILS"
-	case c.Needs != "":
-		return "by others: " + c.Needs
-	default:
-		return "passes"
-	}
-}
-
 // workings shows the working of each check that rules, line by line.
 func workings(p *calc.Plan, _ content.Call) template.HTML {
 	var b strings.Builder
 	b.WriteString(`<div class="workings">`)
-	for _, check := range ruling(p) {
+	for _, check := range p.Strength.Ruling() {
 		if len(check.Working) == 0 {
 			continue
 		}
@@ -189,7 +125,7 @@ func workings(p *calc.Plan, _ content.Call) template.HTML {
 		for _, line := range check.Working {
 			fmt.Fprintf(&b, "<p class=\"line\">%s</p>\n", escape(line))
 		}
-		fmt.Fprintf(&b, "<p class=\"line\"><b>%s / %s = %s, %s</b></p></div>\n", escape(printed(p, check.Demand)), escape(printed(p, check.Capacity)), ratioText(check.Ratio), escape(verdict(check)))
+		fmt.Fprintf(&b, "<p class=\"line\"><b>%s / %s = %s, %s</b></p></div>\n", escape(printed(p, check.Demand)), escape(printed(p, check.Capacity)), ratioText(check.Ratio), escape(check.Verdict()))
 	}
 	b.WriteString("</div>\n")
 	return template.HTML(b.String())
@@ -202,32 +138,4 @@ func printed(p *calc.Plan, q measure.Quantity) string {
 		return ""
 	}
 	return q.Print(p.Style)
-}
-
-// pathTable follows the load of the worst pier down to the soil.
-func pathTable(p *calc.Plan) content.Table {
-	c := of(p)
-	t := content.Table{Head: []content.Column{words("Part"), number("Comes on"), number("Goes down"), words("Working")}}
-	for _, step := range p.Strength.Path {
-		t.Rows = append(t.Rows, []content.Cell{head(step.Part), c.quantity(step.Adds), c.quantity(step.Sum), text(step.Working)})
-	}
-	return t
-}
-
-func equilibriumTable(p *calc.Plan) content.Table {
-	c := of(p)
-	t := content.Table{Head: []content.Column{words("Loads"), number("Applied"), number("Reactions"), number("Difference")}}
-	for _, b := range p.Strength.Balance {
-		t.Rows = append(t.Rows, []content.Cell{head(b.Case), c.quantity(b.Applied), c.quantity(b.Reactions), c.quantity(b.Difference())})
-	}
-	return t
-}
-
-func pierLoadTable(p *calc.Plan) content.Table {
-	c := of(p)
-	t := content.Table{Head: []content.Column{words("Pier"), number("Own weight"), number("Building"), number("Floor load"), number("Snow"), number("Most"), words("Loads together")}, Size: content.Fine}
-	for _, l := range p.Strength.Piers {
-		t.Rows = append(t.Rows, []content.Cell{head(l.Name), c.quantity(l.Dead), c.quantity(l.Building), c.quantity(l.Live), c.quantity(l.Snow), c.quantity(l.Most), text(l.Combination)})
-	}
-	return t
 }
