@@ -6,11 +6,11 @@ import (
 	"slices"
 	"strings"
 
-	"pierbook/calc/crew"
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // pierNames returns the names of the piers, line by line, for the check of all
@@ -27,10 +27,7 @@ func pierNames(f *frame.Frame) []string {
 // unknownSteps reports hours for steps that there are not.
 func unknownSteps(j *job.Job) fault.List {
 	var faults fault.List
-	var steps []string
-	for _, s := range crew.Steps() {
-		steps = append(steps, s.Name)
-	}
+	steps := trade.StepNames()
 	for path, hours := range map[string]map[string]measure.Hours{"crew.rates": j.Crew.Rates, "measured.hours": j.Measured.Hours} {
 		for _, name := range slices.Sorted(maps.Keys(hours)) {
 			if !slices.Contains(steps, name) {

@@ -17,17 +17,29 @@ func (w Weekend) Sets(starts string, style measure.Style) []figure.Set {
 	return []figure.Set{w.stepSet(), w.daySet(starts), w.rateSet(style)}
 }
 
+// tableOfSteps is where the words of a step are from.
+const tableOfSteps = "the table of the steps"
+
 func (w Weekend) stepSet() figure.Set {
 	set := figure.Set{Name: "steps", Key: "crew", Known: []string{"hours", "actual"}, Fields: []figure.Field{
 		{Key: "from", Means: "where the hours are from: %", Formula: "the shop's own where it has them, else the estimate"},
-		{Key: "overnight", Means: "may be left overnight: %", Formula: "by what a night may do to it"},
+		{Key: "title", Means: "name of the step: %", Formula: tableOfSteps},
+		{Key: "hands", Means: "people who can work together: %", Formula: tableOfSteps},
+		{Key: "overnight", Means: "whether and how it may be left overnight: %", Formula: tableOfSteps},
+		{Key: "wait", Means: "may be left overnight: %", Formula: "yes, where the table of the steps begins with it"},
+		{Key: "hold", Means: "hold point at the end: %", Formula: tableOfSteps},
 	}}
 	for _, s := range w.Steps {
 		from := measure.Word("estimate")
 		if s.Own {
 			from = "the shop"
 		}
-		set.Row(s.Name, s.Title, from, measure.Word(s.Overnight))
+		wait := measure.Word("no")
+		if s.MayWait() {
+			wait = "yes"
+		}
+		printed := func(word string) figure.Said { return figure.Said{Quantity: measure.Word(word), Source: s.Source} }
+		set.Row(s.Name, s.Title, from, printed(s.Title), figure.Said{Quantity: measure.Count(s.People), Source: s.Source}, printed(s.Overnight), wait, printed(s.Hold))
 	}
 	return set
 }

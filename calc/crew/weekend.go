@@ -1,6 +1,9 @@
 package crew
 
-import "pierbook/calc/measure"
+import (
+	"pierbook/calc/measure"
+	"pierbook/calc/trade"
+)
 
 // Range is an estimate from a practised crew's hours to a first-timer's.
 type Range struct{ Least, Most measure.Hours }
@@ -10,7 +13,7 @@ func (r Range) Middle() measure.Hours { return (r.Least + r.Most) / 2 }
 
 // Estimate is one step with its hours of work.
 type Estimate struct {
-	Step
+	trade.Step
 	Hours     Range         // of one person: the shop's own where it has them, else as estimated
 	Estimated Range         // by the terms
 	Actual    measure.Hours // of one person, as written down on site, 0 when not
@@ -33,8 +36,8 @@ type Day struct {
 	Parts  []Part
 }
 
-// Left says how the work stands at the end of the day: what the last step of the
-// day says of a night, and whether it ends with the day.
+// Left returns what the last step of the day says of a night, and whether the step
+// ends with the day.
 func (d Day) Left(steps []Estimate) (overnight string, ended bool) {
 	if len(d.Parts) == 0 {
 		return "", true
@@ -69,7 +72,7 @@ const stretch measure.Hours = 0.5
 // actual holds the hours written down on site.
 func Plan(w Work, people int, own, actual map[string]measure.Hours) Weekend {
 	plan := Weekend{Crew: max(people, 1)}
-	for _, step := range Steps() {
+	for _, step := range trade.Steps() {
 		e := estimate(step, w, own[step.Name], actual[step.Name])
 		plan.Steps = append(plan.Steps, e)
 		plan.Total.Least += e.Hours.Least
@@ -79,7 +82,7 @@ func Plan(w Work, people int, own, actual map[string]measure.Hours) Weekend {
 	return plan
 }
 
-func estimate(step Step, w Work, own, actual measure.Hours) Estimate {
+func estimate(step trade.Step, w Work, own, actual measure.Hours) Estimate {
 	e := Estimate{Step: step, Actual: actual}
 	for _, r := range rates {
 		if r.step != step.Name {

@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Common practice, no source: 1.32 craft-hours a cubic yard for piers dug by hand
@@ -64,7 +65,7 @@ func TestDaysHoldEveryHourOnce(t *testing.T) {
 // Each step has at least one term, and every term belongs to a step.
 func TestEveryStepHasRates(t *testing.T) {
 	known := map[string]bool{}
-	for _, s := range Steps() {
+	for _, s := range trade.Steps() {
 		known[s.Name] = false
 	}
 	for _, r := range rates {

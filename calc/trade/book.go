@@ -21,6 +21,7 @@ type book struct {
 	soils   []Soil
 	species []Species
 	uses    []Use
+	steps   []Step
 }
 
 var open atomic.Pointer[book]
@@ -61,6 +62,7 @@ func newBook(texts map[string]string) *book {
 	b.joints = readJoints(rows("joints"), b.nails)
 	b.panels, b.spans, b.boards = readPanels(rows("panels")), readSpans(rows("spans")), readBoards(rows("boards"))
 	b.soils, b.species, b.uses = readSoils(rows("soils")), readSpecies(rows("species")), readUses(rows("uses"))
+	b.steps = readSteps(rows("steps"))
 	return b
 }
 

@@ -1,6 +1,7 @@
 // Package trade holds the facts of the trade, each in one place: tolerances and
 // limits, nails and how joints are nailed, floor panels and boards, soils,
-// species of timber, and the loads of uses.
+// species of timber, the loads of uses, and the steps
+// of the work.
 //
 // The facts stand in text files under tables, a row for each, with a source.
 // The heading of a file names its columns; a bar between two blanks parts the

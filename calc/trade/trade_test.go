@@ -123,6 +123,7 @@ func TestASlipInATableIsTold(t *testing.T) {
 		{"species", "hem_fir | Hem-Fir | 0.43", "hem_fir | Hem-Fir | heavy", "gravity"},
 		{"joints", "| 8d-ring |", "| 9d-ring |", "no 9d-ring"},
 		{"nails", "| 2 in | 0.113 in | no |", "| 2 in | 0.113 in | maybe |", "yes or no"},
+		{"steps", "| no: fix the beams", "| fix the beams", "neither yes nor no"},
 	} {
 		text := trade.TableText(row.table)
 		require.Contains(t, text, row.from)

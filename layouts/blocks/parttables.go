@@ -6,15 +6,15 @@ import (
 	"strings"
 
 	"pierbook/calc"
-	"pierbook/calc/crew"
 	"pierbook/calc/order"
+	"pierbook/calc/trade"
 	"pierbook/content"
 )
 
 // partsOfStep makes the list of parts of each step.
 func partsOfStep() map[string]maker {
 	makers := map[string]maker{}
-	for _, step := range crew.Steps() {
+	for _, step := range trade.Steps() {
 		makers[step.Name] = func(p *calc.Plan, c content.Call) template.HTML { return stepParts(p, step.Name).For(c) }
 	}
 	return makers
