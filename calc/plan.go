@@ -69,10 +69,12 @@ func Work(j *job.Job) (*Plan, fault.List) {
 		return nil, faults
 	}
 	heights := p.heights()
-	p.Strength, bad = strength.Work(strength.Input{Job: j, Frame: p.Frame, Heights: heights})
+	asked := strength.Input{Job: j, Frame: p.Frame, Heights: heights}
+	p.Strength, bad = strength.Work(asked)
 	if !bad.Empty() {
 		return nil, bad
 	}
+	strength.Mend(p.Strength, asked)
 	p.Cuts = yard.Plan(j, p.Frame, p.Ground)
 	p.Sheets = yard.PlanSheets(j)
 	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Ground: p.Ground, SetOut: p.SetOut, Strength: p.Strength, Heights: heights, Cuts: p.Cuts, Sheets: p.Sheets}))

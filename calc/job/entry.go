@@ -79,3 +79,18 @@ func lastDot(path string) int {
 	}
 	return -1
 }
+
+// Basis tells where a value of the job comes from: the job file, or the source
+// of its default.
+func (j *Job) Basis(path string) string {
+	if e, ok := j.Entry(path); ok && e.Source != "" {
+		return e.Source
+	}
+	return "job file"
+}
+
+// Recalled tells values whose default, or its source, is from memory.
+func (j *Job) Recalled(path string) bool {
+	e, ok := j.Entry(path)
+	return ok && e.Memory
+}

@@ -6,6 +6,7 @@ import (
 	"math"
 	"slices"
 
+	"pierbook/calc/frame"
 	"pierbook/calc/measure"
 )
 
@@ -65,157 +66,170 @@ func Overturn(dead, sideways, up measure.Force, factor measure.Ratio, arm, span 
 	return b
 }
 
-// windChecks checks overturning and sliding of building and platform, on the
-// blocks and with the blocks, from both directions, and lists the ties wanted.
-func (c *checker) windChecks(piers []PierLoad) {
-	w := c.wind
+// Anchorage finds what holds platform and building down, and gathers the ties
+// that would be wanted.
+type Anchorage struct {
+	Frame         *frame.Frame
+	Wind          *Wind          // nil when none acts
+	LeastBuilding measure.Force  // the building at its lightest
+	Support       measure.Force  // weight of the support under one pier
+	Seat          measure.Length // of the post over the ground's stone
+	TallestPost   measure.Length
+	Friction      measure.Ratio // of the support on what it stands on
+	Words         Words
+
+	ties []Tie
+}
+
+// InWind checks overturning and sliding of building and platform, on the blocks
+// and with the blocks, from both directions. There is nothing to check without
+// wind.
+func (a *Anchorage) InWind(piers []PierLoad) []Finding {
+	w := a.Wind
 	if w == nil {
-		return
+		return nil
 	}
+	var found []Finding
 	own := measure.Force(0)
 	for _, p := range piers {
 		own += p.Dead
 	}
-	own += c.job.Building.WeightLeast
-	blocks := c.job.Block.Weight.Weight() * measure.Force(len(piers))
-	post, seat := c.tallest(), c.job.Block.SeatHeight
-	for _, push := range []Push{w.Across, w.Along} {
+	own += a.LeastBuilding
+	blocks := a.Support * measure.Force(len(piers))
+	post, seat := a.TallestPost, a.Seat
+	for _, push := range []Thrust{w.Across, w.Along} {
 		onBlocks := Overturn(own, push.Force, w.Up, w.Factor, push.Arm+post, push.Span, 0)
-		withBlocks := Overturn(own+blocks, push.Force, w.Up, w.Factor, push.Arm+post+seat, push.Span, c.rules.StoneFriction)
-		c.overturning(push, onBlocks, "on_blocks", "platform and building on the blocks", onPost)
-		c.overturning(push, withBlocks, "on_stone", "all with the blocks on the stone", intoGround)
-		c.sliding(push, withBlocks, len(piers))
+		withBlocks := Overturn(own+blocks, push.Force, w.Up, w.Factor, push.Arm+post+seat, push.Span, a.Friction)
+		found = append(found,
+			a.overturning(push, onBlocks, "on_blocks", "platform and building on the blocks", onPost),
+			a.overturning(push, withBlocks, "on_stone", "all with the blocks on the stone", intoGround),
+			a.sliding(push, withBlocks, len(piers)))
 	}
-	c.upliftCheck(own, len(piers))
+	return append(found, a.uplift(own, len(piers)))
 }
 
-// joinPiers wants every joint of a pier to hold the sideways force on it, whether
-// or not the building would turn over.
-func (c *checker) joinPiers(piers []PierLoad) {
+// Joints wants every joint of a pier to hold the sideways force on it, whether or
+// not the building would turn over, and checks piers that loads elsewhere lift.
+func (a *Anchorage) Joints(piers []PierLoad) []Finding {
+	var found []Finding
 	for i := range piers {
-		c.tieAt(piers[i].Name, onPost, max(0, -piers[i].Lightest), c.sideways(&piers[i]))
-		c.lifted(&piers[i])
+		a.tieAt(piers[i].Name, onPost, max(0, -piers[i].Lightest), Sideways(&piers[i], a.Wind, len(piers)))
+		found = append(found, a.lifted(&piers[i]))
 	}
+	return found
 }
 
 // lifted asks for a fastening where loads elsewhere lift the beam off its pier:
 // floor load on other bays, or a wall with its roof out past the next line. Piers
 // that stay pressed down get no check.
-func (c *checker) lifted(p *PierLoad) {
+func (a *Anchorage) lifted(p *PierLoad) Finding {
 	if p.Lightest >= 0 {
-		return
+		return Finding{}
 	}
 	down := p.Dead + max(0, p.BuildingLeast)
 	up := down - p.Lightest
-	check := Check{ID: "pier." + p.Name + ".lift", What: "loads elsewhere lifting the beam off " + p.Name, Demand: up, Capacity: down, Ratio: ratioOf(float64(up), float64(down)),
-		Combination: p.LightestUnder, Clause: "statics; floor load on the worst bays", Needs: "a fastening, joists to beam, " + onPost + ", for " + c.words.force(float64(-p.Lightest)) + " up"}
-	c.add(finding{check, func(t words) []string {
+	check := Check{ID: "pier." + p.Name + ".lift", What: "loads elsewhere lifting the beam off " + p.Name, Demand: up, Capacity: down, Ratio: RatioOf(float64(up), float64(down)),
+		Combination: p.LightestUnder, Clause: "statics; floor load on the worst bays", Needs: "a fastening, joists to beam, " + onPost + ", for " + a.Words.Force(float64(-p.Lightest)) + " up"}
+	return Finding{check, func(t Words) []string {
 		return []string{
-			fmt.Sprintf("holds down: own weight %s + building at its lightest %s = %s", t.force(float64(p.Dead)), t.force(float64(max(0, p.BuildingLeast))), t.force(float64(down))),
-			fmt.Sprintf("lifts (%s): building %s, floor load %s, snow %s, roof live load %s, each by its factor: %s", p.LightestUnder, t.force(float64(min(0, p.BuildingLeast))), t.force(float64(p.LiveLeast)), t.force(float64(min(0, p.Snow))), t.force(float64(min(0, p.RoofLive))), t.force(float64(up))),
-			fmt.Sprintf("%s − %s = %s", t.force(float64(down)), t.force(float64(up)), t.force(float64(p.Lightest))),
+			fmt.Sprintf("holds down: own weight %s + building at its lightest %s = %s", t.Force(float64(p.Dead)), t.Force(float64(max(0, p.BuildingLeast))), t.Force(float64(down))),
+			fmt.Sprintf("lifts (%s): building %s, floor load %s, snow %s, roof live load %s, each by its factor: %s", p.LightestUnder, t.Force(float64(min(0, p.BuildingLeast))), t.Force(float64(p.LiveLeast)), t.Force(float64(min(0, p.Snow))), t.Force(float64(min(0, p.RoofLive))), t.Force(float64(up))),
+			fmt.Sprintf("%s − %s = %s", t.Force(float64(down)), t.Force(float64(up)), t.Force(float64(p.Lightest))),
 		}
-	}})
+	}}
 }
 
-func (c *checker) overturning(push Push, b Balanced, id, what, joint string) {
+func (a *Anchorage) overturning(push Thrust, b Balanced, id, what, joint string) Finding {
 	check := Check{ID: "wind." + push.Name + ".overturning_" + id, What: "overturning by wind " + push.Name + " the beams: " + what, Demand: b.Turning, Capacity: b.Resisting,
-		Ratio: ratioOf(float64(b.Turning), float64(b.Resisting)), Combination: "0.6D + 0.6W", Clause: "ASCE 7-16 2.4.1; " + c.wind.source, Memory: c.wind.memory}
-	each := b.Tie / measure.Force(push.perRow)
+		Ratio: RatioOf(float64(b.Turning), float64(b.Resisting)), Combination: "0.6D + 0.6W", Clause: "ASCE 7-16 2.4.1; " + a.Wind.Source, Memory: a.Wind.Memory}
+	each := b.Tie / measure.Force(push.PerRow)
 	if !check.Holds() {
-		check.Needs = fmt.Sprintf("anchorage, %s: %s up at each of the %d piers of the windward row, whichever side that is", joint, c.words.force(float64(each)), push.perRow)
-		c.tie(push, joint, each, b.Sideways/measure.Force(len(c.frame.Piers)))
+		check.Needs = fmt.Sprintf("anchorage, %s: %s up at each of the %d piers of the windward row, whichever side that is", joint, a.Words.Force(float64(each)), push.PerRow)
+		a.tie(push, joint, each, b.Sideways/measure.Force(len(a.Frame.Piers)))
 	}
-	c.add(finding{check, func(t words) []string {
+	return Finding{check, func(t Words) []string {
 		return []string{
-			fmt.Sprintf("D = %s (lightest building, own weight); H = %s × %s = %s; U = %s × %s = %s", t.force(float64(b.Dead)), t.factor(c.wind.Factor), t.force(float64(push.Force)), t.force(float64(b.Sideways)), t.factor(c.wind.Factor), t.force(float64(c.wind.Up)), t.force(float64(b.Up))),
-			fmt.Sprintf("Mo = H·arm + U·s/2 = %s × %s + %s × %s/2 = %s", t.force(float64(b.Sideways)), t.length(b.Arm), t.force(float64(b.Up)), t.length(b.Span), t.moment(float64(b.Turning))),
-			fmt.Sprintf("Mr = 0.6·D·s/2 = 0.6 × %s × %s/2 = %s", t.force(float64(b.Dead)), t.length(b.Span), t.moment(float64(b.Resisting))),
-			fmt.Sprintf("tie on the windward row = (Mo − Mr)/s = %s, %s at each of %d piers", t.force(float64(b.Tie)), t.force(float64(each)), push.perRow),
+			fmt.Sprintf("D = %s (lightest building, own weight); H = %s × %s = %s; U = %s × %s = %s", t.Force(float64(b.Dead)), t.Factor(a.Wind.Factor), t.Force(float64(push.Force)), t.Force(float64(b.Sideways)), t.Factor(a.Wind.Factor), t.Force(float64(a.Wind.Up)), t.Force(float64(b.Up))),
+			fmt.Sprintf("Mo = H·arm + U·s/2 = %s × %s + %s × %s/2 = %s", t.Force(float64(b.Sideways)), t.Length(b.Arm), t.Force(float64(b.Up)), t.Length(b.Span), t.Moment(float64(b.Turning))),
+			fmt.Sprintf("Mr = 0.6·D·s/2 = 0.6 × %s × %s/2 = %s", t.Force(float64(b.Dead)), t.Length(b.Span), t.Moment(float64(b.Resisting))),
+			fmt.Sprintf("tie on the windward row = (Mo − Mr)/s = %s, %s at each of %d piers", t.Force(float64(b.Tie)), t.Force(float64(each)), push.PerRow),
 		}
-	}})
+	}}
 }
 
-// ratioOf is demand over capacity, a large number when there is none.
-func ratioOf(demand, capacity float64) measure.Ratio {
-	if demand <= 0 {
-		return 0
-	}
-	return measure.Ratio(demand / math.Max(capacity, demand/99))
-}
-
-func (c *checker) sliding(push Push, b Balanced, piers int) {
+func (a *Anchorage) sliding(push Thrust, b Balanced, piers int) Finding {
 	check := Check{ID: "wind." + push.Name + ".sliding", What: "sliding of the blocks on the stone by wind " + push.Name + " the beams", Demand: b.Sideways, Capacity: b.Friction,
-		Ratio: ratioOf(float64(b.Sideways), float64(b.Friction)), Combination: "0.6D + 0.6W", Clause: "NAVFAC DM 7.02 (1986) Table 1, concrete on clean gravel 0.55, over 1.5; the 1.5 is from memory", Memory: true}
+		Ratio: RatioOf(float64(b.Sideways), float64(b.Friction)), Combination: "0.6D + 0.6W", Clause: "NAVFAC DM 7.02 Table 1, concrete on clean gravel 0.55, over 1.5; the 1.5 is from memory", Memory: true}
 	if !check.Holds() {
 		each := b.Slide / measure.Force(piers)
-		check.Needs = fmt.Sprintf("anchorage, block to ground: %s sideways at each of %d piers, or an engineer's word that the sunk blocks hold it", c.words.force(float64(each)), piers)
-		for _, p := range c.frame.Piers {
-			c.tieAt(p.Name, intoGround, 0, each)
+		check.Needs = fmt.Sprintf("anchorage, block to ground: %s sideways at each of %d piers, or an engineer's word that the sunk blocks hold it", a.Words.Force(float64(each)), piers)
+		for _, p := range a.Frame.Piers {
+			a.tieAt(p.Name, intoGround, 0, each)
 		}
 	}
-	c.add(finding{check, func(t words) []string {
+	return Finding{check, func(t Words) []string {
 		return []string{
-			fmt.Sprintf("H = %s; N = 0.6·D − U = 0.6 × %s − %s = %s", t.force(float64(b.Sideways)), t.force(float64(b.Dead)), t.force(float64(b.Up)), t.force(0.6*float64(b.Dead)-float64(b.Up))),
-			fmt.Sprintf("friction = μ·N, not below 0, μ = 0.55/1.5 = %.2f: %s", float64(c.rules.StoneFriction), t.force(float64(b.Friction))),
-			fmt.Sprintf("not held: %s", t.force(float64(b.Slide))),
+			fmt.Sprintf("H = %s; N = 0.6·D − U = 0.6 × %s − %s = %s", t.Force(float64(b.Sideways)), t.Force(float64(b.Dead)), t.Force(float64(b.Up)), t.Force(0.6*float64(b.Dead)-float64(b.Up))),
+			fmt.Sprintf("friction = μ·N, not below 0, μ = 0.55/1.5 = %.2f: %s", float64(a.Friction), t.Force(float64(b.Friction))),
+			fmt.Sprintf("not held: %s", t.Force(float64(b.Slide))),
 			"the ground beside a sunk block is left out: frost and digging take it away",
 		}
-	}})
+	}}
 }
 
-// upliftCheck checks the building and platform against being lifted straight up.
-func (c *checker) upliftCheck(own measure.Force, piers int) {
-	up, down := c.wind.Up*measure.Force(c.wind.Factor), 0.6*own
-	check := Check{ID: "wind.uplift", What: "uplift of the roof against building and platform", Demand: up, Capacity: down, Ratio: ratioOf(float64(up), float64(down)),
-		Combination: "0.6D + 0.6W", Clause: "ASCE 7-16 2.4.1; " + c.wind.source, Memory: c.wind.memory}
+// uplift checks the building and platform against being lifted straight up.
+func (a *Anchorage) uplift(own measure.Force, piers int) Finding {
+	up, down := a.Wind.Up*measure.Force(a.Wind.Factor), 0.6*own
+	check := Check{ID: "wind.uplift", What: "uplift of the roof against building and platform", Demand: up, Capacity: down, Ratio: RatioOf(float64(up), float64(down)),
+		Combination: "0.6D + 0.6W", Clause: "ASCE 7-16 2.4.1; " + a.Wind.Source, Memory: a.Wind.Memory}
 	if !check.Holds() {
 		each := (up - down) / measure.Force(piers)
-		check.Needs = fmt.Sprintf("anchorage, beam to post and post to block to ground: %s up at every pier", c.words.force(float64(each)))
-		for _, p := range c.frame.Piers {
-			c.tieAt(p.Name, onPost, each, 0)
+		check.Needs = fmt.Sprintf("anchorage, beam to post and post to block to ground: %s up at every pier", a.Words.Force(float64(each)))
+		for _, p := range a.Frame.Piers {
+			a.tieAt(p.Name, onPost, each, 0)
 		}
 	}
-	c.add(finding{check, func(t words) []string {
+	return Finding{check, func(t Words) []string {
 		return []string{
-			fmt.Sprintf("U = %s × %s = %s", t.factor(c.wind.Factor), t.force(float64(c.wind.Up)), t.force(float64(up))),
-			fmt.Sprintf("0.6·D = 0.6 × %s = %s; ratio %s", t.force(float64(own)), t.force(float64(down)), t.ratio(float64(check.Ratio))),
+			fmt.Sprintf("U = %s × %s = %s", t.Factor(a.Wind.Factor), t.Force(float64(a.Wind.Up)), t.Force(float64(up))),
+			fmt.Sprintf("0.6·D = 0.6 × %s = %s; ratio %s", t.Force(float64(own)), t.Force(float64(down)), t.Ratio(float64(check.Ratio))),
 		}
-	}})
+	}}
 }
 
 // tie wants a hold-down at every pier of both outer rows, for wind comes from
 // either side.
-func (c *checker) tie(push Push, joint string, up, level measure.Force) {
-	for _, p := range c.frame.Piers {
-		outer := p.Line == 0 || p.Line == len(c.frame.Lines)-1
+func (a *Anchorage) tie(push Thrust, joint string, up, level measure.Force) {
+	for _, p := range a.Frame.Piers {
+		outer := p.Line == 0 || p.Line == len(a.Frame.Lines)-1
 		if push.Name == "along" {
-			outer = p.Number == 1 || p.Number == c.frame.PerLine(p.Line)
+			outer = p.Number == 1 || p.Number == a.Frame.PerLine(p.Line)
 		}
 		if outer {
-			c.tieAt(p.Name, joint, up, level)
+			a.tieAt(p.Name, joint, up, level)
 		}
 	}
 }
 
-// sortTies puts the ties in the order of the piers, from the beam down.
-func (c *checker) sortTies() {
+// Ties returns the ties wanted in the order of the piers, from the beam down.
+func (a *Anchorage) Ties() []Tie {
 	at := map[string]int{}
-	for i, p := range c.frame.Piers {
+	for i, p := range a.Frame.Piers {
 		at[p.Name] = i
 	}
-	slices.SortStableFunc(c.ties, func(a, b Tie) int {
-		return cmp.Or(cmp.Compare(at[a.Pier], at[b.Pier]), cmp.Compare(a.Joint, b.Joint))
+	slices.SortStableFunc(a.ties, func(x, y Tie) int {
+		return cmp.Or(cmp.Compare(at[x.Pier], at[y.Pier]), cmp.Compare(x.Joint, y.Joint))
 	})
+	return a.ties
 }
 
 // tieAt keeps the greatest of what is wanted at a pier for each joint.
-func (c *checker) tieAt(pier, joint string, up, level measure.Force) {
-	for i := range c.ties {
-		if t := &c.ties[i]; t.Pier == pier && t.Joint == joint {
+func (a *Anchorage) tieAt(pier, joint string, up, level measure.Force) {
+	for i := range a.ties {
+		if t := &a.ties[i]; t.Pier == pier && t.Joint == joint {
 			t.Up, t.Level = max(t.Up, up), max(t.Level, level)
 			return
 		}
 	}
-	c.ties = append(c.ties, Tie{pier, joint, up, level})
+	a.ties = append(a.ties, Tie{pier, joint, up, level})
 }

@@ -23,48 +23,48 @@ func (b Balance) Difference() measure.Force {
 }
 
 // balances sums loads and reactions up for each case that is present.
-func (c *checker) balances() []Balance {
+func (t *Trial) balances() []Balance {
 	var all []Balance
 	for kind := range caseCount {
-		if kind == windCase || !c.loads.present[kind] {
+		if kind == windCase || !t.Loads.Present[kind] {
 			continue
 		}
 		b := Balance{Case: caseNames[kind]}
 		var parts []string
-		b.Applied, parts = c.applied(kind)
-		for i := range c.lines {
-			for _, r := range c.lines[i].reactions[kind].whole {
+		b.Applied, parts = t.applied(kind)
+		for i := range t.Lines {
+			for _, r := range t.Lines[i].Reactions[kind].Whole {
 				b.Reactions += measure.Force(r)
 			}
 		}
-		b.Working = fmt.Sprintf("%s = %s; reactions of all piers %s", strings.Join(parts, " + "), c.words.force(float64(b.Applied)), c.words.force(float64(b.Reactions)))
+		b.Working = fmt.Sprintf("%s = %s; reactions of all piers %s", strings.Join(parts, " + "), t.Words.Force(float64(b.Applied)), t.Words.Force(float64(b.Reactions)))
 		all = append(all, b)
 	}
 	return all
 }
 
 // applied adds up what a case puts on the platform, and says of what.
-func (c *checker) applied(kind loadCase) (measure.Force, []string) {
+func (t *Trial) applied(kind Case) (measure.Force, []string) {
 	sum, parts := 0.0, []string{}
 	add := func(load float64, what string) {
 		if load != 0 {
 			sum += load
-			parts = append(parts, c.words.force(load)+" "+what)
+			parts = append(parts, t.Words.Force(load)+" "+what)
 		}
 	}
-	add(c.loads.area[kind]*float64(c.frame.Length.Times(c.frame.Width)), "on the floor")
+	add(t.Loads.Area[kind]*float64(t.frame.Length.Times(t.frame.Width)), "on the floor")
 	strips := 0.0
-	for _, s := range c.loads.strips {
-		if s.kind == kind {
-			strips += s.total()
+	for _, s := range t.Loads.Strips {
+		if s.Kind == kind {
+			strips += s.Total()
 		}
 	}
 	add(strips, "along walls and rims")
 	if kind == deadCase {
-		add(c.loads.beam*c.beamMetres(), "of beams")
+		add(t.Loads.Beam*BeamMetres(t.frame), "of beams")
 	}
 	if kind == liveCase {
-		for _, p := range c.in.Patches {
+		for _, p := range t.in.Patches {
 			add(float64(p.Load), "of "+p.Name)
 		}
 	}

@@ -8,7 +8,6 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
-	"pierbook/calc/statics"
 )
 
 // Roofs are taken to weigh at most 10 psf (24 CFR 3285.303, notes to Table 1)
@@ -22,35 +21,38 @@ const (
 )
 
 // building carries walls and roof down to the floor as loads along lines.
-func (c *checker) building() {
-	b := c.job.Building
+func (g *gatherer) building() {
+	b := g.job.Building
 	if b == nil {
-		c.openFloor()
+		g.openFloor()
 		return
 	}
-	walls := c.walls(b)
-	plan := c.roofPlan(b.Roof)
+	if b.WeightMost > 0 {
+		g.loads.LightShare = float64(b.WeightLeast / b.WeightMost)
+	}
+	walls := g.walls(b)
+	plan := g.roofPlan(b.Roof)
 	roof := min(psf(roofDeadPSF).On(plan), b.WeightMost/2)
-	snow, live := c.snow().On(plan), psf(roofLivePSF).On(plan)
+	snow, live := g.snow().On(plan), psf(roofLivePSF).On(plan)
 	for _, w := range walls {
 		long := w.Long().Metres()
 		dead := (float64(b.WeightMost-roof)*float64(w.ShareOfWallsMass) + float64(roof)*float64(w.ShareOfRoof)) / long
-		c.line(buildingCase, w, dead)
-		c.line(snowCase, w, float64(snow)*float64(w.ShareOfRoof)/long)
-		c.line(roofCase, w, float64(live)*float64(w.ShareOfRoof)/long)
+		g.line(buildingCase, w, dead)
+		g.line(snowCase, w, float64(snow)*float64(w.ShareOfRoof)/long)
+		g.line(roofCase, w, float64(live)*float64(w.ShareOfRoof)/long)
 	}
-	c.loads.present[buildingCase] = b.WeightMost > 0
-	c.loads.present[snowCase], c.loads.present[roofCase] = snow > 0, true
-	if !c.quiet {
-		c.buildingItems(b, plan, roof, snow, live)
-		c.wallItems(walls, roof, snow)
+	g.loads.Present[buildingCase] = b.WeightMost > 0
+	g.loads.Present[snowCase], g.loads.Present[roofCase] = snow > 0, true
+	if !g.in.Quiet {
+		g.buildingItems(b, plan, roof, snow, live)
+		g.wallItems(walls, roof, snow)
 	}
 }
 
 // wallItems lists each wall by its length: its own share, and what it carries of
 // roof and snow.
-func (c *checker) wallItems(walls []Wall, roof, snow measure.Force) {
-	t, mass := c.words, c.job.Building.WeightMost-roof
+func (g *gatherer) wallItems(walls []Wall, roof, snow measure.Force) {
+	t, mass := g.words, g.job.Building.WeightMost-roof
 	for i, w := range walls {
 		long := w.Long()
 		per := func(f measure.Force, share measure.Ratio) float64 {
@@ -58,71 +60,60 @@ func (c *checker) wallItems(walls []Wall, roof, snow measure.Force) {
 		}
 		own, over, snowed := per(mass, w.ShareOfWallsMass), per(roof, w.ShareOfRoof), per(snow, w.ShareOfRoof)
 		what := w.Name
-		if c.given(w.Name) {
+		if g.given(w.Name) {
 			what = "wall " + w.Name
 		}
-		what += fmt.Sprintf(", %s long: itself", t.length(long))
-		working := fmt.Sprintf("%s × %.3f / %s = %s", t.force(float64(mass)), float64(w.ShareOfWallsMass), t.length(long), t.line(own))
+		what += fmt.Sprintf(", %s long: itself", t.Length(long))
+		working := fmt.Sprintf("%s × %.3f / %s = %s", t.Force(float64(mass)), float64(w.ShareOfWallsMass), t.Length(long), t.Line(own))
 		from := []string{"load.walls"}
 		if w.CarriesRoof {
 			what += " and its share of the roof"
-			working += fmt.Sprintf("; roof %s × %.3f / %s = %s", t.force(float64(roof)), float64(w.ShareOfRoof), t.length(long), t.line(over))
+			working += fmt.Sprintf("; roof %s × %.3f / %s = %s", t.Force(float64(roof)), float64(w.ShareOfRoof), t.Length(long), t.Line(over))
 			from = append(from, "load.roof")
 			if snow > 0 {
-				working += "; snow besides " + t.line(snowed)
+				working += "; snow besides " + t.Line(snowed)
 				from = append(from, "load.snow")
 			}
 		}
-		c.loads.add(Load{ID: fmt.Sprintf("wall.%d", i+1), What: what, Amount: measure.LineLoad(own + over), Source: c.restsOn(w), Formula: "walls · its length / all lengths + roof · its share, by its length", Working: working, From: from})
+		g.loads.list(Load{ID: fmt.Sprintf("wall.%d", i+1), What: what, Amount: measure.LineLoad(own + over), Source: g.restsOn(w), Formula: "walls · its length / all lengths + roof · its share, by its length", Working: working, From: from})
 	}
 }
 
 // given says whether a wall stands in the job under that name.
-func (c *checker) given(name string) bool {
-	_, ok := c.job.Building.Walls[name]
+func (g *gatherer) given(name string) bool {
+	_, ok := g.job.Building.Walls[name]
 	return ok
 }
 
 // restsOn says which lines take a wall, and by what share.
-func (c *checker) restsOn(w Wall) string {
+func (g *gatherer) restsOn(w Wall) string {
 	if w.X1 == w.X2 {
 		return "stands along a joist, which takes it to the lines it crosses"
 	}
 	var parts []string
-	for i, share := range c.floorShares(w.Y1) {
+	for i, share := range g.in.Shares(w.Y1) {
 		if math.Abs(share) >= 0.005 {
-			parts = append(parts, fmt.Sprintf("%.0f%% on line %s", share*100, c.frame.Lines[i].Name))
+			parts = append(parts, fmt.Sprintf("%.0f%% on line %s", share*100, g.frame.Lines[i].Name))
 		}
 	}
 	return "through the joists: " + strings.Join(parts, ", ")
 }
 
-// floorShares returns what each line gets of a load along y, before the floor's
-// own run is prepared.
-func (c *checker) floorShares(y measure.Length) []float64 {
-	r, _ := c.floorRun()
-	g, err := statics.NewGauges().Of(r, nil)
-	if err != nil {
-		return nil
-	}
-	return (&statics.Crossing{Gauge: g}).Share(y.Metres())
-}
-
-func (c *checker) line(kind loadCase, w Wall, size float64) {
+func (g *gatherer) line(kind Case, w Wall, size float64) {
 	if size == 0 {
 		return
 	}
-	c.loads.strips = append(c.loads.strips, strip{kind, min(w.X1, w.X2).Metres(), min(w.Y1, w.Y2).Metres(), max(w.X1, w.X2).Metres(), max(w.Y1, w.Y2).Metres(), size, w.Name})
+	g.loads.Strips = append(g.loads.Strips, Strip{kind, min(w.X1, w.X2).Metres(), min(w.Y1, w.Y2).Metres(), max(w.X1, w.X2).Metres(), max(w.Y1, w.Y2).Metres(), size, w.Name})
 }
 
 // openFloor lets snow lie on a floor without a building, by itself and not with
 // the live load at full size.
-func (c *checker) openFloor() {
-	snow := c.snow()
-	c.loads.area[snowCase] = float64(snow)
-	c.loads.present[snowCase] = snow > 0
-	if !c.quiet && snow > 0 {
-		c.loads.add(c.snowItem("snow on the open floor, the ground snow load in full", snow.On(c.frame.Length.Times(c.frame.Width))))
+func (g *gatherer) openFloor() {
+	snow := g.snow()
+	g.loads.Area[snowCase] = float64(snow)
+	g.loads.Present[snowCase] = snow > 0
+	if !g.in.Quiet && snow > 0 {
+		g.loads.list(g.snowItem("snow on the open floor, the ground snow load in full", snow.On(g.frame.Length.Times(g.frame.Width))))
 	}
 }
 
@@ -140,28 +131,28 @@ func importance(category string) measure.Stress {
 
 // snow returns the snow load: that of the ground in full, without any reduction
 // for slope, wind or warmth, times the importance factor.
-func (c *checker) snow() measure.Stress {
-	return c.job.Site.GroundSnow * importance(c.rules.RiskCategory)
+func (g *gatherer) snow() measure.Stress {
+	return g.job.Site.GroundSnow * importance(g.in.RiskCategory)
 }
 
-func (c *checker) snowItem(what string, total measure.Force) Load {
-	t := c.words
-	return Load{ID: "snow", What: what, Amount: c.snow(), Total: total, Source: c.basis("site.ground_snow") + "; importance by ASCE 7-16 Table 1.5-2", Path: "site.ground_snow", Memory: c.rules.RiskCategory != "II",
-		Formula: "S = ground snow · importance", Working: fmt.Sprintf("%s × %.1f = %s", t.pressure(c.job.Site.GroundSnow), float64(importance(c.rules.RiskCategory)), t.pressure(c.snow())), From: []string{"design.risk_category"}}
+func (g *gatherer) snowItem(what string, total measure.Force) Load {
+	t := g.words
+	return Load{ID: "snow", What: what, Amount: g.snow(), Total: total, Source: g.job.Basis("site.ground_snow") + "; importance by ASCE 7-16 Table 1.5-2", Path: "site.ground_snow", Memory: g.in.RiskCategory != "II",
+		Formula: "S = ground snow · importance", Working: fmt.Sprintf("%s × %.1f = %s", t.Pressure(g.job.Site.GroundSnow), float64(importance(g.in.RiskCategory)), t.Pressure(g.snow())), From: []string{"design.risk_category"}}
 }
 
 // roofPlan returns the area of the roof in plan with its overhang on all sides.
-func (c *checker) roofPlan(r job.Roof) measure.Area {
-	return (c.frame.Length + 2*r.Overhang).Times(c.frame.Width + 2*r.Overhang)
+func (g *gatherer) roofPlan(r job.Roof) measure.Area {
+	return (g.frame.Length + 2*r.Overhang).Times(g.frame.Width + 2*r.Overhang)
 }
 
 // walls returns the walls of the building: those given, or the four outer ones.
 // The eaves walls share the roof; a hip roof stands on all four by their length.
-func (c *checker) walls(b *job.Building) []Wall {
-	given := c.in.Walls
+func (g *gatherer) walls(b *job.Building) []Wall {
+	given := g.in.Walls
 	if given == nil {
 		half := wallDepth / 2
-		l, w := c.frame.Length, c.frame.Width
+		l, w := g.frame.Length, g.frame.Width
 		along := b.Roof.Eaves != "along_width"
 		given = []Wall{
 			{Name: "wall over the side of line A", Y1: half, X2: l, Y2: half, CarriesRoof: along},
@@ -191,45 +182,45 @@ func shareOut(walls []Wall, allCarry bool) []Wall {
 	return walls
 }
 
-func (c *checker) buildingItems(b *job.Building, plan measure.Area, roof, snow, live measure.Force) {
-	w := c.words.style
+func (g *gatherer) buildingItems(b *job.Building, plan measure.Area, roof, snow, live measure.Force) {
+	w := g.words.Style
 	shape := b.Roof.Shape + " roof"
-	c.loads.add(
-		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: c.basis("building.weight.most"), Path: "building.weight.most", Memory: c.recalled("building.weight.most")},
-		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: c.basis("building.weight.least"), Path: "building.weight.least", Memory: c.recalled("building.weight.least")},
-		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303 (2015), notes to Table 1: 10 psf of roof; at most half of the building",
+	g.loads.list(
+		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: g.job.Basis("building.weight.most"), Path: "building.weight.most", Memory: g.job.Recalled("building.weight.most")},
+		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: g.job.Basis("building.weight.least"), Path: "building.weight.least", Memory: g.job.Recalled("building.weight.least")},
+		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303, notes to Table 1: 10 psf of roof; at most half of the building",
 			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", psf(roofDeadPSF).Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
 		Load{ID: "walls", What: "of which the walls, evenly along their length", Amount: b.WeightMost - roof, Formula: "walls = building − roof",
 			Working: fmt.Sprintf("%s − %s = %s", b.WeightMost.Print(w), roof.Print(w), (b.WeightMost - roof).Print(w)), From: []string{"load.building.most", "load.roof"}},
 		Load{ID: "roof_live", What: "people on the roof", Amount: psf(roofLivePSF), Total: live, Source: "IRC 2021 Table R301.6, the greatest row", Memory: true})
 	if snow > 0 {
-		c.loads.add(c.snowItem("snow on the roof, the ground snow load in full on its plan", snow))
+		g.loads.list(g.snowItem("snow on the roof, the ground snow load in full on its plan", snow))
 	}
 }
 
 // offPlatform faults walls and patches that do not stand on the floor.
-func (c *checker) offPlatform() {
-	l, w := c.frame.Length, c.frame.Width
+func (g *gatherer) offPlatform() {
+	l, w := g.frame.Length, g.frame.Width
 	off := func(x1, y1, x2, y2 measure.Length) bool {
 		return min(x1, x2) < 0 || min(y1, y2) < 0 || max(x1, x2) > l || max(y1, y2) > w
 	}
-	within := fmt.Sprintf("keep it within %s along the beams and %s across them", c.words.length(l), c.words.length(w))
-	for _, wall := range c.in.Walls {
+	within := fmt.Sprintf("keep it within %s along the beams and %s across them", g.words.Length(l), g.words.Length(w))
+	for _, wall := range g.in.Walls {
 		switch {
 		case off(wall.X1, wall.Y1, wall.X2, wall.Y2):
-			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q stands off the platform", wall.Name), within)
+			g.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q stands off the platform", wall.Name), within)
 		case wall.Long() == 0:
-			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q has no length", wall.Name), "give it a from and a to that differ")
+			g.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q has no length", wall.Name), "give it a from and a to that differ")
 		case wall.X1 != wall.X2 && wall.Y1 != wall.Y2:
-			c.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q runs neither along nor across the beams", wall.Name), "give it two ends with one x or one y")
+			g.wrong("building.walls."+wall.Name, fmt.Sprintf("the wall %q runs neither along nor across the beams", wall.Name), "give it two ends with one x or one y")
 		}
 	}
-	for _, p := range c.in.Patches {
+	for _, p := range g.in.Patches {
 		switch {
 		case off(p.X, p.Y, p.X+p.Length, p.Y+p.Width):
-			c.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q stands off the platform", p.Name), within)
+			g.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q stands off the platform", p.Name), within)
 		case p.Load < 0 || p.Length <= 0 || p.Width <= 0:
-			c.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q of %s on %s by %s is none", p.Name, p.Load.Print(c.words.style), c.words.length(p.Length), c.words.length(p.Width)), "give a load and a size above 0")
+			g.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q of %s on %s by %s is none", p.Name, p.Load.Print(g.words.Style), g.words.Length(p.Length), g.words.Length(p.Width)), "give a load and a size above 0")
 		}
 	}
 }

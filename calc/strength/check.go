@@ -14,7 +14,7 @@ type Check struct {
 	Demand, Capacity measure.Quantity
 	Ratio            measure.Ratio // demand over capacity
 	Combination      string        // of loads, empty where none applies
-	Duration         Duration      // CD of that combination, 0 where none enters
+	Duration         measure.Ratio // CD of that combination, 0 where none enters
 	Stability        measure.Ratio // CL or CP, 0 where neither enters
 	Area             measure.Ratio // Cb, 0 where it does not enter
 	Clause           string        // with its edition
@@ -35,9 +35,9 @@ func (c Check) Holds() bool { return c.Ratio <= slack }
 // Fails says whether the part cannot, and nothing by others would mend it.
 func (c Check) Fails() bool { return !c.Holds() && c.Needs == "" }
 
-// sortChecks puts failing checks first, then those that need work by others,
+// Sort puts failing checks first, then those that need work by others,
 // then by falling ratio.
-func sortChecks(checks []Check) {
+func Sort(checks []Check) {
 	rank := func(c Check) int {
 		switch {
 		case c.Fails():
@@ -52,39 +52,12 @@ func sortChecks(checks []Check) {
 	})
 }
 
-// Worst returns the check with the greatest ratio among those that the drawn
-// frame must hold by itself, and whether there is one.
-func (s *Strength) Worst() (Check, bool) {
-	var worst Check
-	found := false
-	for _, c := range s.Checks {
-		if c.Needs != "" && !c.Holds() {
-			continue
-		}
-		if !found || c.Ratio > worst.Ratio {
-			worst, found = c, true
-		}
-	}
-	return worst, found
-}
-
-// Failing returns how many checks fail.
-func (s *Strength) Failing() int {
-	n := 0
-	for _, c := range s.Checks {
-		if c.Fails() {
-			n++
-		}
-	}
-	return n
-}
-
-// Find returns the check with the id and whether there is one.
-func (s *Strength) Find(id string) (Check, bool) {
-	for _, c := range s.Checks {
-		if c.ID == id {
-			return c, true
-		}
-	}
-	return Check{}, false
+// Remedy is one change of the frame that mends a failing check.
+type Remedy struct {
+	Change string   // "frame.beams.lines: 4"
+	Words  string   // "one more beam line"
+	Cost   string   // against the frame as it stands: "$42.00 more"
+	Mends  bool     // no check fails with it
+	Helps  []string // the kinds of check that it mends, when it does not mend all
+	Worst  measure.Ratio
 }

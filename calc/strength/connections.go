@@ -79,33 +79,31 @@ const (
 	wetNails       = 0.7  // CM of lateral values, NDS 2018 Table 11.3.3, from memory
 )
 
-// joistToenails checks that wind across the joists does not push them off the
+// Toenails checks that wind across the joists does not push them off the
 // beams: three 8d common toenails at each crossing (fastening schedule of IBC
 // 2304.10.1), the wind shared by all crossings.
-func (c *checker) joistToenails() {
-	g := c.joist.Values.SpecificGravity
-	if c.wind == nil || c.between() || g == 0 {
-		return
+func (m Member) Toenails(push measure.Force, crossings int) Finding {
+	g := m.Values.SpecificGravity
+	if g == 0 {
+		return Finding{}
 	}
-	push := max(c.wind.Across.Force, c.wind.Along.Force) * measure.Force(c.wind.Factor)
-	crossings := len(c.frame.Joists) * len(c.frame.Lines)
 	each := push / measure.Force(crossings)
 	nail := CommonNails[0]
 	point := nail.Length.Scale(2.0 / 3) // a third of the nail in the joist, along the slope
 	z := Lateral(g, nail, nail.Length/3, point)
 	wet := 1.0
-	if c.joist.Service.Wet {
+	if m.Service.Wet {
 		wet = wetNails
 	}
 	factor := float64(TenMinutes) * toenailLateral * wet * float64(PenetrationFactor(point, nail.Diameter))
 	capacity := 3 * z * measure.Force(factor)
 	check := Check{ID: "joist.toenails", What: "joist to beam, sideways in wind", Demand: each, Capacity: capacity, Ratio: measure.Ratio(each / capacity), Combination: "0.6D + 0.6W",
-		Clause: "NDS 2018 12.3, 12.5.4; IBC 2018 Table 2304.10.1: three 8d common toenails", Memory: true}
-	c.add(finding{check, func(t words) []string {
+		Clause: "NDS 2018 12.3, 12.5.4; IBC 2304.10.1: three 8d common toenails", Memory: true}
+	return Finding{check, func(t Words) []string {
 		return []string{
-			fmt.Sprintf("H/crossings = %s/%d = %s", t.force(float64(push)), crossings, t.force(float64(each))),
-			fmt.Sprintf("Z = %s for one %s in G %s", t.force(float64(z)), nail.Name, t.factor(g)),
-			fmt.Sprintf("3·Z·CD·Ctn·CM = 3 × %s × 1.6 × 0.83 × %.2g = %s; ratio %s", t.force(float64(z)), wet, t.force(float64(capacity)), t.ratio(float64(check.Ratio))),
+			fmt.Sprintf("H/crossings = %s/%d = %s", t.Force(float64(push)), crossings, t.Force(float64(each))),
+			fmt.Sprintf("Z = %s for one %s in G %s", t.Force(float64(z)), nail.Name, t.Factor(g)),
+			fmt.Sprintf("3·Z·CD·Ctn·CM = 3 × %s × 1.6 × 0.83 × %.2g = %s; ratio %s", t.Force(float64(z)), wet, t.Force(float64(capacity)), t.Ratio(float64(check.Ratio))),
 		}
-	}})
+	}}
 }

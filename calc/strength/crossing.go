@@ -3,47 +3,64 @@ package strength
 import (
 	"slices"
 
+	"pierbook/calc/frame"
+	"pierbook/calc/measure"
 	"pierbook/calc/statics"
 )
 
-// cross prepares the floor's run across the lines.
-func (c *checker) cross() bool {
-	r, marks := c.floorRun()
-	g, err := c.store.Of(r, marks)
-	if err != nil {
-		c.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
-		return false
-	}
-	c.floor = &statics.Crossing{Gauge: g}
-	return true
+// Floor is the floor under its loads as it crosses the beam lines: what a metre
+// of it, or one joist, puts on each of them.
+type Floor struct {
+	statics.Crossing
+	Frame   *frame.Frame
+	Loads   *Acting
+	Between bool // joists hang between the beams
 }
 
-// floorRun returns the floor's run, and the places of the loads along the lines.
-func (c *checker) floorRun() (statics.Run, []float64) {
-	r := statics.Run{End: c.frame.Width.Metres()}
-	for _, line := range c.frame.Lines {
-		r.Supports = append(r.Supports, line.Y.Metres())
-		r.Hinges = append(r.Hinges, c.between())
-	}
-	if c.between() {
-		r.Start, r.End = r.Supports[0], r.Supports[len(r.Supports)-1]
-	}
+// Cross prepares the floor's run across the lines. It fails with fewer than two.
+func Cross(f *frame.Frame, a *Acting, between bool, store *statics.Gauges) (*Floor, error) {
 	var marks []float64
-	for _, s := range c.loads.strips {
-		if s.alongX() && !slices.Contains(marks, s.y1) {
-			marks = append(marks, s.y1)
+	for _, s := range a.Strips {
+		if s.AlongX() && !slices.Contains(marks, s.Y1) {
+			marks = append(marks, s.Y1)
 		}
 	}
 	slices.Sort(marks)
-	return r, marks
+	g, err := store.Of(floorRun(f, between), marks)
+	if err != nil {
+		return nil, err
+	}
+	return &Floor{Crossing: statics.Crossing{Gauge: g}, Frame: f, Loads: a, Between: between}, nil
 }
 
-func (c *checker) between() bool { return c.job.Frame.Joists.Sit == "between_beams" }
+// Shares returns a function that tells what each line gets of a load along y,
+// whatever else stands on the floor; nil of a floor that stands on one line.
+func Shares(f *frame.Frame, between bool) func(y measure.Length) []float64 {
+	return func(y measure.Length) []float64 {
+		g, err := statics.NewGauges().Of(floorRun(f, between), nil)
+		if err != nil {
+			return nil
+		}
+		return (&statics.Crossing{Gauge: g}).Share(y.Metres())
+	}
+}
 
-// liveShare returns the most, the least and the whole that each line gets of one
+func floorRun(f *frame.Frame, between bool) statics.Run {
+	r := statics.Run{End: f.Width.Metres()}
+	for _, line := range f.Lines {
+		r.Supports = append(r.Supports, line.Y.Metres())
+		r.Hinges = append(r.Hinges, between)
+	}
+	if between {
+		r.Start, r.End = r.Supports[0], r.Supports[len(r.Supports)-1]
+	}
+	return r
+}
+
+// LiveShare returns the most, the least and the whole that each line gets of one
 // newton per square metre of live load, by metre of line.
-func (c *checker) liveShare() (most, least, whole []float64) {
-	g := c.floor.Gauge
+func (x *Floor) LiveShare() (most, least, whole []float64) {
+	g := x.Gauge
 	n := len(g.Run.Supports)
 	most, least, whole = make([]float64, n), make([]float64, n), make([]float64, n)
 	for _, u := range g.Unit {
@@ -53,7 +70,7 @@ func (c *checker) liveShare() (most, least, whole []float64) {
 			whole[i] += r
 		}
 	}
-	near, far := c.floor.Edges(c.frame.Width.Metres())
+	near, far := x.Edges(x.Frame.Width.Metres())
 	most[0], whole[0] = most[0]+near, whole[0]+near
 	most[n-1], whole[n-1] = most[n-1]+far, whole[n-1]+far
 	return most, least, whole
@@ -61,15 +78,15 @@ func (c *checker) liveShare() (most, least, whole []float64) {
 
 // joistPlaces returns the tributary width of each joist place along x: joists
 // of several bays at one place count once.
-func (c *checker) joistPlaces() (centres, widths []float64) {
-	for _, j := range c.frame.Joists {
-		if x := j.Centre.Metres(); !slices.Contains(centres, x) {
-			centres = append(centres, x)
+func (x *Floor) joistPlaces() (centres, widths []float64) {
+	for _, j := range x.Frame.Joists {
+		if at := j.Centre.Metres(); !slices.Contains(centres, at) {
+			centres = append(centres, at)
 		}
 	}
 	slices.Sort(centres)
 	for i := range centres {
-		from, to := 0.0, c.frame.Length.Metres()
+		from, to := 0.0, x.Frame.Length.Metres()
 		if i > 0 {
 			from = (centres[i-1] + centres[i]) / 2
 		}
@@ -81,67 +98,68 @@ func (c *checker) joistPlaces() (centres, widths []float64) {
 	return centres, widths
 }
 
-// onLine is what one beam line gets.
-type onLine struct {
-	fixed                        [caseCount][]statics.Push
-	liveMost, liveLeast, liveAll float64 // N/m
-	patches                      []statics.Push
+// OnLine is what one beam line gets.
+type OnLine struct {
+	Fixed                        [caseCount][]statics.Push
+	LiveMost, LiveLeast, LiveAll float64 // N/m
+	Patches                      []statics.Push
 }
 
-// lineLoads carries everything on the floor through the joists to the lines.
-func (c *checker) lineLoads() []onLine {
-	n, length := len(c.frame.Lines), c.frame.Length.Metres()
-	lines := make([]onLine, n)
-	most, least, whole := c.liveShare()
-	p := c.loads.area[liveCase]
+// LineLoads carries everything on the floor through the joists to the lines.
+func (x *Floor) LineLoads() []OnLine {
+	f, a := x.Frame, x.Loads
+	n, length := len(f.Lines), f.Length.Metres()
+	lines := make([]OnLine, n)
+	most, least, whole := x.LiveShare()
+	p := a.Area[liveCase]
 	for i := range lines {
-		lines[i].liveMost, lines[i].liveLeast, lines[i].liveAll = p*most[i], p*least[i], p*whole[i]
-		for kind, area := range c.loads.area {
-			if area != 0 && loadCase(kind) != liveCase {
-				lines[i].put(loadCase(kind), statics.Push{From: 0, To: length, Size: area * whole[i]})
+		lines[i].LiveMost, lines[i].LiveLeast, lines[i].LiveAll = p*most[i], p*least[i], p*whole[i]
+		for kind, area := range a.Area {
+			if area != 0 && Case(kind) != liveCase {
+				lines[i].put(Case(kind), statics.Push{From: 0, To: length, Size: area * whole[i]})
 			}
 		}
-		line := c.frame.Lines[i]
-		lines[i].put(deadCase, statics.Push{From: line.Start.Metres(), To: line.End.Metres(), Size: c.loads.beam})
+		line := f.Lines[i]
+		lines[i].put(deadCase, statics.Push{From: line.Start.Metres(), To: line.End.Metres(), Size: a.Beam})
 	}
-	for _, s := range c.loads.strips {
-		c.carryStrip(lines, s)
+	for _, s := range a.Strips {
+		x.carryStrip(lines, s)
 	}
-	for _, patch := range c.in.Patches {
-		shares := c.floor.Across(patch.Y.Metres(), (patch.Y + patch.Width).Metres()).Reactions
+	for _, patch := range a.Patches {
+		shares := x.Across(patch.Y.Metres(), (patch.Y + patch.Width).Metres()).Reactions
 		for i, share := range shares {
 			size := float64(patch.Load) / float64(patch.Length.Times(patch.Width)) * share
-			lines[i].patches = append(lines[i].patches, statics.Push{From: patch.X.Metres(), To: (patch.X + patch.Length).Metres(), Size: size})
+			lines[i].Patches = append(lines[i].Patches, statics.Push{From: patch.X.Metres(), To: (patch.X + patch.Length).Metres(), Size: size})
 		}
 	}
 	return lines
 }
 
-func (l *onLine) put(kind loadCase, p statics.Push) {
+func (l *OnLine) put(kind Case, p statics.Push) {
 	if p.Size != 0 {
-		l.fixed[kind] = append(l.fixed[kind], p)
+		l.Fixed[kind] = append(l.Fixed[kind], p)
 	}
 }
 
 // carryStrip shares a wall or rim out: along the lines through every joist it
 // crosses, across them through the joist under it.
-func (c *checker) carryStrip(lines []onLine, s strip) {
-	if s.alongX() {
-		for i, share := range c.floor.Share(s.y1) {
-			lines[i].put(s.kind, statics.Push{From: s.x1, To: s.x2, Size: s.size * share})
+func (x *Floor) carryStrip(lines []OnLine, s Strip) {
+	if s.AlongX() {
+		for i, share := range x.Share(s.Y1) {
+			lines[i].put(s.Kind, statics.Push{From: s.X1, To: s.X2, Size: s.Size * share})
 		}
 		return
 	}
-	for i, r := range c.floor.Across(s.y1, s.y2).Reactions {
-		lines[i].put(s.kind, statics.Push{From: s.x1, To: s.x1, Size: r * s.size})
+	for i, r := range x.Across(s.Y1, s.Y2).Reactions {
+		lines[i].put(s.Kind, statics.Push{From: s.X1, To: s.X1, Size: r * s.Size})
 	}
 }
 
-// beamRun returns the run of a line's beam.
-func (c *checker) beamRun(line int) statics.Run {
-	l := c.frame.Lines[line]
+// BeamRun returns the run of a line's beam, without its joints.
+func BeamRun(f *frame.Frame, line int) statics.Run {
+	l := f.Lines[line]
 	r := statics.Run{Start: l.Start.Metres(), End: l.End.Metres()}
-	for _, p := range c.frame.Piers {
+	for _, p := range f.Piers {
 		if p.Line == line {
 			r.Supports = append(r.Supports, p.X.Metres())
 		}

@@ -22,67 +22,68 @@ type Curves struct {
 	Deflection                   []measure.Length // without creep
 }
 
-// curves draws the envelope of a member.
-func (c *checker) curves(s *subject) *Curves {
-	g := s.gauge
-	k := &Curves{What: s.what, Capacity: measure.Moment(float64(s.member.Values.Bending) * s.modulus())}
+// curves draws the envelope of the bar that governs bending.
+func (t *Trial) curves(m Member, bars []Bar) *Curves {
+	s := t.governing(m, bars)
+	g := s.Gauge
+	k := &Curves{What: s.What, Capacity: measure.Moment(float64(m.Values.Bending) * s.Modulus())}
 	for i, x := range g.Run.Supports {
 		k.Supports = append(k.Supports, measure.FromMetres(x))
-		k.Names = append(k.Names, c.supportName(s, i))
+		k.Names = append(k.Names, t.supportName(s, i))
 		if g.Run.Hinges[i] && i > 0 && i < len(g.Run.Supports)-1 {
 			k.Hinges = append(k.Hinges, measure.FromMetres(x))
 		}
 	}
-	stiffness := float64(s.member.Values.Elastic) * s.inertia()
+	stiffness := float64(m.Values.Elastic) * s.Inertia()
 	k.MomentMost, k.MomentLeast = make([]measure.Moment, len(g.Stations)), make([]measure.Moment, len(g.Stations))
 	k.DeflectionMost, k.DeflectLeast = make([]measure.Length, len(g.Stations)), make([]measure.Length, len(g.Stations))
 	for _, st := range g.Stations {
 		k.X = append(k.X, measure.FromMetres(st.X))
 	}
-	for n := range c.combos {
-		e := s.under(c.combos, n)
+	for n := range t.combos {
+		e := s.Under(t.combos, n)
 		for i := range g.Stations {
 			k.MomentMost[i] = max(k.MomentMost[i], measure.Moment(e.Most.Moment[i]))
 			k.MomentLeast[i] = min(k.MomentLeast[i], measure.Moment(e.Least.Moment[i]))
 		}
 	}
-	for _, combo := range shortTerm {
-		if !c.anyPresent(combo) {
+	for _, combo := range ShortTerm {
+		if !combo.Within(t.Loads.Present) {
 			continue
 		}
-		factors := combo.factors
-		factors[deadCase], factors[buildingCase] = s.creep(), s.creep()
-		e := s.combined(factors)
+		factors := combo.Factors
+		factors[deadCase], factors[buildingCase] = m.Creep(), m.Creep()
+		e := s.Sum(factors)
 		for i := range g.Stations {
 			k.DeflectionMost[i] = max(k.DeflectionMost[i], measure.FromMetres(e.Most.Sag[i]/stiffness))
 			k.DeflectLeast[i] = min(k.DeflectLeast[i], measure.FromMetres(e.Least.Sag[i]/stiffness))
 		}
 	}
-	c.oneLoading(k, s, stiffness)
+	t.oneLoading(k, s, stiffness)
 	return k
 }
 
 // supportName names a support of a joist by its line, of a beam by its pier.
-func (c *checker) supportName(s *subject, i int) string {
-	if line, beam := strings.CutPrefix(s.id, "beam."); beam {
+func (t *Trial) supportName(s *Bar, i int) string {
+	if line, beam := strings.CutPrefix(s.ID, "beam."); beam {
 		return fmt.Sprintf("%s%d", line, i+1)
 	}
-	return c.frame.Lines[i].Name
+	return t.frame.Lines[i].Name
 }
 
 // oneLoading adds the curves of the plainest loading: own weight, what stands on
 // the floor, and live load on every bay.
-func (c *checker) oneLoading(k *Curves, s *subject, stiffness float64) {
+func (t *Trial) oneLoading(k *Curves, s *Bar, stiffness float64) {
 	k.Case = "own weight and live load on every bay"
-	if c.loads.present[buildingCase] {
+	if t.Loads.Present[buildingCase] {
 		k.Case = "own weight, building, and live load on every bay"
 	}
-	f := s.gauge.NewField()
-	for kind, e := range s.cases {
-		if loadCase(kind) == snowCase || loadCase(kind) == roofCase || e.Most.Shear == nil {
+	f := s.Gauge.NewField()
+	for kind, e := range s.Cases {
+		if Case(kind) == snowCase || Case(kind) == roofCase || e.Most.Shear == nil {
 			continue
 		}
-		switch loadCase(kind) {
+		switch Case(kind) {
 		case liveCase: // the parts that lift on some stations belong to the whole
 			f.Add(e.Most, 1)
 			f.Add(e.Least, 1)
@@ -92,19 +93,18 @@ func (c *checker) oneLoading(k *Curves, s *subject, stiffness float64) {
 			f.Add(e.Most, 1)
 		}
 	}
-	for i := range s.gauge.Stations {
+	for i := range s.Gauge.Stations {
 		k.Moment = append(k.Moment, measure.Moment(f.Moment[i]))
 		k.Deflection = append(k.Deflection, measure.FromMetres(f.Sag[i]/stiffness))
 	}
 }
 
-// governing returns the subject with the greatest bending ratio.
-func (c *checker) governing(subjects []subject) *subject {
-	best := &subjects[0]
-	ratio := bending(c, best).check.Ratio
-	for i := range subjects[1:] {
-		if r := bending(c, &subjects[i+1]).check.Ratio; r > ratio {
-			best, ratio = &subjects[i+1], r
+// governing returns the bar with the greatest bending ratio.
+func (t *Trial) governing(m Member, bars []Bar) *Bar {
+	best, ratio := &bars[0], measure.Ratio(-1)
+	for i := range bars {
+		if r := m.Bending(&bars[i], t.combos).Check.Ratio; r > ratio {
+			best, ratio = &bars[i], r
 		}
 	}
 	return best

@@ -10,4 +10,4 @@ type Deflection float64
 func (d Deflection) Base() (float64, string) { return float64(d) * 1000, "mm" }
 
 // Print returns d in thousandths of an inch or tenths of a millimetre.
-func (d Deflection) Print(s measure.Style) string { return words{s}.small(float64(d)) }
+func (d Deflection) Print(s measure.Style) string { return Words{s}.Small(float64(d)) }

@@ -6,52 +6,44 @@ import (
 	"pierbook/calc/measure"
 )
 
-// shortTerm are the loads that come and go, alone and together, for deflection.
-var shortTerm = []Combination{
-	{"L", 1, [caseCount]float64{liveCase: 1}},
-	{"S", 1, [caseCount]float64{snowCase: 1}},
-	{"Lr", 1, [caseCount]float64{roofCase: 1}},
-	{"0.75L + 0.75S", 1, [caseCount]float64{liveCase: .75, snowCase: .75}},
-}
-
 // overhangsFrom is the length from which an overhang's own deflection matters.
 const overhangsFrom = 0.15 // m, 6 in; common practice, no source
 
-// creep returns Kcr: 1.5 for seasoned timber, 2.0 in wet service. NDS 2018 3.5.2;
+// Creep returns Kcr: 1.5 for seasoned timber, 2.0 in wet service. NDS 2018 3.5.2;
 // the wet value is from memory.
-func (s *subject) creep() float64 {
-	if s.member.Service.Wet {
+func (m Member) Creep() float64 {
+	if m.Service.Wet {
 		return 2
 	}
 	return 1.5
 }
 
-// liveDeflection checks the deflection under the loads that come and go.
-func liveDeflection(c *checker, s *subject) finding {
-	return s.deflection(c, "live_deflection", "deflection under live load of ", c.rules.LiveLimit, 0)
+// LiveDeflection checks the deflection under the loads that come and go.
+func (m Member) LiveDeflection(b *Bar, present [caseCount]bool, limit int) Finding {
+	return m.deflection(b, present, "live_deflection", "deflection under live load of ", limit, 0)
 }
 
-// totalDeflection checks it with the lasting loads, which creep.
+// TotalDeflection checks it with the lasting loads, which creep.
 //
 //	ΔT = Kcr·Δ(lasting) + Δ(short)
-func totalDeflection(c *checker, s *subject) finding {
-	return s.deflection(c, "total_deflection", "lasting and live deflection of ", c.rules.TotalLimit, s.creep())
+func (m Member) TotalDeflection(b *Bar, present [caseCount]bool, limit int) Finding {
+	return m.deflection(b, present, "total_deflection", "lasting and live deflection of ", limit, m.Creep())
 }
 
-func (s *subject) deflection(c *checker, id, what string, limit int, lasting float64) finding {
-	stiffness := float64(s.member.Values.Elastic) * s.inertia()
+func (m Member) deflection(b *Bar, present [caseCount]bool, id, what string, limit int, lasting float64) Finding {
+	stiffness := float64(m.Values.Elastic) * b.Inertia()
 	w := worstAt{ratio: -1}
-	for _, combo := range shortTerm {
-		if !c.anyPresent(combo) {
+	for _, combo := range ShortTerm {
+		if !combo.Within(present) {
 			continue
 		}
-		factors := combo.factors
+		factors := combo.Factors
 		factors[deadCase], factors[buildingCase] = lasting, lasting
-		e := s.combined(factors)
-		for i, st := range s.gauge.Stations {
-			allowed := s.gauge.Parts[st.Part].Long / float64(limit)
-			if s.gauge.Overhang(st.Part) {
-				if s.gauge.Parts[st.Part].Long < overhangsFrom {
+		e := b.Sum(factors)
+		for i, st := range b.Gauge.Stations {
+			allowed := b.Gauge.Parts[st.Part].Long / float64(limit)
+			if b.Gauge.Overhang(st.Part) {
+				if b.Gauge.Parts[st.Part].Long < overhangsFrom {
 					continue
 				}
 				allowed *= 2 // 2a over the limit
@@ -60,38 +52,29 @@ func (s *subject) deflection(c *checker, id, what string, limit int, lasting flo
 		}
 	}
 	if w.ratio < 0 {
-		return finding{}
+		return Finding{}
 	}
-	check := Check{ID: s.id + "." + id, What: what + s.what, Demand: Deflection(w.demand), Capacity: Deflection(w.capacity),
-		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: fmt.Sprintf("IRC 2021 R301.7 (L/%d); NDS 2018 3.5", limit), Memory: s.member.Values.Memory || lasting == 2}
-	return finding{check, func(t words) []string { return s.deflectionWords(t, w, limit, lasting) }}
+	check := Check{ID: b.ID + "." + id, What: what + b.What, Demand: Deflection(w.demand), Capacity: Deflection(w.capacity),
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Clause: fmt.Sprintf("IRC 2021 R301.7 (L/%d); NDS 2018 3.5", limit), Memory: m.Values.Memory || lasting == 2}
+	return Finding{check, func(t Words) []string { return m.deflectionWords(b, t, w, limit, lasting) }}
 }
 
-func (c *checker) anyPresent(combo Combination) bool {
-	for kind, f := range combo.factors {
-		if f != 0 && !c.loads.present[kind] {
-			return false
-		}
-	}
-	return true
-}
-
-func (s *subject) deflectionWords(t words, w worstAt, limit int, lasting float64) []string {
-	v, part := s.member.Values, s.gauge.Stations[w.station].Part
-	long := s.gauge.Parts[part].Long
-	rule := fmt.Sprintf("allowed L/%d = %s/%d = %s", limit, t.metres(long), limit, t.small(w.capacity))
-	if s.gauge.Overhang(part) {
-		rule = fmt.Sprintf("allowed 2a/%d = 2 × %s/%d = %s", limit, t.metres(long), limit, t.small(w.capacity))
+func (m Member) deflectionWords(b *Bar, t Words, w worstAt, limit int, lasting float64) []string {
+	v, part := m.Values, b.Gauge.Stations[w.station].Part
+	long := b.Gauge.Parts[part].Long
+	rule := fmt.Sprintf("allowed L/%d = %s/%d = %s", limit, t.Metres(long), limit, t.Small(w.capacity))
+	if b.Gauge.Overhang(part) {
+		rule = fmt.Sprintf("allowed 2a/%d = 2 × %s/%d = %s", limit, t.Metres(long), limit, t.Small(w.capacity))
 	}
 	loads := w.combo.Name
 	if lasting > 0 {
 		loads = fmt.Sprintf("%.1f·D + %s", lasting, loads)
 	}
 	return []string{
-		t.product("E'", v.Reference.Elastic, "E", v.Elastic, namedFactor{"CM", v.ElasticWet}, namedFactor{"Ci", v.ElasticIncising}),
-		fmt.Sprintf("I = b·d³/12 = %s × (%s)³/12 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.inertia(), 4)),
-		fmt.Sprintf("Δ = %s at %s (%s, patterned)", t.small(w.demand), t.metres(s.gauge.Stations[w.station].X), loads),
+		t.Product("E'", v.Reference.Elastic, "E", v.Elastic, Factor{Symbol: "CM", Value: v.ElasticWet}, Factor{Symbol: "Ci", Value: v.ElasticIncising}),
+		fmt.Sprintf("I = b·d³/12 = %s × (%s)³/12 = %s", t.Power(b.Width, 1), t.Power(b.Depth, 1), t.Power(b.Inertia(), 4)),
+		fmt.Sprintf("Δ = %s at %s (%s, patterned)", t.Small(w.demand), t.Metres(b.Gauge.Stations[w.station].X), loads),
 		rule,
-		fmt.Sprintf("ratio = %s", t.ratio(w.ratio)),
+		fmt.Sprintf("ratio = %s", t.Ratio(w.ratio)),
 	}
 }

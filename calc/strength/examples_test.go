@@ -91,9 +91,9 @@ func TestShearWithRelief(t *testing.T) {
 	const L, d = 72 * .0254, 5.5 * .0254
 	g, err := statics.NewGauges().Of(statics.Run{End: L, Supports: []float64{0, L}, Hinges: make([]bool, 2)}, nil)
 	require.NoError(t, err)
-	s := subject{gauge: g, depth: d}
+	s := Bar{Gauge: g, Depth: d}
 	var greatest float64
-	for _, at := range s.shearPlaces(nil, 0) {
+	for _, at := range shearPlaces(&s, nil, 0) {
 		greatest = math.Max(greatest, math.Abs(at.of(g.Whole.Shear))*float64(plf(450)))
 	}
 	assert.InEpsilon(t, 1143.5, greatest/float64(lbf), .003)
@@ -216,9 +216,8 @@ func TestBoardFloors(t *testing.T) {
 		}
 		j.Platform.Surface = job.Surface{Kind: "boards", Thickness: c.thick}
 		j.Frame.Joists.Spacing = c.spacing
-		k := newChecker(Input{Job: j, Frame: frameOf(t, j)}, statics.NewGauges())
-		k.surfaceChecks()
-		assert.Equal(t, c.holds, k.checks[0].Holds(), "%v", c)
+		found := Surface(j.Platform.Surface, c.spacing, j.Platform.FloorLoad, !c.open)
+		assert.Equal(t, c.holds, found[0].Check.Holds(), "%v", c)
 	}
 }
 
@@ -249,13 +248,13 @@ func TestMetricJobWithJoistsBetweenBeams(t *testing.T) {
 	for _, b := range s.Balance {
 		assert.InEpsilon(t, float64(b.Applied), float64(b.Reactions), 1e-9, b.Case)
 	}
-	k := newChecker(Input{Job: j, Frame: f}, statics.NewGauges())
-	require.True(t, k.prepare() && k.carry())
+	k := NewTrial(Input{Job: j, Frame: f}, statics.NewGauges(), RatiosOnly)
+	require.True(t, k.Run())
 	bay := (f.Lines[2].Y - f.Lines[0].Y).Metres() / 2
-	assert.InEpsilon(t, float64(j.Platform.FloorLoad)*bay, k.lines[1].load.liveMost, 1e-9)
+	assert.InEpsilon(t, float64(j.Platform.FloorLoad)*bay, k.Lines[1].Load.LiveMost, 1e-9)
 	joist, _ := s.Find("joist.bending")
 	spacing, span := .4, bay
-	assert.InEpsilon(t, (float64(j.Platform.FloorLoad)+k.loads.area[deadCase])*spacing*span*span/8, float64(joist.Demand.(measure.Moment)), .001)
+	assert.InEpsilon(t, (float64(j.Platform.FloorLoad)+k.Loads.Area[deadCase])*spacing*span*span/8, float64(joist.Demand.(measure.Moment)), .001)
 }
 
 // TestManufacturedPierLoads: 24 CFR 3285.303 Table 1 with note 2: a home 15 ft wide

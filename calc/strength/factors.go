@@ -43,6 +43,22 @@ const (
 	roundingSlip          = 1 + 1e-9
 )
 
+// DurationOf returns the factor of a combination: that of the load in it that
+// lasts shortest.
+func DurationOf(c Combination) Duration {
+	switch f := c.Factors; {
+	case f[windCase] != 0:
+		return TenMinutes
+	case f[roofCase] != 0:
+		return SevenDays
+	case f[snowCase] != 0:
+		return TwoMonths
+	case f[liveCase] != 0:
+		return TenYears
+	}
+	return Permanent
+}
+
 // Service says how a member is used.
 type Service struct {
 	Wet, Incised bool

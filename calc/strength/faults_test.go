@@ -78,25 +78,6 @@ func TestGivenValuesAreNotRaised(t *testing.T) {
 	assert.InEpsilon(t, float64(ref.Bending)*.85*.8, float64(wet.Bending), 1e-9)
 }
 
-// TestFailingFrameFailsFirstAndIsMended checks an overloaded shed.
-func TestFailingFrameFailsFirstAndIsMended(t *testing.T) {
-	j := priced(shed())
-	j.Platform.FloorLoad = psf(100)
-	s := work(t, j)
-	require.NotZero(t, s.Failing())
-	assert.True(t, s.Checks[0].Fails())
-	assert.NotEmpty(t, s.Checks[0].Remedies, s.Checks[0].ID)
-	require.NotEmpty(t, s.Remedies)
-	for _, r := range s.Remedies {
-		assert.True(t, r.Mends)
-		assert.NotEmpty(t, r.Cost)
-		t.Log(r.Change, "|", r.Words, "|", r.Cost, "|", r.Worst)
-	}
-	for i := 1; i < len(s.Checks); i++ {
-		assert.False(t, s.Checks[i].Fails() && !s.Checks[i-1].Fails(), "a failing check stands behind one that holds")
-	}
-}
-
 // TestBracingAndHeight checks posts above 24 in and piers above 36 in.
 func TestBracingAndHeight(t *testing.T) {
 	j := shed()

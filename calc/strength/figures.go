@@ -66,7 +66,7 @@ func (s *Strength) pierFigures() []figure.Figure {
 			computed(part.name, part.means, part.load, part.formula, part.load.Print(s.style), part.from...)
 			parts = append(parts, key+"."+part.name)
 		}
-		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations: "+p.Combination, p.sum(words{s.style})[0], parts...)
+		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations: "+p.Combination, p.SumWords(Words{s.style})[0], parts...)
 	}
 	return figures
 }
@@ -203,19 +203,19 @@ func (s *Strength) ruleFigures() []figure.Figure {
 // timberFigures gives the reference and adjusted values of each kind of member.
 func (s *Strength) timberFigures() []figure.Figure {
 	var figures []figure.Figure
-	t := words{s.style}
+	t := Words{s.style}
 	for _, m := range s.Timber {
 		v := m.Values
-		value := func(name, symbol string, reference, adjusted measure.Stress, factors ...namedFactor) {
+		value := func(name, symbol string, reference, adjusted measure.Stress, factors ...Factor) {
 			figures = append(figures, figure.Figure{Key: "timber." + m.Name + "." + name, Means: "adjusted " + strings.ReplaceAll(name, "_", " ") + " value of the " + m.Name + "s, before load duration", Value: measure.TimberStress(adjusted),
 				Origin: figure.Computed, Source: v.origin(), Memory: v.Memory, Formula: symbol + "' = " + symbol + "·CM·CF·Ci·Cr, as they apply",
-				Working: t.product(symbol+"'", reference, symbol, adjusted, factors...), From: []string{"timber.species", "timber.grade", "timber.wet", "timber.incised"}})
+				Working: t.Product(symbol+"'", reference, symbol, adjusted, factors...), From: []string{"timber.species", "timber.grade", "timber.wet", "timber.incised"}})
 		}
 		value("bending", "Fb", v.Reference.Bending, v.Bending, v.bendingFactors(1)[1:]...)
-		value("shear", "Fv", v.Reference.Shear, v.Shear, namedFactor{"CM", v.ShearWet}, namedFactor{"Ci", v.Incising})
-		value("bearing_across", "Fc⊥", v.Reference.BearingAcross, v.BearingAcross, namedFactor{"CM", v.AcrossWet})
-		value("compression", "Fc", v.Reference.Compression, v.Compression, namedFactor{"CM", v.CompressionWet}, namedFactor{"CF", v.CompressionSize}, namedFactor{"Ci", v.Incising})
-		value("elastic", "E", v.Reference.Elastic, v.Elastic, namedFactor{"CM", v.ElasticWet}, namedFactor{"Ci", v.ElasticIncising})
+		value("shear", "Fv", v.Reference.Shear, v.Shear, Factor{Symbol: "CM", Value: v.ShearWet}, Factor{Symbol: "Ci", Value: v.Incising})
+		value("bearing_across", "Fc⊥", v.Reference.BearingAcross, v.BearingAcross, Factor{Symbol: "CM", Value: v.AcrossWet})
+		value("compression", "Fc", v.Reference.Compression, v.Compression, Factor{Symbol: "CM", Value: v.CompressionWet}, Factor{Symbol: "CF", Value: v.CompressionSize}, Factor{Symbol: "Ci", Value: v.Incising})
+		value("elastic", "E", v.Reference.Elastic, v.Elastic, Factor{Symbol: "CM", Value: v.ElasticWet}, Factor{Symbol: "Ci", Value: v.ElasticIncising})
 	}
 	return figures
 }

@@ -2,8 +2,6 @@ package strength
 
 import (
 	"cmp"
-	"maps"
-	"slices"
 
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
@@ -19,33 +17,6 @@ type Input struct {
 	Walls   []Wall            // nil for the four outer walls of the building
 	Rules   Rules             // zero fields take the defaults of [DefaultRules]
 }
-
-// Height is how tall one pier stands.
-type Height struct {
-	Post  measure.Length // between the seat and the cap
-	Dig   measure.Length // below the ground
-	Stone measure.Length // compacted bed under the block
-}
-
-// Patch is a load at a place of the floor that may be there or not.
-type Patch struct {
-	Name          string
-	X, Y          measure.Length // its corner nearest the frame corner by A1
-	Length, Width measure.Length // along x and y
-	Load          measure.Force
-}
-
-// Wall is a straight wall along x or along y, by its centre line.
-type Wall struct {
-	Name             string
-	X1, Y1, X2, Y2   measure.Length
-	CarriesRoof      bool          // an eaves wall
-	ShareOfRoof      measure.Ratio // of the roof's whole load
-	ShareOfWallsMass measure.Ratio
-}
-
-// Long returns the length of the wall.
-func (w Wall) Long() measure.Length { return max((w.X2 - w.X1).Abs(), (w.Y2 - w.Y1).Abs()) }
 
 // Rules are the limits and allowances that the job may set and that have
 // defaults. Ratios are spans over a number.
@@ -74,9 +45,9 @@ func DefaultRules() Rules {
 	}
 }
 
-// rulesOf takes what was given in so many words, then what the job says, then
+// RulesOf takes what was given in so many words, then what the job says, then
 // the defaults.
-func rulesOf(given Rules, j *job.Job) Rules {
+func RulesOf(given Rules, j *job.Job) Rules {
 	d, w := DefaultRules(), j.Design
 	r := given
 	r.LiveLimit, r.TotalLimit = cmp.Or(r.LiveLimit, w.LiveLimit, d.LiveLimit), cmp.Or(r.TotalLimit, w.TotalLimit, d.TotalLimit)
@@ -85,26 +56,4 @@ func rulesOf(given Rules, j *job.Job) Rules {
 	r.StoneBearing, r.StoneFriction = cmp.Or(r.StoneBearing, w.StoneBearing, d.StoneBearing), cmp.Or(r.StoneFriction, d.StoneFriction)
 	r.RiskCategory, r.Editions = cmp.Or(r.RiskCategory, w.RiskCategory, d.RiskCategory), cmp.Or(r.Editions, w.Editions, d.Editions)
 	return r
-}
-
-// placed returns the input with the job's own heavy loads and walls in it, by
-// name, where none were handed over.
-func placed(in Input) Input {
-	if in.Patches == nil {
-		for _, name := range slices.Sorted(maps.Keys(in.Job.Platform.Loads)) {
-			p := in.Job.Platform.Loads[name]
-			in.Patches = append(in.Patches, Patch{name, p.X, p.Y, p.Length, p.Width, p.Load})
-		}
-	}
-	if in.Walls == nil && in.Job.Building != nil {
-		for _, name := range slices.Sorted(maps.Keys(in.Job.Building.Walls)) {
-			w := in.Job.Building.Walls[name]
-			wall := Wall{Name: name, X1: w.From, X2: w.To, Y1: w.At, Y2: w.At, CarriesRoof: w.Roof}
-			if w.Runs == "along_width" {
-				wall.X1, wall.X2, wall.Y1, wall.Y2 = w.At, w.At, w.From, w.To
-			}
-			in.Walls = append(in.Walls, wall)
-		}
-	}
-	return in
 }

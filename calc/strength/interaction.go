@@ -20,30 +20,30 @@ func Interaction(fc, allowedCompression, fb, allowedBending, critical measure.St
 	return measure.Ratio(c*c + fb/(allowedBending*(1-fc/critical)))
 }
 
-// postOffCentre checks a post whose load stands off its axis: the beam on the cap,
+// OffCentre checks a post whose load stands off its axis: the beam on the cap,
 // or the post on the block. The bending is load times eccentricity, taken along the
 // whole post.
-func (c *checker) postOffCentre(p *PierLoad) {
-	s, v, e := c.post.Section, c.post.Values, c.rules.Eccentricity
+func (m Member) OffCentre(p *PierLoad, combos []Combination, e measure.Length) Finding {
+	s, v := m.Section, m.Values
 	area, d := float64(s.Width.Times(s.Depth)), min(s.Width, s.Depth)
 	modulus := area * d.Metres() / 6
 	slender := measure.Ratio(p.Height.Post.Metres() / d.Metres())
 	best := worstAt{ratio: -1}
-	for _, combo := range c.onPier {
-		star := v.Compression * measure.Stress(combo.Duration)
+	for _, combo := range combos {
+		star := v.Compression * measure.Stress(DurationOf(combo))
 		cp, critical := ColumnFactor(v.ElasticMin, star, slender)
-		load := float64(p.under(combo))
-		ratio := Interaction(measure.Stress(load/area), star*measure.Stress(cp), measure.Stress(load*e.Metres()/modulus), v.Bending*measure.Stress(combo.Duration), critical)
+		load := float64(p.Under(combo))
+		ratio := Interaction(measure.Stress(load/area), star*measure.Stress(cp), measure.Stress(load*e.Metres()/modulus), v.Bending*measure.Stress(DurationOf(combo)), critical)
 		best.try(combo, 0, float64(ratio), 1)
 	}
 	check := Check{ID: "post." + p.Name + ".off_centre", What: "post at " + p.Name + " with its load off centre", Demand: measure.Ratio(best.ratio), Capacity: measure.Ratio(1), Ratio: measure.Ratio(best.ratio),
 		Combination: best.combo.Name, Clause: "NDS 2018 3.9.2", Memory: v.Memory}
-	c.add(finding{check, func(t words) []string {
-		load := float64(p.under(best.combo))
+	return Finding{check, func(t Words) []string {
+		load := float64(p.Under(best.combo))
 		return []string{
-			fmt.Sprintf("P = %s (%s), e = %s", t.force(load), best.combo.Name, t.length(e)),
-			fmt.Sprintf("fc = P/A = %s; fb = P·e/S = %s", t.timber(measure.Stress(load/area)), t.timber(measure.Stress(load*e.Metres()/modulus))),
-			fmt.Sprintf("(fc/F'c)² + fb/(F'b·(1 − fc/FcE)) = %s", t.ratio(best.ratio)),
+			fmt.Sprintf("P = %s (%s), e = %s", t.Force(load), best.combo.Name, t.Length(e)),
+			fmt.Sprintf("fc = P/A = %s; fb = P·e/S = %s", t.Timber(measure.Stress(load/area)), t.Timber(measure.Stress(load*e.Metres()/modulus))),
+			fmt.Sprintf("(fc/F'c)² + fb/(F'b·(1 − fc/FcE)) = %s", t.Ratio(best.ratio)),
 		}
-	}})
+	}}
 }

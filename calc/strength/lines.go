@@ -9,85 +9,75 @@ import (
 	"pierbook/calc/statics"
 )
 
-// plyResult is one ply of a beam: it runs on between its own splices and takes
+// LoadedPly is one ply of a beam: it runs on between its own splices and takes
 // its share of the line's load. Plies that are spliced alike are worked once.
-type plyResult struct {
-	gauge  *statics.Gauge
+type LoadedPly struct {
+	Bar
 	hinges []bool
-	count  int // plies alike
-	cases  [caseCount]statics.Envelope
+	count  int           // plies alike
 	live   statics.Field // whole live load, for the sums
 }
 
-// lineResult is one beam line with what its loads do to it.
-type lineResult struct {
-	line      int
-	load      onLine
-	plies     []plyResult
-	reactions [caseCount]struct{ most, least, whole []float64 } // by pier along the line
+// LoadedLine is one beam line with what its loads do to it.
+type LoadedLine struct {
+	Line      int
+	Load      OnLine
+	Plies     []LoadedPly
+	Reactions [caseCount]struct{ Most, Least, Whole []float64 } // by pier along the line
 }
 
-// carry works out every beam line.
-func (c *checker) carry() bool {
-	loads := c.lineLoads()
-	for i := range c.frame.Lines {
-		l, ok := c.workLine(i, loads[i])
-		if !ok {
-			return false
-		}
-		c.lines = append(c.lines, l)
-	}
-	return true
-}
-
-// carryHeaviestFirst works and checks the lines by falling load and stops at the
-// first that fails; those after it are left out.
-func (c *checker) carryHeaviestFirst() bool {
-	loads := c.lineLoads()
-	order := make([]int, len(loads))
+// HeaviestFirst returns the order of the lines by falling live load.
+func HeaviestFirst(lines []OnLine) []int {
+	order := make([]int, len(lines))
 	for i := range order {
 		order[i] = i
 	}
-	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(loads[b].liveMost, loads[a].liveMost) })
-	for _, i := range order {
-		l, ok := c.workLine(i, loads[i])
-		if !ok {
-			return false
-		}
-		c.lines = append(c.lines, l)
-		c.checkLine(&c.lines[len(c.lines)-1])
-		if c.failed {
-			return true
-		}
-	}
-	slices.SortFunc(c.lines, func(a, b lineResult) int { return cmp.Compare(a.line, b.line) })
-	return true
+	slices.SortStableFunc(order, func(a, b int) int { return cmp.Compare(lines[b].LiveMost, lines[a].LiveMost) })
+	return order
 }
 
-func (c *checker) workLine(index int, load onLine) (lineResult, bool) {
-	l := lineResult{line: index, load: load}
-	r := c.beamRun(index)
+// CarryLine works one beam line out under its load. It fails where a piece of
+// the beam has fewer than two piers under it.
+func (x *Floor) CarryLine(index int, load OnLine, store *statics.Gauges) (LoadedLine, error) {
+	l := LoadedLine{Line: index, Load: load}
+	r := BeamRun(x.Frame, index)
 	marks := pointPlaces(load, r)
-	for _, ply := range c.frame.Lines[index].Plies {
+	plies := x.Frame.Lines[index].Plies
+	for _, ply := range plies {
 		hinges := r.Joints(spliceMarks(ply))
-		if at := slices.IndexFunc(l.plies, func(p plyResult) bool { return slices.Equal(p.hinges, hinges) }); at >= 0 {
-			l.plies[at].count++
+		if at := slices.IndexFunc(l.Plies, func(p LoadedPly) bool { return slices.Equal(p.hinges, hinges) }); at >= 0 {
+			l.Plies[at].count++
 			continue
 		}
 		jointed := r
 		jointed.Hinges = hinges
-		g, err := c.store.Of(jointed, marks)
+		g, err := store.Of(jointed, marks)
 		if err != nil {
-			c.wrong("frame.piers.per_line", "a piece of beam "+c.frame.Lines[index].Name+" has fewer than two piers under it", "write 2 or more piers per line, and splice over piers")
-			return l, false
+			return l, err
 		}
-		l.plies = append(l.plies, plyResult{gauge: g, hinges: hinges, count: 1})
+		bar := x.beamBar(index, g)
+		l.Plies = append(l.Plies, LoadedPly{Bar: bar, hinges: hinges, count: 1})
 	}
-	for i := range l.plies {
-		c.loadPly(&l.plies[i], load, len(c.frame.Lines[index].Plies))
+	for i := range l.Plies {
+		l.Plies[i].put(load, len(plies), x.Loads.LightShare, x.Frame.Length.Metres())
 	}
 	l.sum(len(r.Supports))
-	return l, true
+	return l, nil
+}
+
+// beamBar returns a ply of a line without its loads.
+func (x *Floor) beamBar(index int, g *statics.Gauge) Bar {
+	line, section := x.Frame.Lines[index], x.Frame.Sections.Beam
+	what, held := "beam "+line.Name, "the joists on it"
+	if section.Plies > 1 {
+		what = "a ply of beam " + line.Name
+	}
+	if x.Between {
+		held = "the joists beside it"
+	}
+	bar := newBar("beam."+line.Name, what, g, section.Width, section.Depth, section.Across(), held)
+	bar.SideLoaded = x.Between
+	return bar
 }
 
 func spliceMarks(ply frame.Ply) []measure.Length {
@@ -99,9 +89,9 @@ func spliceMarks(ply frame.Ply) []measure.Length {
 }
 
 // pointPlaces returns where point loads stand on a line, rising.
-func pointPlaces(load onLine, r statics.Run) []float64 {
+func pointPlaces(load OnLine, r statics.Run) []float64 {
 	var places []float64
-	for _, list := range load.fixed {
+	for _, list := range load.Fixed {
 		for _, p := range list {
 			if p.IsPoint() && p.From > r.Start && p.From < r.End && !slices.Contains(places, p.From) {
 				places = append(places, p.From)
@@ -112,78 +102,97 @@ func pointPlaces(load onLine, r statics.Run) []float64 {
 	return places
 }
 
-// loadPly puts one ply's share of the line's load on it.
-func (c *checker) loadPly(p *plyResult, load onLine, plies int) {
+// put puts the ply's share of the line's load on it, where the building may weigh
+// as little as a share of its most and the floor is so long.
+func (p *LoadedPly) put(load OnLine, plies int, lightShare, length float64) {
 	share := 1 / float64(plies)
-	for kind, list := range load.fixed {
+	for kind, list := range load.Fixed {
 		if len(list) == 0 {
 			continue
 		}
-		p.cases[kind] = p.gauge.Empty()
-		p.fixed(p.cases[kind], list, share)
+		p.Cases[kind] = p.Gauge.Empty()
+		p.fixed(p.Cases[kind], list, share)
 	}
-	if b := p.cases[buildingCase]; b.Most.Shear != nil {
-		b.Lighter(c.lightShare())
+	if b := p.Cases[buildingCase]; b.Most.Shear != nil {
+		b.Lighter(lightShare)
 	}
-	live := p.gauge.Empty()
-	for _, u := range p.gauge.Unit {
-		live.Patterned(u, load.liveMost*share)
-		live.Patterned(u, load.liveLeast*share)
+	live := p.Gauge.Empty()
+	for _, u := range p.Gauge.Unit {
+		live.Patterned(u, load.LiveMost*share)
+		live.Patterned(u, load.LiveLeast*share)
 	}
-	p.live = p.gauge.NewField()
-	p.live.Add(p.gauge.Whole, load.liveAll*share)
-	outside := p.gauge.Run.Outside(c.frame.Length.Metres())
+	p.live = p.Gauge.NewField()
+	p.live.Add(p.Gauge.Whole, load.LiveAll*share)
+	outside := p.Gauge.Run.Outside(length)
 	for _, at := range outside {
-		f := p.gauge.Under([]statics.Push{{From: at.From, To: at.From, Size: at.Size * share}})
-		live.Patterned(f, load.liveMost)
-		p.live.Add(f, load.liveAll)
+		f := p.Gauge.Under([]statics.Push{{From: at.From, To: at.From, Size: at.Size * share}})
+		live.Patterned(f, load.LiveMost)
+		p.live.Add(f, load.LiveAll)
 	}
-	for _, patch := range load.patches {
-		f := p.gauge.Under(p.gauge.Run.Inside(patch))
+	for _, patch := range load.Patches {
+		f := p.Gauge.Under(p.Gauge.Run.Inside(patch))
 		live.Patterned(f, share)
 		p.live.Add(f, share)
 	}
-	p.cases[liveCase] = live
+	p.Cases[liveCase] = live
 }
 
 // fixed adds loads that are there all along their length: those over the whole
 // run by the prepared fields, the rest solved for.
-func (p *plyResult) fixed(e statics.Envelope, list []statics.Push, share float64) {
+func (p *LoadedPly) fixed(e statics.Envelope, list []statics.Push, share float64) {
 	var rest []statics.Push
-	r := p.gauge.Run
+	r := p.Gauge.Run
 	for _, l := range list {
 		for _, in := range r.Inside(l) {
 			if in.From == r.Start && in.To == r.End {
-				e.Always(p.gauge.Whole, in.Size*share)
+				e.Always(p.Gauge.Whole, in.Size*share)
 				continue
 			}
 			rest = append(rest, in)
 		}
 	}
 	if len(rest) > 0 {
-		e.Always(p.gauge.Under(rest), share)
+		e.Always(p.Gauge.Under(rest), share)
 	}
 }
 
 // sum adds the plies' reactions up.
-func (l *lineResult) sum(piers int) {
-	for kind := range l.reactions {
-		r := &l.reactions[kind]
-		r.most, r.least, r.whole = make([]float64, piers), make([]float64, piers), make([]float64, piers)
-		for _, p := range l.plies {
-			if p.cases[kind].Most.Shear == nil {
+func (l *LoadedLine) sum(piers int) {
+	for kind := range l.Reactions {
+		r := &l.Reactions[kind]
+		r.Most, r.Least, r.Whole = make([]float64, piers), make([]float64, piers), make([]float64, piers)
+		for _, p := range l.Plies {
+			if p.Cases[kind].Most.Shear == nil {
 				continue
 			}
-			most, least := p.cases[kind].Most.Reactions, p.cases[kind].Least.Reactions
+			most, least := p.Cases[kind].Most.Reactions, p.Cases[kind].Least.Reactions
 			for i := range piers {
 				all := statics.Whole(most[i], least[i])
-				if loadCase(kind) == liveCase {
+				if Case(kind) == liveCase {
 					all = p.live.Reactions[i]
 				}
-				r.most[i] += most[i] * float64(p.count)
-				r.least[i] += least[i] * float64(p.count)
-				r.whole[i] += all * float64(p.count)
+				r.Most[i] += most[i] * float64(p.count)
+				r.Least[i] += least[i] * float64(p.count)
+				r.Whole[i] += all * float64(p.count)
 			}
 		}
+	}
+}
+
+// Bars returns the plies to check, each kind once.
+func (l *LoadedLine) Bars() []Bar {
+	bars := make([]Bar, len(l.Plies))
+	for i := range l.Plies {
+		bars[i] = l.Plies[i].Bar
+	}
+	return bars
+}
+
+// Heavier lets the own weight of the floor and the line grow by a factor.
+func (l *LoadedLine) Heavier(factor float64) {
+	for _, p := range l.Plies {
+		dead := p.Cases[deadCase]
+		dead.Most.Add(dead.Most, factor-1)
+		dead.Least.Add(dead.Least, factor-1)
 	}
 }

@@ -4,23 +4,16 @@ import (
 	"fmt"
 	"math"
 
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
-	"pierbook/calc/statics"
 )
 
-// subject is one continuous member under check: a joist, or one ply of a beam.
-type subject struct {
-	id, what string
-	member   Member
-	gauge    *statics.Gauge
-	cases    [caseCount]statics.Envelope
-	width    float64 // of the ply or joist, m
-	depth    float64
-	braced   float64 // width that resists buckling sideways: all plies together, m
-	held     string  // what holds the compression edge
-
-	sideLoaded bool // joists hang on its side
-	sums       []statics.Envelope
+// Member is one kind of member with its adjusted design values.
+type Member struct {
+	Name    string
+	Section job.Section
+	Service Service
+	Values  Adjusted
 }
 
 // worstAt is where and under what a ratio was greatest.
@@ -30,106 +23,34 @@ type worstAt struct {
 	station                 int
 }
 
-func (s *subject) inertia() float64 { return s.width * s.depth * s.depth * s.depth / 12 }
-func (s *subject) modulus() float64 { return s.width * s.depth * s.depth / 6 }
-
-// combined returns what a combination does, or, with factors of one's own, a sum.
-func (s *subject) combined(factors [caseCount]float64) statics.Envelope {
-	e := s.gauge.Empty()
-	for kind, f := range factors {
-		if f != 0 && s.cases[kind].Most.Shear != nil {
-			e.Include(s.cases[kind], f)
-		}
-	}
-	return e
-}
-
-// under returns what the i-th of the combinations does, worked out once.
-func (s *subject) under(combos []Combination, i int) statics.Envelope {
-	if s.sums == nil {
-		s.sums = make([]statics.Envelope, len(combos))
-	}
-	if s.sums[i].Most.Shear == nil {
-		s.sums[i] = s.combined(combos[i].factors)
-	}
-	return s.sums[i]
-}
-
-// longest returns the longest part that is no overhang, and the longest overhang.
-func (s *subject) longest() (span, overhang float64) {
-	for i, p := range s.gauge.Parts {
-		if s.gauge.Overhang(i) {
-			overhang = max(overhang, p.Long)
-		} else {
-			span = max(span, p.Long)
-		}
-	}
-	return span, overhang
-}
-
-// finding is a check with the words that explain it, made only when wanted.
-type finding struct {
-	check   Check
-	explain func(words) []string
-}
-
-// add keeps a finding. In a quiet run only its ratio counts.
-func (c *checker) add(f finding) {
-	if math.IsNaN(float64(f.check.Ratio)) {
-		panic("strength: no ratio for " + f.check.ID)
-	}
-	c.failed = c.failed || f.check.Fails()
-	if !c.quiet {
-		f.check.Working = f.explain(c.words)
-	}
-	c.checks = append(c.checks, f.check)
-}
-
-// addWorst keeps the finding with the greatest ratio of several subjects.
-func (c *checker) addWorst(subjects []subject, of func(*checker, *subject) finding) {
-	if c.hasty && c.failed {
-		return
-	}
-	var worst finding
-	for i := range subjects {
-		f := of(c, &subjects[i])
-		if f.check.ID != "" && (worst.check.ID == "" || f.check.Ratio > worst.check.Ratio) {
-			worst = f
-		}
-	}
-	if worst.check.ID != "" {
-		c.add(worst)
-	}
-}
-
-// bending checks fb ≤ F'b in sagging and hogging. The upper edge is held by what
+// Bending checks fb ≤ F'b in sagging and hogging. The upper edge is held by what
 // lies on it; the lower edge of a hogging stretch is taken as free over a
 // quarter of the longest span, or the overhang.
-func bending(c *checker, s *subject) finding {
-	v, d, b := s.member.Values, measure.FromMetres(s.depth), measure.FromMetres(s.braced)
-	span, overhang := s.longest()
+func (m Member) Bending(b *Bar, combos []Combination) Finding {
+	v, d, wide := m.Values, measure.FromMetres(b.Depth), measure.FromMetres(b.Braced)
+	span, overhang := b.Longest()
 	free := measure.FromMetres(max(span/4, overhang))
 	w := worstAt{ratio: -1}
 	var hoggingFactor measure.Ratio
-	for n, combo := range c.combos {
-		e := s.under(c.combos, n)
-		allowed := float64(v.Bending) * float64(combo.Duration)
-		cl := BeamFactor(v.ElasticMin, measure.Stress(allowed), free, d, b)
-		for i := range s.gauge.Stations {
-			w.try(combo, i, e.Most.Moment[i], allowed*s.modulus())
-			if w.try(combo, i, -e.Least.Moment[i], allowed*s.modulus()*float64(cl)) {
+	for n, combo := range combos {
+		e := b.Under(combos, n)
+		allowed := float64(v.Bending) * float64(DurationOf(combo))
+		cl := BeamFactor(v.ElasticMin, measure.Stress(allowed), free, d, wide)
+		for i := range b.Gauge.Stations {
+			w.try(combo, i, e.Most.Moment[i], allowed*b.Modulus())
+			if w.try(combo, i, -e.Least.Moment[i], allowed*b.Modulus()*float64(cl)) {
 				hoggingFactor = cl
 			} else if w.station == i && w.combo.Name == combo.Name {
 				hoggingFactor = 0
 			}
 		}
 	}
-	check := Check{ID: s.id + ".bending", What: "bending of " + s.what, Demand: measure.Moment(w.demand), Capacity: measure.Moment(w.capacity),
-		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Duration: w.combo.Duration, Stability: hoggingFactor, Clause: "NDS 2018 3.3.1, 4.3", Memory: v.Memory}
+	check := Check{ID: b.ID + ".bending", What: "bending of " + b.What, Demand: measure.Moment(w.demand), Capacity: measure.Moment(w.capacity),
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Duration: measure.Ratio(DurationOf(w.combo)), Stability: hoggingFactor, Clause: "NDS 2018 3.3.1, 4.3", Memory: v.Memory}
 	if hoggingFactor == 0 {
 		check.Stability = 1
 	}
-	return finding{check, func(t words) []string { return s.bendingWords(t, w, hoggingFactor) }}
+	return Finding{check, func(t Words) []string { return m.bendingWords(b, t, w, hoggingFactor) }}
 }
 
 // try keeps a demand when its ratio is the greatest yet, and says whether it did.
@@ -145,29 +66,29 @@ func (w *worstAt) try(combo Combination, station int, demand, capacity float64) 
 	return true
 }
 
-func (s *subject) bendingWords(t words, w worstAt, hogging measure.Ratio) []string {
-	v := s.member.Values
-	factors := v.bendingFactors(w.combo.Duration)
+func (m Member) bendingWords(b *Bar, t Words, w worstAt, hogging measure.Ratio) []string {
+	v := m.Values
+	factors := v.bendingFactors(DurationOf(w.combo))
 	sense, cl := "sagging", measure.Ratio(1)
 	if hogging > 0 {
 		sense, cl = "hogging", hogging
 	}
-	factors = append(factors, namedFactor{"CL", cl})
-	allowed := v.Bending * measure.Stress(w.combo.Duration) * measure.Stress(cl)
-	fb := measure.Stress(w.demand / s.modulus())
+	factors = append(factors, Factor{Symbol: "CL", Value: cl})
+	allowed := v.Bending * measure.Stress(DurationOf(w.combo)) * measure.Stress(cl)
+	fb := measure.Stress(w.demand / b.Modulus())
 	return []string{
-		fmt.Sprintf("M = %s, %s, at %s (%s)", t.moment(w.demand), sense, t.metres(s.gauge.Stations[w.station].X), w.combo.Name),
-		fmt.Sprintf("S = b·d²/6 = %s × (%s)²/6 = %s", t.power(s.width, 1), t.power(s.depth, 1), t.power(s.modulus(), 3)),
-		fmt.Sprintf("fb = M/S = %s", t.timber(fb)),
-		t.product("F'b", v.Reference.Bending, "Fb", allowed, factors...),
-		fmt.Sprintf("fb/F'b = %s", t.ratio(w.ratio)),
+		fmt.Sprintf("M = %s, %s, at %s (%s)", t.Moment(w.demand), sense, t.Metres(b.Gauge.Stations[w.station].X), w.combo.Name),
+		fmt.Sprintf("S = b·d²/6 = %s × (%s)²/6 = %s", t.Power(b.Width, 1), t.Power(b.Depth, 1), t.Power(b.Modulus(), 3)),
+		fmt.Sprintf("fb = M/S = %s", t.Timber(fb)),
+		t.Product("F'b", v.Reference.Bending, "Fb", allowed, factors...),
+		fmt.Sprintf("fb/F'b = %s", t.Ratio(w.ratio)),
 		"Fb: " + v.origin(),
 	}
 }
 
 // bendingFactors lists the factors on Fb in the order of NDS Table 4.3.1.
-func (v Adjusted) bendingFactors(d Duration) []namedFactor {
-	return []namedFactor{{"CD", measure.Ratio(d)}, {"CM", v.BendingWet}, {"CF", v.BendingSize}, {"Ci", v.Incising}, {"Cr", v.Repetitive}}
+func (v Adjusted) bendingFactors(d Duration) []Factor {
+	return []Factor{{"CD", measure.Ratio(d)}, {"CM", v.BendingWet}, {"CF", v.BendingSize}, {"Ci", v.Incising}, {"Cr", v.Repetitive}}
 }
 
 // origin tells where the reference values come from.

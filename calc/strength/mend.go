@@ -8,19 +8,12 @@ import (
 
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
-	"pierbook/calc/measure"
 	"pierbook/calc/statics"
 )
 
-// Remedy is one change of the frame that mends a failing check.
-type Remedy struct {
-	Change string   // "frame.beams.lines: 4"
-	Words  string   // "one more beam line"
-	Cost   string   // against the frame as it stands: "$42.00 more"
-	Mends  bool     // no check fails with it
-	Helps  []string // the kinds of check that it mends, when it does not mend all
-	Worst  measure.Ratio
-
+// trial is a change of the frame that was laid out and checked.
+type trial struct {
+	Remedy
 	key   string
 	cost  float64
 	fails map[string]bool // kinds of check that still fail
@@ -29,39 +22,61 @@ type Remedy struct {
 	price, besides string // in words: of timber and piers, and what the list of prices cannot tell
 }
 
-// mend tries the changes next to the frame as it stands and writes those that
-// help beside each failing check; those that mend everything stand in Remedies,
-// cheapest first. When none does by itself, the cheapest frame that passes stands
-// there, where one does, with a row of changes that mend all together and with
-// the changes that mend a part.
-func (s *Strength) mend(in Input) {
+// Mend tries the changes next to a failing frame as it stands and writes those
+// that help beside each failing check; those that mend everything stand in
+// Remedies, cheapest first. When none does by itself, the cheapest frame that
+// passes stands there, where one does, with a row of changes that mend all
+// together and with the changes that mend a part. A frame that holds is left as
+// it is.
+func Mend(s *Strength, in Input) {
+	if s.Failing() == 0 {
+		return
+	}
+	tried := neighbours(in)
+	for i := range s.Checks {
+		if c := &s.Checks[i]; c.Fails() {
+			c.Remedies = remedies(helping(tried, func(r trial) bool { return !r.fails[kindOf(c.ID)] }))
+		}
+	}
+	s.Remedies = remedies(waysOut(s.Checks, in, tried))
+}
+
+// neighbours tries the changes next to a frame, cheapest first.
+func neighbours(in Input) []trial {
 	base, _ := pricesOf(in.Job).of(in.Frame)
-	var tried []Remedy
+	var tried []trial
 	for _, c := range changes(in) {
 		if r, ok := try(in, c, base); ok {
 			tried = append(tried, r)
 		}
 	}
-	slices.SortStableFunc(tried, func(a, b Remedy) int { return cmp.Or(cmp.Compare(a.cost, b.cost), cmp.Compare(a.Change, b.Change)) })
-	s.Remedies = helping(tried, func(r Remedy) bool { return r.Mends })
-	for i := range s.Checks {
-		c := &s.Checks[i]
-		if !c.Fails() {
-			continue
-		}
-		c.Remedies = helping(tried, func(r Remedy) bool { return !r.fails[kindOf(c.ID)] })
+	slices.SortStableFunc(tried, func(a, b trial) int { return cmp.Or(cmp.Compare(a.cost, b.cost), cmp.Compare(a.Change, b.Change)) })
+	return tried
+}
+
+// waysOut returns what mends everything, and where no change does by itself, what
+// mends all together or a part.
+func waysOut(checks []Check, in Input, tried []trial) []trial {
+	if alone := helping(tried, func(r trial) bool { return r.Mends }); len(alone) > 0 {
+		return alone
 	}
-	if len(s.Remedies) == 0 {
-		s.Remedies = append(together(tried, base), anew(in, base)...)
-		s.Remedies = append(s.Remedies, s.partly(tried)...)
+	base, _ := pricesOf(in.Job).of(in.Frame)
+	return slices.Concat(together(tried, base), anew(in, base), partly(checks, tried))
+}
+
+func remedies(tried []trial) []Remedy {
+	var all []Remedy
+	for i := range tried {
+		all = append(all, tried[i].Remedy)
 	}
+	return all
 }
 
 // partly returns the changes that mend some kind of check and spoil none, the
 // least change of each key, cheapest first.
-func (s *Strength) partly(tried []Remedy) []Remedy {
+func partly(checks []Check, tried []trial) []trial {
 	failing := map[string]bool{}
-	for _, c := range s.Checks {
+	for _, c := range checks {
 		if c.Fails() {
 			failing[kindOf(c.ID)] = true
 		}
@@ -74,7 +89,7 @@ func (s *Strength) partly(tried []Remedy) []Remedy {
 			}
 		}
 	}
-	kept := helping(byFailing(tried), func(r Remedy) bool {
+	kept := helping(byFailing(tried), func(r trial) bool {
 		for kind := range r.fails {
 			if !failing[kind] {
 				return false
@@ -82,15 +97,15 @@ func (s *Strength) partly(tried []Remedy) []Remedy {
 		}
 		return len(r.Helps) > 0
 	})
-	slices.SortStableFunc(kept, func(a, b Remedy) int { return cmp.Compare(a.cost, b.cost) })
+	slices.SortStableFunc(kept, func(a, b trial) int { return cmp.Compare(a.cost, b.cost) })
 	return kept
 }
 
 // byFailing puts what leaves the fewest kinds of check failing first, then the
 // lower ratio, then the cheaper.
-func byFailing(tried []Remedy) []Remedy {
+func byFailing(tried []trial) []trial {
 	sorted := slices.Clone(tried)
-	slices.SortStableFunc(sorted, func(a, b Remedy) int {
+	slices.SortStableFunc(sorted, func(a, b trial) int {
 		return cmp.Or(cmp.Compare(len(a.fails), len(b.fails)), cmp.Compare(a.Worst, b.Worst), cmp.Compare(a.cost, b.cost))
 	})
 	return sorted
@@ -101,7 +116,7 @@ const mostTogether = 4
 
 // together takes the change that leaves the least failing, and on top of it the
 // next, until nothing fails. It is one way out, not the cheapest of all.
-func together(tried []Remedy, base Cost) []Remedy {
+func together(tried []trial, base Cost) []trial {
 	var did, words, costs []string
 	for len(tried) > 0 && len(did) < mostTogether {
 		best := byFailing(tried)[0]
@@ -114,7 +129,7 @@ func together(tried []Remedy, base Cost) []Remedy {
 				costs = append([]string{best.price}, costs...)
 			}
 			best.Change, best.Words, best.Cost = strings.Join(did, "; "), strings.Join(words, ", and "), strings.Join(costs, "; ")
-			return []Remedy{best}
+			return []trial{best}
 		}
 		before := len(best.fails)
 		tried = nil
@@ -128,10 +143,10 @@ func together(tried []Remedy, base Cost) []Remedy {
 }
 
 // helping returns the least change of each key that helps, cheapest first.
-func helping(tried []Remedy, helps func(Remedy) bool) []Remedy {
-	var kept []Remedy
+func helping(tried []trial, helps func(trial) bool) []trial {
+	var kept []trial
 	for _, r := range tried {
-		if helps(r) && !slices.ContainsFunc(kept, func(k Remedy) bool { return k.key == r.key }) {
+		if helps(r) && !slices.ContainsFunc(kept, func(k trial) bool { return k.key == r.key }) {
 			kept = append(kept, r)
 		}
 	}
@@ -145,23 +160,21 @@ func kindOf(id string) string {
 }
 
 // try lays a change out and checks it.
-func try(in Input, c change, base Cost) (Remedy, bool) {
+func try(in Input, c change, base Cost) (trial, bool) {
 	f, faults := frame.Skeleton(c.job)
 	if f == nil || !faults.Empty() {
-		return Remedy{}, false
+		return trial{}, false
 	}
 	cost, ok := pricesOf(c.job).of(f)
 	if !ok {
 		cost = Cost{}
 	}
 	after := Input{Job: c.job, Frame: f, Heights: heightsFor(in, f, c), Patches: in.Patches, Walls: in.Walls, Rules: in.Rules}
-	k := newChecker(after, statics.NewGauges())
-	k.quiet = true
-	if !k.prepare() || !k.carry() {
-		return Remedy{}, false
+	t := NewTrial(after, statics.NewGauges(), RatiosOnly)
+	if !t.Run() {
+		return trial{}, false
 	}
-	k.all()
-	r := Remedy{key: c.key, Change: c.key + ": " + c.value, Words: c.words, Mends: !k.failed, fails: map[string]bool{}, after: after, cost: cost.size() - base.size() + c.rank, Cost: "not priced"}
+	r := trial{Remedy: Remedy{Change: c.key + ": " + c.value, Words: c.words, Mends: !t.Failed, Cost: "not priced"}, key: c.key, fails: map[string]bool{}, after: after, cost: cost.size() - base.size() + c.rank}
 	if ok {
 		r.Cost = cost.Less(base, in.Job.Style())
 	}
@@ -169,8 +182,9 @@ func try(in Input, c change, base Cost) (Remedy, bool) {
 	if c.cost != "" {
 		r.Cost = c.cost
 	}
-	r.Worst, _ = k.greatest()
-	for _, check := range k.checks {
+	greatest, _ := Greatest(t.Checks)
+	r.Worst = greatest.Ratio
+	for _, check := range t.Checks {
 		if check.Fails() {
 			r.fails[kindOf(check.ID)] = true
 		}
@@ -222,7 +236,7 @@ func movedHeights(in Input, f *frame.Frame) map[string]Height {
 }
 
 // anew returns the cheapest frame that passes when every size is chosen anew.
-func anew(in Input, base Cost) []Remedy {
+func anew(in Input, base Cost) []trial {
 	free := *in.Job
 	w := &free.Frame
 	w.Joists.Section = job.Section{Pick: true, Timber: w.Joists.Timber}
@@ -242,5 +256,5 @@ func anew(in Input, base Cost) []Remedy {
 		return nil
 	}
 	r.Change, r.Cost = c.Name(free.Style()), c.Cost.Less(base, free.Style())
-	return []Remedy{r}
+	return []trial{r}
 }

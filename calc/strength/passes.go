@@ -2,7 +2,6 @@ package strength
 
 import (
 	"pierbook/calc/measure"
-
 	"pierbook/calc/statics"
 )
 
@@ -11,12 +10,10 @@ import (
 // draws no curves and seeks no remedies for a frame that fails; of such a frame
 // the ratio is no more than that of a check which fails.
 func Passes(in Input) (worst measure.Ratio, passes bool) {
-	c := newChecker(in, statics.NewGauges())
-	c.quiet, c.hasty = true, true
-	if !c.prepare() || !c.carry() {
+	t := NewTrial(in, statics.NewGauges(), UntilOneFails)
+	if !t.Run() {
 		return 0, false
 	}
-	c.all()
-	worst, _ = c.greatest()
-	return worst, !c.failed && c.faults.Empty()
+	greatest, _ := Greatest(t.Checks)
+	return greatest.Ratio, !t.Failed && t.Faults.Empty()
 }

@@ -32,62 +32,62 @@ func (d *descent) step(part string, adds measure.Force, working string, values .
 // path follows the load of one pier from the surface to the soil, under the
 // combination that is greatest there. By halves of bays first; what joists and
 // beams that run on, and patterned load, shift to this pier is a step of its own.
-func (c *checker) path(pier *PierLoad) []Step {
-	p, _ := c.frame.Pier(pier.Name)
-	d := &descent{check: func(part string) string { return c.governs(part, p.Name, c.frame.Lines[p.Line].Name) }}
-	c.pathToPost(d, p, pier)
-	t, block, base := c.words, c.job.Block.Weight.Weight(), c.job.Block.Base
-	post := measure.Force(c.loads.post * pier.Height.Post.Metres())
+func (t *Trial) path(pier *PierLoad) []Step {
+	p, _ := t.frame.Pier(pier.Name)
+	d := &descent{check: func(part string) string { return t.governs(part, p.Name, t.frame.Lines[p.Line].Name) }}
+	t.pathToPost(d, p, pier)
+	w, block, base := t.Words, t.job.Block.Weight.Weight(), t.job.Block.Base
+	post := measure.Force(t.Loads.Post * pier.Height.Post.Metres())
 	shifted := "members run on: rims, continuity and patterned load"
-	if len(c.in.Patches) > 0 {
+	if len(t.in.Patches) > 0 {
 		shifted = "members run on: rims, heavy things, continuity and patterned load"
 	}
-	d.step("runs on", pier.Most-post-d.sum, "%s: reaction on the post %s − sum so far %s", shifted, t.force(float64(pier.Most-post)), t.force(float64(d.sum)))
-	d.step("post", post, "%s × %s", t.line(c.loads.post), t.length(pier.Height.Post))
+	d.step("runs on", pier.Most-post-d.sum, "%s: reaction on the post %s − sum so far %s", shifted, w.Force(float64(pier.Most-post)), w.Force(float64(d.sum)))
+	d.step("post", post, "%s × %s", w.Line(t.Loads.Post), w.Length(pier.Height.Post))
 	onStone := d.sum + block
-	d.step("block", block, "on the stone: %s/(%s)² = %s", t.force(float64(onStone)), t.length(base), t.pressure(onStone.Over(base.Times(base))))
-	side, stone := c.bed(pier)
-	d.step("stone", stone, "%s deep, %s square", t.length(pier.Height.Stone), t.length(side))
-	d.step("soil", 0, "%s/(%s)² = %s; allowed %s", t.force(float64(d.sum)), t.length(side), t.pressure(d.sum.Over(side.Times(side))), t.pressure(c.job.Site.Soil.Bearing))
+	d.step("block", block, "on the stone: %s/(%s)² = %s", w.Force(float64(onStone)), w.Length(base), w.Pressure(onStone.Over(base.Times(base))))
+	side, stone := t.block.Bed(pier)
+	d.step("stone", stone, "%s deep, %s square", w.Length(pier.Height.Stone), w.Length(side))
+	d.step("soil", 0, "%s/(%s)² = %s; allowed %s", w.Force(float64(d.sum)), w.Length(side), w.Pressure(d.sum.Over(side.Times(side))), w.Pressure(t.job.Site.Soil.Bearing))
 	return d.steps
 }
 
 // pathToPost follows the load from the surface to the top of the post.
-func (c *checker) pathToPost(d *descent, p frame.Pier, pier *PierLoad) {
+func (t *Trial) pathToPost(d *descent, p frame.Pier, pier *PierLoad) {
 	var combo Combination
 	for _, k := range combinations {
 		if k.Name == pier.Combination {
 			combo = k
 		}
 	}
-	t, f := c.words, combo.factors
+	w, f := t.Words, combo.Factors
 	area := p.TributaryLength.Times(p.TributaryWidth)
-	moving := c.job.Platform.FloorLoad*measure.Stress(f[liveCase]) + c.snowOnFloor()*measure.Stress(f[snowCase])
-	own := measure.Stress(c.loads.area[deadCase])
-	d.step("surface", moving.On(area), "%s: %s on %s of floor", combo.Name, t.pressure(moving), area.Print(t.style))
-	d.step("joists", own.On(area), "surface and joists, %s × %s", t.pressure(own), area.Print(t.style))
-	if c.job.Building != nil {
+	moving := t.job.Platform.FloorLoad*measure.Stress(f[liveCase]) + t.Loads.SnowOnFloor()*measure.Stress(f[snowCase])
+	own := measure.Stress(t.Loads.Area[deadCase])
+	d.step("surface", moving.On(area), "%s: %s on %s of floor", combo.Name, w.Pressure(moving), area.Print(w.Style))
+	d.step("joists", own.On(area), "surface and joists, %s × %s", w.Pressure(own), area.Print(w.Style))
+	if t.job.Building != nil {
 		walls := pier.BuildingMost + pier.RoofLive*measure.Force(f[roofCase]) + pier.Snow*measure.Force(f[snowCase])
-		working := fmt.Sprintf("through the joists and along the beam: building %s", t.force(float64(pier.BuildingMost)))
+		working := fmt.Sprintf("through the joists and along the beam: building %s", w.Force(float64(pier.BuildingMost)))
 		for _, part := range []struct {
 			name   string
 			factor float64
 			load   measure.Force
 		}{{"snow", f[snowCase], pier.Snow}, {"roof live load", f[roofCase], pier.RoofLive}} {
 			if part.factor != 0 && part.load != 0 {
-				working += fmt.Sprintf(" + %s × %s of %s", t.factor(measure.Ratio(part.factor)), t.force(float64(part.load)), part.name)
+				working += fmt.Sprintf(" + %s × %s of %s", w.Factor(measure.Ratio(part.factor)), w.Force(float64(part.load)), part.name)
 			}
 		}
 		d.step("walls and roof", walls, "%s", working)
 	}
-	d.step("beam", measure.Force(c.loads.beam*p.TributaryLength.Metres()), "%s × %s", t.line(c.loads.beam), t.length(p.TributaryLength))
+	d.step("beam", measure.Force(t.Loads.Beam*p.TributaryLength.Metres()), "%s × %s", w.Line(t.Loads.Beam), w.Length(p.TributaryLength))
 	if wind := pier.Wind * measure.Force(f[windCase]); wind > 0 {
-		d.step("wind", wind, "overturning, on the leeward row: %s × %s", t.factor(measure.Ratio(f[windCase])), t.force(float64(pier.Wind)))
+		d.step("wind", wind, "overturning, on the leeward row: %s × %s", w.Factor(measure.Ratio(f[windCase])), w.Force(float64(pier.Wind)))
 	}
 }
 
 // governs names the check with the greatest ratio of a part of the path.
-func (c *checker) governs(part, pier, line string) string {
+func (t *Trial) governs(part, pier, line string) string {
 	prefixes := map[string]string{"surface": "surface.", "joists": "joist.", "beam": "beam." + line + ".", "post": "post." + pier + ".",
 		"block": "pier." + pier + ".block", "stone": "pier." + pier + ".stone", "soil": "pier." + pier + ".soil"}
 	prefix, ok := prefixes[part]
@@ -95,7 +95,7 @@ func (c *checker) governs(part, pier, line string) string {
 		return ""
 	}
 	worst, name := measure.Ratio(-1), ""
-	for _, k := range c.checks {
+	for _, k := range t.Checks {
 		if strings.HasPrefix(k.ID, prefix) && k.Ratio > worst {
 			worst, name = k.Ratio, strings.ReplaceAll(k.ID[strings.LastIndex(k.ID, ".")+1:], "_", " ")
 		}
@@ -103,11 +103,12 @@ func (c *checker) governs(part, pier, line string) string {
 	if worst < 0 {
 		return ""
 	}
-	return name + " " + worst.Print(c.words.style)
+	return name + " " + worst.Print(t.Words.Style)
 }
 
 // worstPier returns the pier whose block or ground is nearest to its limit.
-func (c *checker) worstPier(piers []PierLoad) *PierLoad {
+func (t *Trial) worstPier() *PierLoad {
+	piers := t.Piers
 	worst := &piers[0]
 	for i := range piers {
 		if piers[i].Most > worst.Most {
@@ -116,7 +117,7 @@ func (c *checker) worstPier(piers []PierLoad) *PierLoad {
 	}
 	ratio := measure.Ratio(0)
 	for i := range piers {
-		for _, k := range c.checks {
+		for _, k := range t.Checks {
 			if k.Ratio > ratio && (k.ID == "pier."+piers[i].Name+".soil" || k.ID == "pier."+piers[i].Name+".block" || k.ID == "pier."+piers[i].Name+".stone") {
 				worst, ratio = &piers[i], k.Ratio
 			}

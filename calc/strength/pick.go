@@ -9,7 +9,6 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
-	"pierbook/calc/statics"
 )
 
 // Picked is the outcome of a search: the job with the sizes written in, what
@@ -32,8 +31,9 @@ type Picked struct {
 // the bounds passes.
 //
 // Every frame within the bounds is put in the order of its cost and the first
-// that passes every check is chosen, so nothing cheaper passes. Frames are ruled
-// out early only by necessary conditions, see [search.ruledOut].
+// that passes every check is chosen, so nothing cheaper passes. What
+// a check has said of a floor or a beam is not asked again, see
+// [search.knownToFail].
 func Pick(in Input) (*Picked, fault.List) {
 	open := openKeys(in.Job)
 	if len(open) == 0 {
@@ -77,35 +77,12 @@ func openKeys(j *job.Job) []string {
 
 // Name says what a choice is: "2x6 at 16 in on 3 lines of 4x6, 5 piers each".
 func (c Choice) Name(s measure.Style) string {
-	return fmt.Sprintf("%s at %s on %d lines of %s, %d piers each", sectionName(c.Joist), c.Spacing.Print(s), c.Lines, sectionName(c.Beam), c.Cost.Piers/c.Lines)
+	return fmt.Sprintf("%s at %s on %d lines of %s, %d piers each", SectionName(c.Joist), c.Spacing.Print(s), c.Lines, SectionName(c.Beam), c.Cost.Piers/c.Lines)
 }
 
 func decides(chosen, other Choice, s measure.Style) string {
 	return fmt.Sprintf("%s: %s; greatest ratio %s (%s) against %s (%s)", other.Name(s), other.Cost.Less(chosen.Cost, s),
 		other.Worst.Print(s), other.Governs, chosen.Worst.Print(s), chosen.Governs)
-}
-
-// search is one walk through the choices.
-type search struct {
-	in      Input
-	choices []Choice
-	order   []int // of the choices, by rising cost
-	store   *statics.Gauges
-	floors  map[floorKey]*floorResult
-	beams   map[beamKey]float64
-	values  map[valuesKey]Adjusted
-	faults  fault.List
-	checked int
-	room    []Check // for the checks of one candidate after another
-
-	considered int // frames within the bounds, with those that a glance ruled out
-}
-
-func newSearch(in Input) *search {
-	in.Heights = nil
-	s := &search{in: in, store: statics.NewGauges(), floors: map[floorKey]*floorResult{}, beams: map[beamKey]float64{}, values: map[valuesKey]Adjusted{}}
-	s.enumerate(bounds(in.Job))
-	return s
 }
 
 // each calls do with every combination; joist and spacing number those two.
@@ -128,26 +105,14 @@ func (b bounded) each(do func(joist, spacing int, c Choice)) {
 // depends on joist and spacing alone, or between beams also on those.
 func (s *search) enumerate(b bounded) {
 	p := pricesOf(s.in.Job)
-	b.joists = s.withValues(b.joists, "frame.joists")
-	b.beams = s.withValues(b.beams, "frame.beams")
+	b.joists = s.withValues(b.joists, "frame.joists", s.in.Job.Frame.Joists.Timber)
+	b.beams = s.withValues(b.beams, "frame.beams", s.in.Job.Frame.Beams.Timber)
 	lengths := map[[3]int]measure.Length{}
 	between := s.in.Job.Frame.Joists.Sit == "between_beams"
 	widest := widestOf(b.beams)
-	weak := map[[3]int]bool{}
 	s.choices = make([]Choice, 0, len(b.joists)*len(b.spacings)*len(b.beams)*len(b.lines)*len(b.piers))
 	b.each(func(joist, spacing int, c Choice) {
 		s.considered++
-		floor := [3]int{joist, spacing, c.Lines}
-		tooWeak, known := weak[floor]
-		if !known {
-			kindest := c
-			kindest.Beam = widest // the joists' spans are shortest on it
-			tooWeak = s.joistTooWeak(&kindest)
-			weak[floor] = tooWeak
-		}
-		if tooWeak {
-			return
-		}
 		key, probe := [3]int{joist, spacing}, c
 		if between {
 			key[2] = c.Lines*1000 + int(c.Beam.Across()/measure.Millimetre)
@@ -208,7 +173,15 @@ func (s *search) perLine(c *Choice) int {
 	if c.PerLine > 0 {
 		return c.PerLine
 	}
-	reach, spacing := s.reach(), s.in.Job.Frame.Piers.Spacing
+	f := s.in.Job.Frame
+	first, last := f.Posts.Width/2, f.Posts.Width/2
+	if f.Piers.First != nil {
+		first = *f.Piers.First
+	}
+	if f.Piers.Last != nil {
+		last = *f.Piers.Last
+	}
+	reach, spacing := s.in.Job.Platform.Length-2*f.Beams.SetBack-first-last, f.Piers.Spacing
 	return int((reach+spacing-1)/spacing) + 1
 }
 
@@ -232,20 +205,16 @@ func (s *search) joistLength(c Choice) measure.Length {
 }
 
 // withValues leaves the sections out that the tables hold no values for; with
-// none left the first look-up's fault is kept.
-func (s *search) withValues(sections []job.Section, path string) []job.Section {
+// none left the first look-up's fault is kept. Own is the member's own timber.
+func (s *search) withValues(sections []job.Section, path string, own *job.Timber) []job.Section {
 	timber := s.in.Job.Timber
-	own := s.in.Job.Frame.Joists.Timber
-	if path == "frame.beams" {
-		own = s.in.Job.Frame.Beams.Timber
-	}
 	if own != nil {
 		timber = *own
 	}
 	var kept []job.Section
 	var first error
 	for _, section := range sections {
-		if _, err := LookUp(timber, section); err == nil {
+		if _, err := NewMember("", timber, section, false); err == nil {
 			section.Plies = max(1, section.Plies)
 			kept = append(kept, section)
 		} else if first == nil {
@@ -253,28 +222,7 @@ func (s *search) withValues(sections []job.Section, path string) []job.Section {
 		}
 	}
 	if len(kept) == 0 && first != nil {
-		c := newChecker(s.in, s.store)
-		c.timberFault(path, own != nil, first)
-		s.faults.Join(c.faults)
+		s.faults.Add(TimberFault(s.in.Job, path, own != nil, first))
 	}
 	return kept
-}
-
-// cheapest returns the first so many choices that pass, by rising cost.
-func (s *search) cheapest(wanted int) []Choice {
-	var found []Choice
-	for _, at := range s.order {
-		if !s.faults.Empty() {
-			return nil // the job is at fault, whatever is chosen
-		}
-		c := s.choices[at]
-		if s.ruledOut(&c) || !s.passes(&c) {
-			continue
-		}
-		found = append(found, c)
-		if len(found) == wanted {
-			break
-		}
-	}
-	return found
 }

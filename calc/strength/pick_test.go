@@ -60,7 +60,7 @@ func TestPickedFramePassesAndRunnersUpCostMore(t *testing.T) {
 // a search rules out at a glance.
 func everything(s *search) []Choice {
 	b := bounds(s.in.Job)
-	b.joists, b.beams = s.withValues(b.joists, "frame.joists"), s.withValues(b.beams, "frame.beams")
+	b.joists, b.beams = s.withValues(b.joists, "frame.joists", nil), s.withValues(b.beams, "frame.beams", nil)
 	p := pricesOf(s.in.Job)
 	var all []Choice
 	b.each(func(_, _ int, c Choice) {
@@ -96,11 +96,9 @@ func TestNothingCheaperPasses(t *testing.T) {
 			if worked%5 != 0 && worked > 500 { // every one of the first 500, then one in five
 				continue
 			}
-			k := newChecker(Input{Job: laid, Frame: f}, s.store)
-			k.quiet = true
-			require.True(t, k.prepare() && k.carry())
-			k.all()
-			require.True(t, k.failed, "%s: %s passes and costs less", name, c.Name(j.Style()))
+			k := NewTrial(Input{Job: laid, Frame: f}, s.store, RatiosOnly)
+			require.True(t, k.Run())
+			require.True(t, k.Failed, "%s: %s passes and costs less", name, c.Name(j.Style()))
 		}
 		t.Logf("%s: %d cheaper frames laid out, %d choices before, picked after working %d", name, worked, p.Considered, p.Checked)
 	}

@@ -1,6 +1,9 @@
 package strength
 
 import (
+	"fmt"
+
+	"pierbook/calc/frame"
 	"pierbook/calc/measure"
 )
 
@@ -18,35 +21,24 @@ type PierLoad struct {
 	HeightKnown                                bool
 }
 
-// height returns the heights at a pier, or what stands in for them: the longest
-// post allowed and the least dig and stone, or a pier's own bed.
-func (c *checker) height(pier string) Height {
-	if h, ok := c.in.Heights[pier]; ok {
-		return h
-	}
-	h := Height{Post: c.job.Frame.Posts.Longest, Stone: c.job.Stone.Least, Dig: c.job.Dig.Least}
-	if bed := c.job.Piers[pier].Bed; bed != nil {
-		h.Stone = *bed
-	}
-	return h
-}
-
-// pierLoads sums the loads of every pier up.
-func (c *checker) pierLoads() []PierLoad {
-	piers := make([]PierLoad, len(c.frame.Piers))
-	for i, p := range c.frame.Piers {
-		h := c.height(p.Name)
-		_, known := c.in.Heights[p.Name]
-		r, n := &c.lines[p.Line].reactions, p.Number-1
-		post := measure.Force(c.loads.post * h.Post.Metres())
+// PierLoads sums the loads of every pier up, under the combinations that count
+// on piers. Lines come in their order.
+func PierLoads(f *frame.Frame, a *Acting, lines []LoadedLine, heights Heights, combos []Combination) []PierLoad {
+	piers := make([]PierLoad, len(f.Piers))
+	tallest := heights.TallestPost(f)
+	for i, p := range f.Piers {
+		_, known := heights.Known[p.Name]
+		h := heights.At(p.Name)
+		r, n := &lines[p.Line].Reactions, p.Number-1
+		post := measure.Force(a.Post * h.Post.Metres())
 		pl := PierLoad{Name: p.Name, Height: h, HeightKnown: known,
-			Dead: measure.Force(r[deadCase].most[n]) + post, Building: measure.Force(r[buildingCase].whole[n]),
-			BuildingMost: measure.Force(r[buildingCase].most[n]), BuildingLeast: measure.Force(r[buildingCase].least[n]),
-			Live: measure.Force(r[liveCase].most[n]), LiveLeast: measure.Force(r[liveCase].least[n]),
-			Snow: measure.Force(r[snowCase].most[n]), RoofLive: measure.Force(r[roofCase].most[n]), Wind: c.windDown(p.Line, p.Number)}
+			Dead: measure.Force(r[deadCase].Most[n]) + post, Building: measure.Force(r[buildingCase].Whole[n]),
+			BuildingMost: measure.Force(r[buildingCase].Most[n]), BuildingLeast: measure.Force(r[buildingCase].Least[n]),
+			Live: measure.Force(r[liveCase].Most[n]), LiveLeast: measure.Force(r[liveCase].Least[n]),
+			Snow: measure.Force(r[snowCase].Most[n]), RoofLive: measure.Force(r[roofCase].Most[n]), Wind: windDown(f, a.Wind, p.Line, p.Number, tallest)}
 		pl.Lightest = pl.Dead + pl.BuildingLeast
-		for _, combo := range c.onPier {
-			if total := pl.under(combo); total > pl.Most {
+		for _, combo := range combos {
+			if total := pl.Under(combo); total > pl.Most {
 				pl.Most, pl.Combination = total, combo.Name
 			}
 			if total := pl.Dead + pl.BuildingLeast + pl.lifting(combo); total < pl.Lightest {
@@ -58,27 +50,18 @@ func (c *checker) pierLoads() []PierLoad {
 	return piers
 }
 
-// lightShare is the lightest building over the heaviest.
-func (c *checker) lightShare() float64 {
-	b := c.job.Building
-	if b == nil || b.WeightMost <= 0 {
-		return 0
-	}
-	return float64(b.WeightLeast / b.WeightMost)
-}
-
-// under returns the pier's load under a combination. Where the building's weight
+// Under returns the pier's load under a combination. Where the building's weight
 // relieves the pier, its lightest counts.
-func (p PierLoad) under(combo Combination) measure.Force {
+func (p PierLoad) Under(combo Combination) measure.Force {
 	sum := measure.Force(0)
-	for kind, load := range p.cases() {
-		sum += load * measure.Force(combo.factors[kind])
+	for kind, load := range p.Cases() {
+		sum += load * measure.Force(combo.Factors[kind])
 	}
 	return sum
 }
 
-// cases returns the loads by case as they enter the combinations.
-func (p PierLoad) cases() [caseCount]measure.Force {
+// Cases returns the loads by case as they enter the combinations.
+func (p PierLoad) Cases() [caseCount]measure.Force {
 	return [caseCount]measure.Force{p.Dead, p.BuildingMost, p.Live, p.Snow, p.RoofLive, p.Wind}
 }
 
@@ -86,30 +69,56 @@ func (p PierLoad) cases() [caseCount]measure.Force {
 // negative: floor load on the worst bays, and roofs whose walls stand out past
 // the next line and turn the joists up behind it.
 func (p PierLoad) lifting(combo Combination) measure.Force {
-	f := combo.factors
+	f := combo.Factors
 	return p.LiveLeast*measure.Force(f[liveCase]) + min(0, p.Snow)*measure.Force(f[snowCase]) + min(0, p.RoofLive)*measure.Force(f[roofCase])
 }
 
 // windDown returns how hard wind presses on a pier of the leeward row: the
 // overturning moment over the distance of the outer rows and the piers in one.
-func (c *checker) windDown(line, number int) measure.Force {
-	if c.wind == nil {
+func windDown(f *frame.Frame, w *Wind, line, number int, post measure.Length) measure.Force {
+	if w == nil {
 		return 0
 	}
-	w, down := c.wind, 0.0
-	post := c.tallest()
-	if line == 0 || line == len(c.frame.Lines)-1 {
-		down = max(down, w.couple(w.Across, post))
+	down := 0.0
+	if line == 0 || line == len(f.Lines)-1 {
+		down = max(down, couple(w.Across, w.Factor, post))
 	}
-	if number == 1 || number == c.frame.PerLine(line) {
-		down = max(down, w.couple(w.Along, post))
+	if number == 1 || number == f.PerLine(line) {
+		down = max(down, couple(w.Along, w.Factor, post))
 	}
 	return measure.Force(down)
 }
 
-func (w *Wind) couple(p Push, post measure.Length) float64 {
-	if p.Span <= 0 {
+func couple(t Thrust, factor measure.Ratio, post measure.Length) float64 {
+	if t.Span <= 0 {
 		return 0
 	}
-	return float64(p.Force) * float64(w.Factor) * (p.Arm + post).Metres() / p.Span.Metres() / float64(p.perRow)
+	return float64(t.Force) * float64(factor) * (t.Arm + post).Metres() / t.Span.Metres() / float64(t.PerRow)
+}
+
+// SumWords writes the pier's load as the sum of its cases.
+func (p *PierLoad) SumWords(t Words) []string {
+	var parts string
+	for _, combo := range combinations {
+		if combo.Name != p.Combination {
+			continue
+		}
+		for kind, load := range p.Cases() {
+			if combo.Factors[kind] == 0 || load == 0 {
+				continue
+			}
+			if parts != "" {
+				parts += " + "
+			}
+			if combo.Factors[kind] != 1 {
+				parts += fmt.Sprintf("%.3g × ", combo.Factors[kind])
+			}
+			name := caseNames[kind]
+			if Case(kind) == buildingCase && load < 0 {
+				name = "building at its lightest"
+			}
+			parts += fmt.Sprintf("%s (%s)", t.Force(float64(load)), name)
+		}
+	}
+	return []string{fmt.Sprintf("P = %s = %s under %s", parts, t.Force(float64(p.Most)), p.Combination)}
 }

@@ -51,12 +51,10 @@ func workOf(t require.TestingT, j *job.Job, f *frame.Frame, patches ...Patch) *S
 
 // ratiosOf makes every check without its words and returns the ratios by id.
 func ratiosOf(t require.TestingT, j *job.Job, f *frame.Frame) map[string]measure.Ratio {
-	k := newChecker(Input{Job: j, Frame: f}, statics.NewGauges())
-	k.quiet = true
-	require.True(t, k.prepare() && k.carry())
-	k.all()
+	k := NewTrial(Input{Job: j, Frame: f}, statics.NewGauges(), RatiosOnly)
+	require.True(t, k.Run())
 	ratios := map[string]measure.Ratio{}
-	for _, c := range k.checks {
+	for _, c := range k.Checks {
 		ratios[c.ID] = c.Ratio
 	}
 	return ratios

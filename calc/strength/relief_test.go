@@ -72,36 +72,6 @@ func pierOf(t *testing.T, s *Strength, name string) PierLoad {
 	return PierLoad{}
 }
 
-// TestChangesTogetherMend checks a frame that no single change mends: what is
-// offered as mending all does so when it is worked anew, and what mends a part is
-// offered besides, with the kinds of check that it mends.
-func TestChangesTogetherMend(t *testing.T) {
-	j := priced(shed())
-	first := 14 * in
-	j.Frame.Piers.First, j.Frame.Piers.Last = &first, &first
-	j.Block.RatedLoad, j.Site.GroundSnow = 4500*measure.PoundForce, psf(90)
-	s := work(t, j)
-	require.NotZero(t, s.Failing())
-	require.NotEmpty(t, s.Remedies)
-	all, part := 0, 0
-	for _, r := range s.Remedies {
-		assert.NotEmpty(t, r.Cost, r.Change)
-		switch {
-		case r.after.Job != nil && r.Mends:
-			all++
-			again, faults := Work(r.after)
-			require.NoError(t, faults.Err())
-			assert.Zero(t, again.Failing(), r.Change)
-			assert.Contains(t, r.Change, "; ", "no single change mends it")
-		case !r.Mends:
-			part++
-			assert.NotEmpty(t, r.Helps, r.Change)
-		}
-	}
-	assert.NotZero(t, all)
-	assert.NotZero(t, part)
-}
-
 // TestEachHungJoistBearsByItself checks joists between three lines: at the middle
 // one two ends meet, each with a hanger of its own and half a bay. Statics.
 func TestEachHungJoistBearsByItself(t *testing.T) {
@@ -125,19 +95,6 @@ func own(s *Strength) measure.Stress {
 		}
 	}
 	return sum
-}
-
-// TestHeightIsNotMendedByOtherSizes checks that nothing is offered as mending a
-// pier that stands too high.
-func TestHeightIsNotMendedByOtherSizes(t *testing.T) {
-	j := priced(shed())
-	j.Platform.FloorLoad = psf(100)
-	f := frameOf(t, j)
-	s, faults := Work(Input{Job: j, Frame: f, Heights: heights(f, 34*in)})
-	require.NoError(t, faults.Err())
-	for _, r := range s.Remedies {
-		assert.False(t, r.Mends, r.Change)
-	}
 }
 
 // TestThinBedIsReckonedWith checks that before the ground is known a pier with a

@@ -8,40 +8,40 @@ import (
 	"pierbook/calc/measure"
 )
 
-// shear checks fv ≤ F'v. Where a member lies on its supports and is loaded from
+// Shear checks fv ≤ F'v. Where a member lies on its supports and is loaded from
 // above, uniform load within a depth of a support is left out and a concentrated
 // one at x from it counts by x/d (NDS 2018 3.4.3.1). Where joists hang on a
 // beam's side nothing is left out.
-func shear(c *checker, s *subject) finding {
-	v := s.member.Values
+func (m Member) Shear(b *Bar, combos []Combination) Finding {
+	v := m.Values
 	w := worstAt{ratio: -1}
 	var places []shearPlace
-	for part := range s.gauge.Parts {
-		places = s.shearPlaces(places, part)
+	for part := range b.Gauge.Parts {
+		places = shearPlaces(b, places, part)
 	}
-	for n, combo := range c.combos {
-		e := s.under(c.combos, n)
-		capacity := float64(v.Shear) * float64(combo.Duration) * s.width * s.depth / 1.5
+	for n, combo := range combos {
+		e := b.Under(combos, n)
+		capacity := float64(v.Shear) * float64(DurationOf(combo)) * b.Width * b.Depth / 1.5
 		for i := range places {
 			w.try(combo, places[i].shown, places[i].of(e.Most.Shear), capacity)
 			w.try(combo, places[i].shown, places[i].of(e.Least.Shear), capacity)
 		}
 	}
 	if w.ratio < 0 {
-		return finding{}
+		return Finding{}
 	}
 	clause, where := "NDS 2018 3.4.2, 3.4.3.1", "a depth from the support"
-	if s.sideLoaded {
+	if b.SideLoaded {
 		clause, where = "NDS 2018 3.4.2", "at the support, for the joists hang on the beam's side"
 	}
-	check := Check{ID: s.id + ".shear", What: "shear of " + s.what, Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity),
-		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Duration: w.combo.Duration, Clause: clause, Memory: v.Memory}
-	return finding{check, func(t words) []string {
+	check := Check{ID: b.ID + ".shear", What: "shear of " + b.What, Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity),
+		Ratio: measure.Ratio(w.ratio), Combination: w.combo.Name, Duration: measure.Ratio(DurationOf(w.combo)), Clause: clause, Memory: v.Memory}
+	return Finding{check, func(t Words) []string {
 		return []string{
-			fmt.Sprintf("V = %s, %s, at %s (%s)", t.force(w.demand), where, t.metres(s.gauge.Stations[w.station].X), w.combo.Name),
-			fmt.Sprintf("fv = 1.5·V/(b·d) = 1.5 × %s/(%s × %s) = %s", t.force(w.demand), t.power(s.width, 1), t.power(s.depth, 1), t.timber(measure.Stress(1.5*w.demand/(s.width*s.depth)))),
-			t.product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(w.combo.Duration), namedFactor{"CD", measure.Ratio(w.combo.Duration)}, namedFactor{"CM", v.ShearWet}, namedFactor{"Ci", v.Incising}),
-			fmt.Sprintf("fv/F'v = %s", t.ratio(w.ratio)),
+			fmt.Sprintf("V = %s, %s, at %s (%s)", t.Force(w.demand), where, t.Metres(b.Gauge.Stations[w.station].X), w.combo.Name),
+			fmt.Sprintf("fv = 1.5·V/(b·d) = 1.5 × %s/(%s × %s) = %s", t.Force(w.demand), t.Power(b.Width, 1), t.Power(b.Depth, 1), t.Timber(measure.Stress(1.5*w.demand/(b.Width*b.Depth)))),
+			t.Product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(DurationOf(w.combo)), Factor{Symbol: "CD", Value: measure.Ratio(DurationOf(w.combo))}, Factor{Symbol: "CM", Value: v.ShearWet}, Factor{Symbol: "Ci", Value: v.Incising}),
+			fmt.Sprintf("fv/F'v = %s", t.Ratio(w.ratio)),
 		}
 	}}
 }
@@ -79,40 +79,40 @@ func (p *shearPlace) of(values []float64) float64 {
 // shearPlaces adds the places in a part where its shear is looked at: a depth
 // away from each support, in a short part as far as it goes, or, when joists hang
 // on the side, at the support.
-func (s *subject) shearPlaces(places []shearPlace, part int) []shearPlace {
-	p := s.gauge.Parts[part]
-	supports := s.gauge.Run.Supports
+func shearPlaces(b *Bar, places []shearPlace, part int) []shearPlace {
+	p := b.Gauge.Parts[part]
+	supports := b.Gauge.Run.Supports
 	left, right := p.From >= supports[0]-1e-12, p.From+p.Long <= supports[len(supports)-1]+1e-12
-	first, last := s.gauge.EndsOf(part)
-	reach := min(s.depth, p.Long)
+	first, last := b.Gauge.EndsOf(part)
+	reach := min(b.Depth, p.Long)
 	if left && right {
-		reach = min(s.depth, p.Long/2)
+		reach = min(b.Depth, p.Long/2)
 	}
 	switch {
-	case left && s.sideLoaded:
+	case left && b.SideLoaded:
 		places = append(places, shearPlace{shown: first, station: first})
 	case left:
-		places = append(places, s.shearPlace(part, p.From+reach, p.From, 1))
+		places = append(places, placeAt(b, part, p.From+reach, p.From, 1))
 	}
 	switch {
-	case right && s.sideLoaded: // a load over the support itself shows in the last station
+	case right && b.SideLoaded: // a load over the support itself shows in the last station
 		places = append(places, shearPlace{shown: last, station: last - 2, onward: 2})
 	case right:
-		places = append(places, s.shearPlace(part, p.From+p.Long-reach, p.From+p.Long, -1))
+		places = append(places, placeAt(b, part, p.From+p.Long-reach, p.From+p.Long, -1))
 	}
 	return places
 }
 
-// shearPlace returns the place at x of a part whose support stands at the given
+// placeAt returns the place at x of a part whose support stands at the given
 // end. Of a load P at a < d the support would see P·(a/d)·(1 − a/L), and the shear
 // at x is short of it by that much and P·a/L; from an overhang it sees P·a/d.
-func (s *subject) shearPlace(part int, x, support, turn float64) shearPlace {
-	g := s.gauge
+func placeAt(b *Bar, part int, x, support, turn float64) shearPlace {
+	g := b.Gauge
 	first, last := g.EndsOf(part)
 	at := shearPlace{shown: last, station: last, turn: turn}
 	for i := first; i < last; i++ {
-		if a, b := g.Stations[i].X, g.Stations[i+1].X; x < b {
-			at.shown, at.station, at.onward = i, i, max(0, (x-a)/(b-a))
+		if from, to := g.Stations[i].X, g.Stations[i+1].X; x < to {
+			at.shown, at.station, at.onward = i, i, max(0, (x-from)/(to-from))
 			break
 		}
 	}
@@ -124,7 +124,7 @@ func (s *subject) shearPlace(part int, x, support, turn float64) shearPlace {
 		if away < 1e-9 || away > math.Abs(x-support)+1e-9 || i < last && !slices.Contains(g.Marks, g.Stations[i].X) {
 			continue
 		}
-		share := min(1, away/s.depth)
+		share := min(1, away/b.Depth)
 		if !g.Overhang(part) {
 			share += (1 - share) * away / g.Parts[part].Long
 		}

@@ -16,10 +16,10 @@ func shearOf(t *testing.T, r statics.Run, d float64, sideLoaded bool, marks []fl
 	g, err := statics.NewGauges().Of(r, marks)
 	require.NoError(t, err)
 	f := g.Under(loads)
-	s := subject{gauge: g, depth: d, sideLoaded: sideLoaded}
+	s := Bar{Gauge: g, Depth: d, SideLoaded: sideLoaded}
 	worst := 0.0
 	for part := range g.Parts {
-		for _, at := range s.shearPlaces(nil, part) {
+		for _, at := range shearPlaces(&s, nil, part) {
 			worst = max(worst, at.of(f.Shear))
 		}
 	}

@@ -25,7 +25,8 @@ var SoilClasses = sync.OnceValue(func() []SoilClass {
 	return all
 })
 
-func soilNames() string {
+// SoilNames returns the ids of all classes, for a fault that lists the choices.
+func SoilNames() string {
 	var names []string
 	for _, s := range SoilClasses() {
 		names = append(names, s.ID)
@@ -33,9 +34,9 @@ func soilNames() string {
 	return strings.Join(names, ", ")
 }
 
-// soilClass returns the class of the table that a job's word for the soil falls
+// SoilOf returns the class of the table that a job's word for the soil falls
 // in: by the leading kind of grain, for the words differ more than the table.
-func soilClass(word string) (SoilClass, bool) {
+func SoilOf(word string) (SoilClass, bool) {
 	w := strings.ToLower(word)
 	for _, c := range []struct{ part, class string }{
 		{"bedrock", "crystalline_bedrock"}, {"crystalline", "crystalline_bedrock"}, {"rock", "sedimentary_rock"},

@@ -3,50 +3,39 @@ package strength
 import (
 	"fmt"
 
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
-// surfaceChecks checks the floor itself over the joists: panels by their span
-// rating, boards by their thickness.
-func (c *checker) surfaceChecks() {
-	switch c.job.Platform.Surface.Kind {
-	case "panels":
-		c.panels()
-	case "boards":
-		c.boards()
+// Surface checks the floor itself over joists so far apart under a live load:
+// panels by their span rating, boards by their thickness, in a building or not.
+// Panels without a rating are not checked.
+func Surface(s job.Surface, spacing measure.Length, live measure.Stress, building bool) []Finding {
+	switch {
+	case s.Kind == "panels" && s.SpanRating > 0:
+		return panels(s, spacing, live)
+	case s.Kind == "boards":
+		return []Finding{boards(s, spacing, building)}
 	}
+	return nil
 }
 
-func (c *checker) panels() {
-	s, spacing := c.job.Platform.Surface, c.widestBay()
-	if s.SpanRating <= 0 {
-		c.unchecked = append(c.unchecked, "Panels: no span rating was given; read it off the grade stamp.")
-		return
-	}
+func panels(s job.Surface, spacing measure.Length, live measure.Stress) []Finding {
 	rated := measure.Length(s.SpanRating) * measure.Inch
 	check := Check{ID: "surface.span", What: "joist spacing under the panels", Demand: spacing, Capacity: rated, Ratio: measure.Ratio(spacing.Metres() / rated.Metres()),
 		Clause: "IRC 2021 Table R503.2.1.1, span rating on the panel's stamp"}
-	c.add(finding{check, func(t words) []string {
-		return []string{fmt.Sprintf("spacing/rating = %s/%d in = %s; two spans or more, strength axis across the joists", t.length(spacing), s.SpanRating, t.ratio(float64(check.Ratio)))}
-	}})
+	found := []Finding{{check, func(t Words) []string {
+		return []string{fmt.Sprintf("spacing/rating = %s/%d in = %s; two spans or more, strength axis across the joists", t.Length(spacing), s.SpanRating, t.Ratio(float64(check.Ratio)))}
+	}}}
 	allowed, ok := panelLoad(s.SpanRating, spacing)
 	if !ok {
-		return
+		return found
 	}
-	live := max(c.job.Platform.FloorLoad, c.snowOnFloor())
-	load := Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: "APA E30 (2011) Table 12", Memory: true}
-	c.add(finding{load, func(t words) []string {
-		return []string{fmt.Sprintf("live load/table at the next spacing up = %s/%s = %s", t.pressure(live), t.pressure(allowed), t.ratio(float64(load.Ratio)))}
+	load := Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: "APA E30 Table 12, from memory", Memory: true}
+	return append(found, Finding{load, func(t Words) []string {
+		return []string{fmt.Sprintf("live load/table at the next spacing up = %s/%s = %s", t.Pressure(live), t.Pressure(allowed), t.Ratio(float64(load.Ratio)))}
 	}})
 }
-
-// widestBay is how far apart joists really stand: the last bay may be wider than
-// the spacing asked for.
-func (c *checker) widestBay() measure.Length {
-	return max(c.frame.WidestBay, c.job.Frame.Joists.Spacing)
-}
-
-func (c *checker) snowOnFloor() measure.Stress { return measure.Stress(c.loads.area[snowCase]) }
 
 // panelLoad returns the live load of a span rating at the least table spacing
 // that is not below the joists'.
@@ -61,10 +50,9 @@ func panelLoad(rating int, spacing measure.Length) (measure.Stress, bool) {
 
 // boards checks boards by thickness: a floor in a building by IRC Table R503.1,
 // an open deck by R507.7.
-func (c *checker) boards() {
-	s, spacing := c.job.Platform.Surface, c.widestBay()
+func boards(s job.Surface, spacing measure.Length, building bool) Finding {
 	use := "deck"
-	if c.job.Building != nil {
+	if building {
 		use = "floor"
 	}
 	best := boardRow{spacing: measure.Inch, source: "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin"}
@@ -74,7 +62,7 @@ func (c *checker) boards() {
 		}
 	}
 	check := Check{ID: "surface.span", What: "joist spacing under the boards", Demand: spacing, Capacity: best.spacing, Ratio: measure.Ratio(spacing.Metres() / best.spacing.Metres()), Clause: best.source}
-	c.add(finding{check, func(t words) []string {
-		return []string{fmt.Sprintf("boards %s thick, laid square to the joists: joists at most %s apart; spacing %s, ratio %s", t.length(s.Thickness), t.length(best.spacing), t.length(spacing), t.ratio(float64(check.Ratio)))}
-	}})
+	return Finding{check, func(t Words) []string {
+		return []string{fmt.Sprintf("boards %s thick, laid square to the joists: joists at most %s apart; spacing %s, ratio %s", t.Length(s.Thickness), t.Length(best.spacing), t.Length(spacing), t.Ratio(float64(check.Ratio)))}
+	}}
 }

@@ -7,12 +7,6 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Factor is one adjustment factor with the symbol that the standard gives it.
-type Factor struct {
-	Symbol string
-	Value  measure.Ratio
-}
-
 // Value is one design value of a kind of member with every factor on it, for the
 // check of that kind that comes nearest to its limit.
 type Value struct {
@@ -60,7 +54,7 @@ func (s *Strength) valuesOf(m Member) []Value {
 		}
 		with("CD", measure.Ratio(check.Duration))
 		value.Factors = append(value.Factors, own...)
-		value.Factors = append(value.Factors, Factor{"Ct", 1})
+		value.Factors = append(value.Factors, Factor{Symbol: "Ct", Value: 1})
 		stability := "CL"
 		if m.Name == "post" {
 			stability = "CP"
@@ -71,14 +65,14 @@ func (s *Strength) valuesOf(m Member) []Value {
 		values = append(values, value)
 	}
 	if m.Name != "post" {
-		add("bending", "Fb", "bending", r.Bending, v.Bending, Factor{"CM", v.BendingWet}, Factor{"CF", v.BendingSize}, Factor{"Ci", v.Incising}, Factor{"Cr", v.Repetitive})
-		add("shear", "Fv", "shear", r.Shear, v.Shear, Factor{"CM", v.ShearWet}, Factor{"Ci", v.Incising})
-		add("bearing across the grain", "Fc⊥", "bearing", r.BearingAcross, v.BearingAcross, Factor{"CM", v.AcrossWet})
-		add("stiffness", "E", "live_deflection", r.Elastic, v.Elastic, Factor{"CM", v.ElasticWet}, Factor{"Ci", v.ElasticIncising})
+		add("bending", "Fb", "bending", r.Bending, v.Bending, Factor{Symbol: "CM", Value: v.BendingWet}, Factor{Symbol: "CF", Value: v.BendingSize}, Factor{Symbol: "Ci", Value: v.Incising}, Factor{Symbol: "Cr", Value: v.Repetitive})
+		add("shear", "Fv", "shear", r.Shear, v.Shear, Factor{Symbol: "CM", Value: v.ShearWet}, Factor{Symbol: "Ci", Value: v.Incising})
+		add("bearing across the grain", "Fc⊥", "bearing", r.BearingAcross, v.BearingAcross, Factor{Symbol: "CM", Value: v.AcrossWet})
+		add("stiffness", "E", "live_deflection", r.Elastic, v.Elastic, Factor{Symbol: "CM", Value: v.ElasticWet}, Factor{Symbol: "Ci", Value: v.ElasticIncising})
 		return values
 	}
-	add("compression along the grain", "Fc", "column", r.Compression, v.Compression, Factor{"CM", v.CompressionWet}, Factor{"CF", v.CompressionSize}, Factor{"Ci", v.Incising})
-	add("stiffness against buckling", "Emin", "", r.ElasticMin, v.ElasticMin, Factor{"CM", v.ElasticWet}, Factor{"Ci", v.ElasticIncising})
+	add("compression along the grain", "Fc", "column", r.Compression, v.Compression, Factor{Symbol: "CM", Value: v.CompressionWet}, Factor{Symbol: "CF", Value: v.CompressionSize}, Factor{Symbol: "Ci", Value: v.Incising})
+	add("stiffness against buckling", "Emin", "", r.ElasticMin, v.ElasticMin, Factor{Symbol: "CM", Value: v.ElasticWet}, Factor{Symbol: "Ci", Value: v.ElasticIncising})
 	return values
 }
 
@@ -91,21 +85,4 @@ func (s *Strength) worstOf(member, kind string) (Check, bool) {
 		}
 	}
 	return worst, worst.ID != ""
-}
-
-// Counts says by which factor a combination takes each kind of load, in words,
-// and whether it is looked at on piers alone.
-func (c Combination) Counts() (loads string, piersAlone bool) {
-	var parts []string
-	for kind, f := range c.factors {
-		if f == 0 {
-			continue
-		}
-		name := caseNames[kind]
-		if f != 1 {
-			name = measure.Ratio(f).Print(measure.Style{}) + " × " + name
-		}
-		parts = append(parts, name)
-	}
-	return strings.Join(parts, " + "), c.factors[windCase] != 0
 }

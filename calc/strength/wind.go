@@ -16,22 +16,22 @@ type Wind struct {
 	Factor       measure.Ratio  // 0.6 or 1
 	Height       measure.Length // mean roof height over the ground
 	Wall, Uplift measure.Stress // net on walls; upward on the roof
-	Across       Push           // wind across the beams
-	Along        Push           // wind along the beams
+	Across       Thrust         // wind across the beams
+	Along        Thrust         // wind along the beams
 	Up           measure.Force  // on the whole roof, unfactored
 	Coefficient  float64        // Cp of the roof
-	source       string
-	memory       bool
+	Source       string
+	Memory       bool
 }
 
-// Push is the wind from one direction.
-type Push struct {
+// Thrust is the wind from one direction.
+type Thrust struct {
 	Name   string
 	Force  measure.Force  // unfactored, on all the building's projection
 	Arm    measure.Length // of it over the underside of the beams
 	Span   measure.Length // between the outer pier rows it turns about
 	Area   measure.Area
-	perRow int // piers in the windward row
+	PerRow int // piers in the windward row
 }
 
 // windConstants are α and zg of ASCE 7-16 Table 26.11-1. B was read; C and D are
@@ -93,43 +93,42 @@ func roofSuction(h, l float64) float64 {
 	}
 }
 
-// windLoads returns the wind on the building, nil without a building or a wind.
-func (c *checker) windLoads() *Wind {
-	b, site := c.job.Building, c.job.Site.Wind
+// wind finds the wind on the building, none without a building or a wind.
+func (g *gatherer) wind() {
+	b, site := g.job.Building, g.job.Site.Wind
 	switch {
 	case b == nil:
-		c.unchecked = append(c.unchecked, "Wind on an open floor: it has no walls for the wind to push; a floor of panels that could lift needs an engineer's look.")
-		return nil
+		g.loads.Unchecked = append(g.loads.Unchecked, "Wind on an open floor: it has no walls for the wind to push; a floor of panels that could lift needs an engineer's look.")
+		return
 	case site.Speed <= 0 && site.Pressure <= 0:
-		c.unchecked = append(c.unchecked, "Sliding, overturning and uplift: no wind was given.")
-		return nil
+		g.loads.Unchecked = append(g.loads.Unchecked, "Sliding, overturning and uplift: no wind was given.")
+		return
 	}
-	w := &Wind{Factor: 0.6, source: "ASCE 7-16 26.10, Fig. 27.3-1; Kd 0.85, G 0.85, flat open ground", memory: windConstants[site.Exposure].memory || b.Enclosure == "partly_enclosed"}
-	w.Height = c.tallest() + c.job.Block.SeatHeight + c.frame.BuildUp.Total() + b.WallHeight + b.Roof.Rise/2
+	w := &Wind{Factor: 0.6, Source: "ASCE 7-16 26.10, Fig. 27.3-1; Kd 0.85, G 0.85, flat open ground", Memory: windConstants[site.Exposure].memory || b.Enclosure == "partly_enclosed"}
+	w.Height = g.in.TallestPost + g.job.Block.SeatHeight + g.frame.BuildUp.Total() + b.WallHeight + b.Roof.Rise/2
 	w.Pressure, _ = VelocityPressure(site.Speed, site.Exposure, w.Height)
 	if site.Speed <= 0 {
-		w.Pressure, w.Factor, w.source = site.Pressure, 1, "job file, taken as a service pressure at the roof"
+		w.Pressure, w.Factor, w.Source = site.Pressure, 1, "job file, taken as a service pressure at the roof"
 	}
 	w.Wall = w.Pressure * gust * wallSides
-	w.Coefficient = math.Max(roofSuction(w.Height.Metres(), c.frame.Width.Metres()), roofSuction(w.Height.Metres(), c.frame.Length.Metres()))
+	w.Coefficient = math.Max(roofSuction(w.Height.Metres(), g.frame.Width.Metres()), roofSuction(w.Height.Metres(), g.frame.Length.Metres()))
 	w.Uplift = w.Pressure * measure.Stress(gust*w.Coefficient+internal(b.Enclosure))
-	w.Up = w.Uplift.On(c.roofPlan(b.Roof))
-	first, last := c.frame.Lines[0], c.frame.Lines[len(c.frame.Lines)-1]
-	perLine := c.frame.PerLine(0)
-	piers := c.frame.Piers
-	w.Across = c.pushOn(w.Wall, "across", c.frame.Length, b, b.Roof.Eaves != "along_width", last.Y-first.Y, perLine)
-	w.Along = c.pushOn(w.Wall, "along", c.frame.Width, b, b.Roof.Eaves == "along_width", piers[perLine-1].X-piers[0].X, len(c.frame.Lines))
-	c.loads.present[windCase] = true
-	if !c.quiet {
-		c.windItems(w, site)
+	w.Up = w.Uplift.On(g.roofPlan(b.Roof))
+	first, last := g.frame.Lines[0], g.frame.Lines[len(g.frame.Lines)-1]
+	perLine := g.frame.PerLine(0)
+	piers := g.frame.Piers
+	w.Across = g.pushOn(w.Wall, "across", g.frame.Length, b, b.Roof.Eaves != "along_width", last.Y-first.Y, perLine)
+	w.Along = g.pushOn(w.Wall, "along", g.frame.Width, b, b.Roof.Eaves == "along_width", piers[perLine-1].X-piers[0].X, len(g.frame.Lines))
+	g.loads.Wind, g.loads.Present[windCase] = w, true
+	if !g.in.Quiet {
+		g.windItems(w, site)
 	}
-	return w
 }
 
 // pushOn returns the wind on one side: frame depth, wall and roof as they stand
 // in its way. A side with eaves shows the whole rise of the roof, a gable half of it.
-func (c *checker) pushOn(p measure.Stress, name string, side measure.Length, b *job.Building, eaves bool, span measure.Length, perRow int) Push {
-	deck := c.frame.BuildUp.Surface + c.frame.BuildUp.Joist + c.frame.BuildUp.Beam
+func (g *gatherer) pushOn(p measure.Stress, name string, side measure.Length, b *job.Building, eaves bool, span measure.Length, perRow int) Thrust {
+	deck := g.frame.BuildUp.Surface + g.frame.BuildUp.Joist + g.frame.BuildUp.Beam
 	low := side.Times(deck + b.WallHeight)
 	roof, arm := side.Times(b.Roof.Rise), b.Roof.Rise/2
 	if !eaves {
@@ -140,20 +139,11 @@ func (c *checker) pushOn(p measure.Stress, name string, side measure.Length, b *
 	}
 	area := low + roof
 	mean := (float64(low)*((deck+b.WallHeight)/2).Metres() + float64(roof)*(deck+b.WallHeight+arm).Metres()) / float64(area)
-	return Push{Name: name, Force: p.On(area), Arm: measure.FromMetres(mean), Span: span, Area: area, perRow: perRow}
+	return Thrust{Name: name, Force: p.On(area), Arm: measure.FromMetres(mean), Span: span, Area: area, PerRow: perRow}
 }
 
-// tallest returns the longest post, or the longest allowed before heights are known.
-func (c *checker) tallest() measure.Length {
-	longest := measure.Length(0)
-	for _, p := range c.frame.Piers {
-		longest = max(longest, c.height(p.Name).Post)
-	}
-	return longest
-}
-
-func (c *checker) windItems(w *Wind, site job.Wind) {
-	s := c.words.style
+func (g *gatherer) windItems(w *Wind, site job.Wind) {
+	s := g.words.Style
 	working := fmt.Sprintf("q = %s, as given", w.Pressure.Print(s))
 	path, formula := "site.wind.pressure", "taken over"
 	if site.Speed > 0 {
@@ -164,16 +154,21 @@ func (c *checker) windItems(w *Wind, site job.Wind) {
 		formula = "q = " + constant + "·Kz·Kd·V², " + units
 		path = "site.wind.speed"
 		_, kz := VelocityPressure(site.Speed, site.Exposure, w.Height)
-		working = fmt.Sprintf("%s × %.3f × 0.85 × (%s)² = %s, exposure %s, roof at %s", constant, kz, site.Speed.Print(s), w.Pressure.Print(s), site.Exposure, c.words.length(w.Height))
+		working = fmt.Sprintf("%s × %.3f × 0.85 × (%s)² = %s, exposure %s, roof at %s", constant, kz, site.Speed.Print(s), w.Pressure.Print(s), site.Exposure, g.words.Length(w.Height))
 	}
-	c.loads.add(
-		Load{ID: "wind.pressure", What: "velocity pressure of the wind at the roof", Amount: w.Pressure, Source: w.source, Path: path, Memory: w.memory, Formula: formula, Working: working},
-		Load{ID: "wind.wall", What: "wind on the walls, both sides together", Amount: w.Wall, Source: w.source, Memory: w.memory, Formula: "p = q·G·(0.8 + 0.5)",
+	g.loads.list(
+		Load{ID: "wind.pressure", What: "velocity pressure of the wind at the roof", Amount: w.Pressure, Source: w.Source, Path: path, Memory: w.Memory, Formula: formula, Working: working},
+		Load{ID: "wind.wall", What: "wind on the walls, both sides together", Amount: w.Wall, Source: w.Source, Memory: w.Memory, Formula: "p = q·G·(0.8 + 0.5)",
 			Working: fmt.Sprintf("%s × 0.85 × 1.3 = %s", w.Pressure.Print(s), w.Wall.Print(s)), From: []string{"load.wind.pressure"}},
-		Load{ID: "wind.across", What: "wind across the beams", Amount: w.Across.Force, Source: w.source, Memory: w.memory, Formula: "H = p·area",
+		Load{ID: "wind.across", What: "wind across the beams", Amount: w.Across.Force, Source: w.Source, Memory: w.Memory, Formula: "H = p·area",
 			Working: fmt.Sprintf("%s × %s = %s", w.Wall.Print(s), w.Across.Area.Print(s), w.Across.Force.Print(s)), From: []string{"load.wind.wall"}},
-		Load{ID: "wind.along", What: "wind along the beams", Amount: w.Along.Force, Source: w.source, Memory: w.memory, Formula: "H = p·area",
+		Load{ID: "wind.along", What: "wind along the beams", Amount: w.Along.Force, Source: w.Source, Memory: w.Memory, Formula: "H = p·area",
 			Working: fmt.Sprintf("%s × %s = %s", w.Wall.Print(s), w.Along.Area.Print(s), w.Along.Force.Print(s)), From: []string{"load.wind.wall"}},
-		Load{ID: "wind.uplift", What: "wind lifting the roof", Amount: w.Up, Source: w.source, Memory: w.memory, Formula: "U = q·(G·Cp + GCpi)·plan",
-			Working: fmt.Sprintf("%s × (0.85 × %.2f + %.2f) = %s on %s: %s", w.Pressure.Print(s), w.Coefficient, internal(c.job.Building.Enclosure), w.Uplift.Print(s), c.roofPlan(c.job.Building.Roof).Print(s), w.Up.Print(s)), From: []string{"load.wind.pressure"}})
+		Load{ID: "wind.uplift", What: "wind lifting the roof", Amount: w.Up, Source: w.Source, Memory: w.Memory, Formula: "U = q·(G·Cp + GCpi)·plan",
+			Working: fmt.Sprintf("%s × (0.85 × %.2f + %.2f) = %s on %s: %s", w.Pressure.Print(s), w.Coefficient, internal(g.job.Building.Enclosure), w.Uplift.Print(s), g.roofPlan(g.job.Building.Roof).Print(s), w.Up.Print(s)), From: []string{"load.wind.pressure"}})
+}
+
+// Greater returns the greater push of the two directions, factored.
+func (w *Wind) Greater() measure.Force {
+	return max(w.Across.Force, w.Along.Force) * measure.Force(w.Factor)
 }

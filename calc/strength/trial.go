@@ -1,0 +1,279 @@
+package strength
+
+import (
+	"pierbook/calc/fault"
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+	"pierbook/calc/statics"
+)
+
+// Depth is how much of the checks is wanted.
+type Depth int
+
+// The depths: with working and curves, as ratios alone, and as ratios alone until
+// one fails.
+const (
+	InFull Depth = iota
+	RatiosOnly
+	UntilOneFails
+)
+
+// Trial is one frame under check. Its stages come in the order of Run; a search
+// goes through them by itself and stops where it has seen enough.
+type Trial struct {
+	List
+	Faults fault.List
+	Loads  *Acting
+	Floor  *Floor
+	Lines  []LoadedLine // as they were checked
+	Piers  []PierLoad
+
+	in                Input
+	job               *job.Job
+	frame             *frame.Frame
+	rules             Rules
+	heights           Heights
+	store             *statics.Gauges
+	combos            []Combination // without wind, which acts on piers alone
+	onPier            []Combination // all
+	joist, beam, post Member
+	block             PierBlock
+	joists, beams     []Bar // that were looked at
+	anchorage         Anchorage
+	unchecked         []string
+}
+
+// NewTrial returns a frame to check. Frames of one layout share the store.
+func NewTrial(in Input, store *statics.Gauges, depth Depth) *Trial {
+	j := in.Job
+	in.Patches, in.Walls = Placed(j, in.Patches, in.Walls)
+	t := &Trial{in: in, job: j, frame: in.Frame, rules: RulesOf(in.Rules, j), heights: Heights{in.Heights, j}, store: store,
+		List: List{Words: Words{j.Style()}, Quiet: depth != InFull, Hasty: depth == UntilOneFails}}
+	t.block = PierBlock{Block: j.Block, Stone: j.Stone, Soil: j.Site.Soil.Bearing, Rules: t.rules, Words: t.Words}
+	return t
+}
+
+// Run makes every check, or as many as it takes for one to fail. It fails with a
+// fault when the checks cannot be made.
+func (t *Trial) Run() bool {
+	if !t.Prepare() {
+		return false
+	}
+	t.CheckFloor()
+	if !t.CheckLines() {
+		return false
+	}
+	t.CheckPiers()
+	t.CheckWhole()
+	return true
+}
+
+// wrong puts a fault at the place of a key of the job.
+func (t *Trial) wrong(path, wrong, remedy string) {
+	t.Faults.Add(fault.Fault{At: t.job.At(path), Path: path, Wrong: wrong, Remedy: remedy})
+}
+
+// Prepare looks up the timber, puts the loads on the floor and lays the floor
+// over its lines. It fails with a fault when the checks cannot be made.
+func (t *Trial) Prepare() bool {
+	if t.job.Site.Soil.Bearing <= 0 {
+		t.wrong("site.soil", "no soil is given, so nothing is known of what the ground can carry", "name a class of soil: "+SoilNames()+"; or give its allowable bearing, such as 1500 psf")
+	}
+	t.timber()
+	acting := loadsInput{Job: t.job, Frame: t.frame, Patches: t.in.Patches, Walls: t.in.Walls, Timber: WeightOf(t.job), RiskCategory: t.rules.RiskCategory,
+		TallestPost: t.heights.TallestPost(t.frame), Shares: Shares(t.frame, t.hung()), Quiet: t.Quiet}
+	t.Faults.Join(Misplaced(acting))
+	if !t.Faults.Empty() {
+		return false
+	}
+	var faults fault.List
+	if t.Loads, faults = Gather(acting); !faults.Empty() {
+		t.Faults.Join(faults)
+		return false
+	}
+	t.unchecked = append(t.unchecked, t.Loads.Unchecked...)
+	t.combos, t.onPier = Relevant(t.Loads.Present, false), Relevant(t.Loads.Present, true)
+	var err error
+	if t.Floor, err = Cross(t.frame, t.Loads, t.hung(), t.store); err != nil {
+		t.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
+		return false
+	}
+	return true
+}
+
+// hung tells joists that hang between the beams from those on them.
+func (t *Trial) hung() bool { return t.job.Frame.Joists.Sit == "between_beams" }
+
+// timber resolves the members' design values.
+func (t *Trial) timber() {
+	f := t.frame
+	member := func(name, path string, s job.Section, repetitive bool) Member {
+		timber := t.job.Timber
+		if s.Timber != nil {
+			timber, path = *s.Timber, path+".timber"
+		}
+		m, err := NewMember(name, timber, s, repetitive)
+		if err != nil {
+			t.Faults.Add(TimberFault(t.job, path, s.Timber != nil, err))
+		}
+		return m
+	}
+	near := t.widestBay() <= 24*measure.Inch && len(f.Joists) >= 3
+	t.joist = member("joist", "frame.joists", f.Sections.Joist, near)
+	t.beam = member("beam", "frame.beams", f.Sections.Beam, f.Sections.Beam.Plies >= 3)
+	t.post = member("post", "frame.posts", f.Sections.Post, false)
+}
+
+// widestBay is how far apart joists really stand: the last bay may be wider than
+// the spacing asked for.
+func (t *Trial) widestBay() measure.Length {
+	return max(t.frame.WidestBay, t.job.Frame.Joists.Spacing)
+}
+
+// CheckFloor checks the surface and the joists. In a search the ordinary joist
+// goes first: when it fails, the rest need no look.
+func (t *Trial) CheckFloor() {
+	surface := t.job.Platform.Surface
+	if surface.Kind == "panels" && surface.SpanRating <= 0 {
+		t.unchecked = append(t.unchecked, "Panels: no span rating was given; read it off the grade stamp.")
+	}
+	t.Add(Surface(surface, t.widestBay(), max(t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()), t.job.Building != nil)...)
+	if t.Enough() {
+		return
+	}
+	if !t.Hasty {
+		t.joists = t.Floor.Joists()
+		t.checkJoists(t.joists)
+		return
+	}
+	t.checkJoists([]Bar{t.Floor.UsualJoist()})
+	if !t.Failed {
+		t.joists = t.Floor.Joists()
+		t.checkLoadedJoists(t.joists[1:])
+	}
+}
+
+// checkJoists checks joists of which the first is the ordinary one.
+func (t *Trial) checkJoists(joists []Bar) {
+	t.Add(Slenderness(&joists[0]))
+	if !t.hung() {
+		t.Add(t.joist.JoistOverhang(&joists[0]))
+	}
+	t.checkLoadedJoists(joists)
+}
+
+func (t *Trial) checkLoadedJoists(joists []Bar) {
+	m, seats := t.joist, t.seats()
+	t.worst(joists, func(b *Bar) Finding { return m.Bending(b, t.combos) })
+	t.worst(joists, func(b *Bar) Finding { return m.Shear(b, t.combos) })
+	t.worst(joists, func(b *Bar) Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
+	t.worst(joists, func(b *Bar) Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
+	t.worst(joists, func(b *Bar) Finding { return m.OnBeams(b, t.combos, seats, t.hung()) })
+}
+
+// worst keeps the finding with the greatest ratio of several members.
+func (t *Trial) worst(bars []Bar, of func(*Bar) Finding) {
+	t.AddWorst(len(bars), func(i int) Finding { return of(&bars[i]) })
+}
+
+func (t *Trial) seats() []Seat {
+	seats := make([]Seat, len(t.frame.Lines))
+	for i, line := range t.frame.Lines {
+		seats[i] = Seat{line.Name, t.Floor.JoistSeat(i)}
+	}
+	return seats
+}
+
+// CheckLines works and checks the beam lines by falling load. It fails with a
+// fault when a line cannot be worked; a search stops at the first line that fails
+// and leaves out those after it.
+func (t *Trial) CheckLines() bool {
+	if t.Enough() {
+		return true
+	}
+	loads := t.Floor.LineLoads()
+	lines := make([]LoadedLine, len(loads))
+	for _, i := range HeaviestFirst(loads) {
+		l, err := t.Floor.CarryLine(i, loads[i], t.store)
+		if err != nil {
+			t.wrong("frame.piers.per_line", "a piece of beam "+t.frame.Lines[i].Name+" has fewer than two piers under it", "write 2 or more piers per line, and splice over piers")
+			return false
+		}
+		lines[i] = l
+		t.Lines = append(t.Lines, l)
+		t.CheckLine(&l)
+		if t.Enough() {
+			return true
+		}
+	}
+	t.Lines = lines
+	for i := range lines {
+		t.beams = append(t.beams, lines[i].Bars()...)
+	}
+	return true
+}
+
+// CheckLine checks the beam of one line.
+func (t *Trial) CheckLine(l *LoadedLine) {
+	plies, m := l.Bars(), t.beam
+	t.worst(plies, func(b *Bar) Finding { return m.Bending(b, t.combos) })
+	t.worst(plies, func(b *Bar) Finding { return m.Shear(b, t.combos) })
+	t.worst(plies, func(b *Bar) Finding { return m.OnPost(b, t.combos, t.frame.Sections.Post) })
+	t.worst(plies, func(b *Bar) Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
+	t.worst(plies, func(b *Bar) Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
+	t.Add(Slenderness(&plies[0]), BeamOverhang(&plies[0]))
+}
+
+// CheckPiers sums the loads of the piers up and checks post, block, stone and soil
+// at every one, in a search the heaviest first.
+func (t *Trial) CheckPiers() {
+	if t.Enough() {
+		return
+	}
+	t.Piers = PierLoads(t.frame, t.Loads, t.Lines, t.heights, t.onPier)
+	for _, i := range t.heaviestFirst() {
+		p := &t.Piers[i]
+		t.Add(t.post.Column(p, t.onPier), t.post.OnSeat(p, t.onPier, t.block.Block.SeatWidth), t.post.OffCentre(p, t.onPier, t.rules.Eccentricity))
+		t.Add(t.block.Checks(p)...)
+		t.Add(Bracing(p, t.rules.BracedAbove, Sideways(p, t.Loads.Wind, len(t.Piers)), t.Words))
+		if t.Enough() {
+			return
+		}
+	}
+}
+
+// heaviestFirst returns the order in which piers are looked at: as they stand, or
+// in a search the heaviest alone, then the rest.
+func (t *Trial) heaviestFirst() []int {
+	order := make([]int, len(t.Piers))
+	heaviest := 0
+	for i := range t.Piers {
+		order[i] = i
+		if t.Piers[i].Most > t.Piers[heaviest].Most {
+			heaviest = i
+		}
+	}
+	if t.Hasty {
+		order[0], order[heaviest] = order[heaviest], order[0]
+	}
+	return order
+}
+
+// CheckWhole checks the platform as one body in wind, its joints and openings.
+func (t *Trial) CheckWhole() {
+	if t.Enough() {
+		return
+	}
+	if w := t.Loads.Wind; w != nil && !t.hung() {
+		t.Add(t.joist.Toenails(w.Greater(), len(t.frame.Joists)*len(t.frame.Lines)))
+	}
+	t.anchorage = Anchorage{Frame: t.frame, Wind: t.Loads.Wind, Support: t.block.Block.Weight.Weight(), Seat: t.block.Block.SeatHeight,
+		TallestPost: t.heights.TallestPost(t.frame), Friction: t.rules.StoneFriction, Words: t.Words}
+	if b := t.job.Building; b != nil {
+		t.anchorage.LeastBuilding = b.WeightLeast
+	}
+	t.Add(t.anchorage.InWind(t.Piers)...)
+	t.Add(t.anchorage.Joints(t.Piers)...)
+	t.Add(t.openings()...)
+}
