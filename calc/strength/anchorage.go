@@ -159,7 +159,7 @@ func (a *Anchorage) overturning(push Thrust, b Balanced, id, what, joint string)
 
 func (a *Anchorage) sliding(push Thrust, b Balanced, piers int) Finding {
 	check := Check{ID: "wind." + push.Name + ".sliding", What: "sliding of the blocks on the stone by wind " + push.Name + " the beams", Demand: b.Sideways, Capacity: b.Friction,
-		Ratio: RatioOf(float64(b.Sideways), float64(b.Friction)), Combination: "0.6D + 0.6W", Clause: "NAVFAC DM 7.02 Table 1, concrete on clean gravel 0.55, over 1.5; the 1.5 is from memory", Memory: true}
+		Ratio: RatioOf(float64(b.Sideways), float64(b.Friction)), Combination: "0.6D + 0.6W", Clause: "NAVFAC DM 7.02 (1986) Table 1, concrete on clean gravel 0.55, over 1.5; the 1.5 is from memory", Memory: true}
 	if !check.Holds() {
 		each := b.Slide / measure.Force(piers)
 		check.Needs = fmt.Sprintf("anchorage, block to ground: %s sideways at each of %d piers, or an engineer's word that the sunk blocks hold it", a.Words.Force(float64(each)), piers)

@@ -188,7 +188,7 @@ func (g *gatherer) buildingItems(b *job.Building, plan measure.Area, roof, snow,
 	g.loads.list(
 		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: g.job.Basis("building.weight.most"), Path: "building.weight.most", Memory: g.job.Recalled("building.weight.most")},
 		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: g.job.Basis("building.weight.least"), Path: "building.weight.least", Memory: g.job.Recalled("building.weight.least")},
-		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303, notes to Table 1: 10 psf of roof; at most half of the building",
+		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303 (2015), notes to Table 1: 10 psf of roof; at most half of the building",
 			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", psf(roofDeadPSF).Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
 		Load{ID: "walls", What: "of which the walls, evenly along their length", Amount: b.WeightMost - roof, Formula: "walls = building − roof",
 			Working: fmt.Sprintf("%s − %s = %s", b.WeightMost.Print(w), roof.Print(w), (b.WeightMost - roof).Print(w)), From: []string{"load.building.most", "load.roof"}},

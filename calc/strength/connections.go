@@ -98,7 +98,7 @@ func (m Member) Toenails(push measure.Force, crossings int) Finding {
 	factor := float64(TenMinutes) * toenailLateral * wet * float64(PenetrationFactor(point, nail.Diameter))
 	capacity := 3 * z * measure.Force(factor)
 	check := Check{ID: "joist.toenails", What: "joist to beam, sideways in wind", Demand: each, Capacity: capacity, Ratio: measure.Ratio(each / capacity), Combination: "0.6D + 0.6W",
-		Clause: "NDS 2018 12.3, 12.5.4; IBC 2304.10.1: three 8d common toenails", Memory: true}
+		Clause: "NDS 2018 12.3, 12.5.4; IBC 2018 Table 2304.10.1: three 8d common toenails", Memory: true}
 	return Finding{check, func(t Words) []string {
 		return []string{
 			fmt.Sprintf("H/crossings = %s/%d = %s", t.Force(float64(push)), crossings, t.Force(float64(each))),

@@ -85,8 +85,8 @@ func BeamMetres(f *frame.Frame) float64 {
 }
 
 // surfaceWeight returns the weight of the surface by area. Panels without a
-// density of their own weigh 36 pcf (HUD Residential Structural Design Guide
-// Table 3.3), boards what the timber weighs.
+// density of their own weigh 36 pcf (HUD Residential Structural Design Guide,
+// 2000, Table 3.3), boards what the timber weighs.
 func (g *gatherer) surfaceWeight(timber measure.Density) measure.Stress {
 	s := g.job.Platform.Surface
 	density, source, path := s.Density, g.job.Basis("platform.surface.density"), "platform.surface.density"

@@ -120,7 +120,7 @@ func (b PierBlock) tall(p *PierLoad) Finding {
 	}
 	height, most := b.Block.SeatHeight+p.Height.Post, b.Rules.NotSizedAbove
 	check := Check{ID: "pier." + p.Name + ".height", What: "height of block and post at " + p.Name, Demand: height, Capacity: most, Ratio: measure.Ratio(height.Metres() / most.Metres()),
-		Clause: "the limit of this method; 24 CFR 3285.306 asks for an engineer above it", Memory: true}
+		Clause: "our own limit of this method; 24 CFR 3285.306 (2015) ends single stacks of blocks at 36 in"}
 	return Finding{check, func(t Words) []string {
 		return []string{fmt.Sprintf("seat + post = %s + %s = %s; above %s an engineer sizes the pier", t.Length(b.Block.SeatHeight), t.Length(p.Height.Post), t.Length(height), t.Length(most))}
 	}}

