@@ -15,9 +15,9 @@ import (
 // rest, evenly along their length. Roof live load: 20 psf, the least of IRC
 // Table R301.6, from memory.
 const (
-	roofDeadPSF = 10
-	roofLivePSF = 20
-	wallDepth   = 7 * measure.Inch / 2 // walls stand flush with the frame; common practice, no source
+	roofDead  = 10 * measure.PoundPerSquareFt
+	roofLive  = 20 * measure.PoundPerSquareFt
+	wallDepth = 7 * measure.Inch / 2 // walls stand flush with the frame; common practice, no source
 )
 
 // building carries walls and roof down to the floor as loads along lines.
@@ -32,8 +32,8 @@ func (g *gatherer) building() {
 	}
 	walls := g.walls(b)
 	plan := g.roofPlan(b.Roof)
-	roof := min(psf(roofDeadPSF).On(plan), b.WeightMost/2)
-	snow, live := g.snow().On(plan), psf(roofLivePSF).On(plan)
+	roof := min(roofDead.On(plan), b.WeightMost/2)
+	snow, live := g.snow().On(plan), roofLive.On(plan)
 	for _, w := range walls {
 		long := w.Long().Metres()
 		dead := (float64(b.WeightMost-roof)*float64(w.ShareOfWallsMass) + float64(roof)*float64(w.ShareOfRoof)) / long
@@ -189,10 +189,10 @@ func (g *gatherer) buildingItems(b *job.Building, plan measure.Area, roof, snow,
 		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: g.job.Basis("building.weight.most"), Path: "building.weight.most", Memory: g.job.Recalled("building.weight.most")},
 		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: g.job.Basis("building.weight.least"), Path: "building.weight.least", Memory: g.job.Recalled("building.weight.least")},
 		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303 (2015), notes to Table 1: 10 psf of roof; at most half of the building",
-			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", psf(roofDeadPSF).Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
+			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", roofDead.Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
 		Load{ID: "walls", What: "of which the walls, evenly along their length", Amount: b.WeightMost - roof, Formula: "walls = building − roof",
 			Working: fmt.Sprintf("%s − %s = %s", b.WeightMost.Print(w), roof.Print(w), (b.WeightMost - roof).Print(w)), From: []string{"load.building.most", "load.roof"}},
-		Load{ID: "roof_live", What: "people on the roof", Amount: psf(roofLivePSF), Total: live, Source: "IRC 2021 Table R301.6, the greatest row", Memory: true})
+		Load{ID: "roof_live", What: "people on the roof", Amount: roofLive, Total: live, Source: "IRC 2021 Table R301.6, the greatest row", Memory: true})
 	if snow > 0 {
 		g.loads.list(g.snowItem("snow on the roof, the ground snow load in full on its plan", snow))
 	}

@@ -15,9 +15,9 @@ type Nail struct {
 
 // CommonNails are the common wire nails of ASTM F1667 that the checks use.
 var CommonNails = []Nail{
-	{"8d common", inches(0.131), inches(2.5)},
-	{"10d common", inches(0.148), inches(3)},
-	{"16d common", inches(0.162), inches(3.5)},
+	{"8d common", measure.Inch.Scale(0.131), measure.Inch.Scale(2.5)},
+	{"10d common", measure.Inch.Scale(0.148), measure.Inch.Scale(3)},
+	{"16d common", measure.Inch.Scale(0.162), measure.Inch.Scale(3.5)},
 }
 
 // Withdrawal returns the reference withdrawal value of a smooth nail in side

@@ -8,7 +8,7 @@ import (
 )
 
 // tableDead is the dead load of the deck-beam tables: 10 psf. IRC 2021 R507.5.
-const tableDead = 10
+const tableDead = 10 * measure.PoundPerSquareFt
 
 // ByDeckTable checks a beam line a second time, by the convention that made the
 // published deck-beam tables: simple spans, joists from one side with their
@@ -27,7 +27,7 @@ func (m Member) ByDeckTable(f *frame.Frame, line int, live, snow measure.Stress)
 	if snow > live {
 		live, s.Duration = snow, TwoMonths
 	}
-	s.Live, s.Total = tableLoad(f, line, live), tableLoad(f, line, live+psf(tableDead))
+	s.Live, s.Total = tableLoad(f, line, live), tableLoad(f, line, live+tableDead)
 	allowed, governs := DeckBeamTable.Spans(s).Least()
 	ratio := measure.Ratio(span / allowed.Metres())
 	check := Check{ID: "table." + name + ".span", What: "beam " + name + " by the convention of the deck-beam tables (floor load alone, no building)",

@@ -196,7 +196,7 @@ func (s *Strength) ruleFigures() []figure.Figure {
 	return []figure.Figure{
 		rule("eccentricity", "how far a post may stand off its block's centre", r.Eccentricity, r.Eccentricity == d.Eccentricity, "common practice, no source", false),
 		rule("stone_friction", "friction of block on stone", r.StoneFriction, r.StoneFriction == d.StoneFriction, "NAVFAC DM 7.02 (1986) Table 1: 0.55, over 1.5", true),
-		rule("roof_dead", "weight of a roof by its plan, at most half of the building", psf(roofDeadPSF), true, "24 CFR 3285.303 (2015), notes to Table 1", false),
+		rule("roof_dead", "weight of a roof by its plan, at most half of the building", roofDead, true, "24 CFR 3285.303 (2015), notes to Table 1", false),
 	}
 }
 

@@ -7,11 +7,12 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc/figure"
+	"pierbook/calc/sample"
 )
 
 // TestFiguresHaveOneKeyEachAndAPedigree checks what every page relies on.
 func TestFiguresHaveOneKeyEachAndAPedigree(t *testing.T) {
-	s := work(t, shed())
+	s := work(t, sample.Shed())
 	var registry figure.Registry
 	registry.Add(s.Figures()...) // panics on a doubled key
 	for _, f := range registry.All() {

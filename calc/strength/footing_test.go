@@ -12,6 +12,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 )
 
 func footingsFile() string {
@@ -25,7 +26,7 @@ func footingsFile() string {
 // and the rows of IRC 2018 Table R507.3.1, which follow a simple rule. One inch or two per cent.
 func TestPublishedFootings(t *testing.T) {
 	matched, all := map[string]int{}, map[string]int{}
-	for i, r := range publishedRows(t, footingsFile()) {
+	for i, r := range publishedFootings(t, footingsFile()) {
 		require.NoError(t, wholeFooting(r), "row %d: %v", i+2, r)
 		side, diameter := footingOfRow(r)
 		all[r["source"]]++
@@ -33,7 +34,7 @@ func TestPublishedFootings(t *testing.T) {
 		for _, c := range []struct {
 			got  measure.Length
 			want float64
-		}{{side, r.number("side_in")}, {diameter, r.number("diameter_in")}} {
+		}{{side, r.Number("side_in")}, {diameter, r.Number("diameter_in")}} {
 			if math.Abs(c.got.Inches()-c.want) > math.Max(1, 0.02*c.want) {
 				ok = false
 				t.Errorf("row %d: %v: %.2f in, printed %.0f in", i+2, r, c.got.Inches(), c.want)
@@ -49,12 +50,12 @@ func TestPublishedFootings(t *testing.T) {
 }
 
 // wholeFooting says what a row lacks, or which rule it would be worked by.
-func wholeFooting(r row) error {
+func wholeFooting(r sample.Row) error {
 	if source := r["source"]; !strings.Contains(source, "DCA 6") && !strings.HasPrefix(source, "IRC") {
 		return fmt.Errorf("no rule for the source %q", source)
 	}
 	for _, column := range []string{"live_or_snow_psf", "tributary_area_sf", "soil_psf", "side_in", "diameter_in"} {
-		if err := positive(r, column); err != nil {
+		if err := r.Positive(column); err != nil {
 			return err
 		}
 	}
@@ -63,7 +64,7 @@ func wholeFooting(r row) error {
 
 // TestMalformedFootingsAreRefused checks that a row that cannot be worked says why.
 func TestMalformedFootingsAreRefused(t *testing.T) {
-	good := row{"source": "AWC DCA 6 Table 4", "live_or_snow_psf": "40", "tributary_area_sf": "45", "soil_psf": "1500", "side_in": "17", "diameter_in": "19"}
+	good := sample.Row{"source": "AWC DCA 6 Table 4", "live_or_snow_psf": "40", "tributary_area_sf": "45", "soil_psf": "1500", "side_in": "17", "diameter_in": "19"}
 	require.NoError(t, wholeFooting(good))
 	for column, text := range map[string]string{"source": "hearsay", "soil_psf": "firm", "side_in": "", "tributary_area_sf": "0", "live_or_snow_psf": "-40"} {
 		bad := maps.Clone(good)
@@ -75,9 +76,9 @@ func TestMalformedFootingsAreRefused(t *testing.T) {
 // footingOfRow returns the exact side and diameter. DCA 6 notes 1 and 2: the
 // footing's own weight at 150 pcf comes off the soil pressure, its thickness is
 // the projection past a 4×4 post. R507.3.1: gross pressure, at least 12 and 14 in.
-func footingOfRow(r row) (side, diameter measure.Length) {
-	load := psf(r.number("live_or_snow_psf") + 10).On(measure.Area(r.number("tributary_area_sf")) * measure.SquareFoot)
-	soil := psf(r.number("soil_psf"))
+func footingOfRow(r sample.Row) (side, diameter measure.Length) {
+	load := psf(r.Number("live_or_snow_psf") + 10).On(measure.Area(r.Number("tributary_area_sf")) * measure.SquareFoot)
+	soil := psf(r.Number("soil_psf"))
 	if !strings.Contains(r["source"], "DCA 6") {
 		return max(12*measure.Inch, LeastSide(load, soil)), max(14*measure.Inch, LeastDiameter(load, soil))
 	}
@@ -105,4 +106,11 @@ func TestPadHoward(t *testing.T) {
 	require.InDelta(t, 2500, float64(load/measure.PoundForce), 0.01)
 	assert.Equal(t, 11*measure.Inch, LeastSide(load, 3000*measure.PoundPerSquareFt).RoundUpTo(measure.Inch))
 	assert.Equal(t, 13*measure.Inch, LeastDiameter(load, 3000*measure.PoundPerSquareFt).RoundUpTo(measure.Inch))
+}
+
+func publishedFootings(t *testing.T, name string) []sample.Row {
+	t.Helper()
+	rows, err := sample.Published(name)
+	require.NoError(t, err)
+	return rows
 }

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
@@ -13,11 +14,11 @@ import (
 // offered as mending all does so when it is worked anew, and what mends a part is
 // offered besides, with the kinds of check that it mends.
 func TestChangesTogetherMend(t *testing.T) {
-	j := priced(shed())
+	j := priced(sample.Shed())
 	first := 14 * measure.Inch
 	j.Frame.Piers.First, j.Frame.Piers.Last = &first, &first
 	j.Block.RatedLoad, j.Site.GroundSnow = 4500*measure.PoundForce, psf(90)
-	in := Input{Job: j, Frame: frameOf(t, j)}
+	in := Input{Job: j, Frame: sample.Frame(j)}
 	s, faults := Work(in)
 	require.NoError(t, faults.Err())
 	require.NotZero(t, s.Failing())
@@ -45,9 +46,9 @@ func TestChangesTogetherMend(t *testing.T) {
 // TestHeightIsNotMendedByOtherSizes checks that nothing is offered as mending a
 // pier that stands too high.
 func TestHeightIsNotMendedByOtherSizes(t *testing.T) {
-	j := priced(shed())
+	j := priced(sample.Shed())
 	j.Platform.FloorLoad = psf(100)
-	f := frameOf(t, j)
+	f := sample.Frame(j)
 	s, faults := Work(Input{Job: j, Frame: f, Heights: heights(f, 34*in)})
 	require.NoError(t, faults.Err())
 	Mend(s, Input{Job: j, Frame: f, Heights: heights(f, 34*in)})
@@ -58,9 +59,9 @@ func TestHeightIsNotMendedByOtherSizes(t *testing.T) {
 
 // TestFailingFrameFailsFirstAndIsMended checks an overloaded shed.
 func TestFailingFrameFailsFirstAndIsMended(t *testing.T) {
-	j := priced(shed())
+	j := priced(sample.Shed())
 	j.Platform.FloorLoad = psf(100)
-	in := Input{Job: j, Frame: frameOf(t, j)}
+	in := Input{Job: j, Frame: sample.Frame(j)}
 	s, faults := Work(in)
 	require.NoError(t, faults.Err())
 	Mend(s, in)

@@ -9,13 +9,14 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 )
 
 // An opening that cuts joists holds only with headers that others size; one
 // between two joists asks for nothing, and no other check changes for either.
 func TestOpeningThatCutsJoistsWantsHeadersByOthers(t *testing.T) {
-	j := shed()
-	whole, faults := Work(Input{Job: j, Frame: frameOf(t, j)})
+	j := sample.Shed()
+	whole, faults := Work(Input{Job: j, Frame: sample.Frame(j)})
 	require.NoError(t, faults.Err())
 	j.Platform.Openings = map[string]job.Opening{
 		"stair":  {X: 90 * in, Y: 50 * in, Length: 30 * in, Width: 30 * in},

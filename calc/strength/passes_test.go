@@ -8,19 +8,20 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 )
 
 // A frame on trial passes when the whole work finds no failing check, with the
 // same greatest ratio.
 func TestATrialAgreesWithTheWholeWork(t *testing.T) {
 	passing, failing := 0, 0
-	for name, base := range map[string]func() *job.Job{"shed": shed, "deck": deck} {
+	for name, base := range map[string]func() *job.Job{"shed": sample.Shed, "deck": sample.Deck} {
 		for _, spacing := range []measure.Length{12 * measure.Inch, 16 * measure.Inch, 24 * measure.Inch} {
 			for lines := 2; lines <= 4; lines++ {
 				for perLine := 3; perLine <= 5; perLine++ {
 					j := base()
 					j.Frame.Joists.Spacing, j.Frame.Beams.Lines, j.Frame.Piers.PerLine, j.Frame.Piers.Spacing = spacing, lines, perLine, 0
-					in := Input{Job: j, Frame: frameOf(t, j)}
+					in := Input{Job: j, Frame: sample.Frame(j)}
 					whole, faults := Work(in)
 					require.True(t, faults.Empty(), "%s: %v", name, faults)
 					worst, passes := Passes(in)

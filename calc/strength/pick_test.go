@@ -10,6 +10,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 )
 
 // allOpen leaves everything that can be picked to the program.
@@ -37,7 +38,7 @@ func priced(j *job.Job) *job.Job {
 }
 
 func TestPickedFramePassesAndRunnersUpCostMore(t *testing.T) {
-	for name, j := range map[string]*job.Job{"by volume": allOpen(shed()), "by price": allOpen(priced(shed()))} {
+	for name, j := range map[string]*job.Job{"by volume": allOpen(sample.Shed()), "by price": allOpen(priced(sample.Shed()))} {
 		p, faults := Pick(Input{Job: j})
 		require.NoError(t, faults.Err(), name)
 		require.Len(t, p.RunnersUp, 3, name)
@@ -76,9 +77,9 @@ func everything(s *search) []Choice {
 // TestNothingCheaperPasses works every cheaper frame through without any of the
 // search's short cuts: the second, slower way.
 func TestNothingCheaperPasses(t *testing.T) {
-	inset := allOpen(priced(deck()))
+	inset := allOpen(priced(sample.Deck()))
 	inset.Frame.Beams.Inset = 12 * in
-	for name, j := range map[string]*job.Job{"shed": allOpen(priced(shed())), "deck": allOpen(deck()), "inset": inset} {
+	for name, j := range map[string]*job.Job{"shed": allOpen(priced(sample.Shed())), "deck": allOpen(sample.Deck()), "inset": inset} {
 		p, faults := Pick(Input{Job: j})
 		require.NoError(t, faults.Err(), name)
 		s := newSearch(Input{Job: j})
@@ -108,7 +109,7 @@ func TestNothingCheaperPasses(t *testing.T) {
 // left open keeps at least as many. A name that no frame can have is a mistake
 // and asks for nothing.
 func TestPickKeepsThePiersThatWereRead(t *testing.T) {
-	plain, faults := Pick(Input{Job: allOpen(shed())})
+	plain, faults := Pick(Input{Job: allOpen(sample.Shed())})
 	require.NoError(t, faults.Err())
 	lines, perLine := plain.Chosen.Lines, plain.Chosen.PerLine
 	for name, want := range map[string][2]int{
@@ -117,7 +118,7 @@ func TestPickKeepsThePiersThatWereRead(t *testing.T) {
 		job.LineLetters[lines:lines+1] + "1": {lines + 1, 0},
 		"Z1":                                 {lines, perLine},
 	} {
-		j := allOpen(shed())
+		j := allOpen(sample.Shed())
 		j.Ground.Probes = map[string]job.Probe{name: {Found: "firm"}}
 		p, faults := Pick(Input{Job: j})
 		require.NoError(t, faults.Err(), name)
@@ -127,9 +128,9 @@ func TestPickKeepsThePiersThatWereRead(t *testing.T) {
 }
 
 func TestPickIsTheSameEveryTime(t *testing.T) {
-	first, _ := Pick(Input{Job: allOpen(priced(shed()))})
+	first, _ := Pick(Input{Job: allOpen(priced(sample.Shed()))})
 	for range 3 {
-		again, _ := Pick(Input{Job: allOpen(priced(shed()))})
+		again, _ := Pick(Input{Job: allOpen(priced(sample.Shed()))})
 		require.Equal(t, first.Chosen, again.Chosen)
 		require.Equal(t, first.RunnersUp, again.RunnersUp)
 		require.Equal(t, first.Figures(), again.Figures())
@@ -137,7 +138,7 @@ func TestPickIsTheSameEveryTime(t *testing.T) {
 }
 
 func TestNothingOpenPicksNothing(t *testing.T) {
-	p, faults := Pick(Input{Job: shed()})
+	p, faults := Pick(Input{Job: sample.Shed()})
 	assert.Nil(t, p)
 	assert.True(t, faults.Empty())
 }
@@ -145,7 +146,7 @@ func TestNothingOpenPicksNothing(t *testing.T) {
 // TestCostFromLengthsIsTheCostOfTheFrame checks the search's sum against the
 // frame as laid out.
 func TestCostFromLengthsIsTheCostOfTheFrame(t *testing.T) {
-	j := allOpen(priced(shed()))
+	j := allOpen(priced(sample.Shed()))
 	s := newSearch(Input{Job: j})
 	prices := pricesOf(j)
 	for i := 0; i < len(s.choices); i += 97 {
@@ -160,8 +161,8 @@ func TestCostFromLengthsIsTheCostOfTheFrame(t *testing.T) {
 }
 
 func BenchmarkAllChecks(b *testing.B) {
-	j := shed()
-	f := frameOf(b, j)
+	j := sample.Shed()
+	f := sample.Frame(j)
 	h := heights(f, 9*in)
 	b.ReportAllocs()
 	for b.Loop() {
@@ -172,7 +173,7 @@ func BenchmarkAllChecks(b *testing.B) {
 }
 
 func BenchmarkPickOverAllChoices(b *testing.B) {
-	j := allOpen(priced(shed()))
+	j := allOpen(priced(sample.Shed()))
 	b.ReportAllocs()
 	for b.Loop() {
 		if _, faults := Pick(Input{Job: j}); !faults.Empty() {
@@ -184,11 +185,11 @@ func BenchmarkPickOverAllChoices(b *testing.B) {
 // TestSpacedPiersAreCounted checks the cost of a line whose piers follow a
 // greatest spacing, and that such a job is picked.
 func TestSpacedPiersAreCounted(t *testing.T) {
-	j := allOpen(priced(shed()))
+	j := allOpen(priced(sample.Shed()))
 	j.Frame.Piers.Spacing = 4 * ft
 	p, faults := Pick(Input{Job: j})
 	require.NoError(t, faults.Err())
-	f := frameOf(t, p.Job)
+	f := sample.Frame(p.Job)
 	assert.Equal(t, len(f.Piers), p.Chosen.Cost.Piers)
 	assert.Zero(t, work(t, p.Job).Failing())
 	assert.NotContains(t, p.Open, "frame.piers.per_line")
@@ -196,7 +197,7 @@ func TestSpacedPiersAreCounted(t *testing.T) {
 
 // TestMetricPick leaves a metric job with given values open.
 func TestMetricPick(t *testing.T) {
-	j := allOpen(summerhouse())
+	j := allOpen(sample.Summerhouse())
 	p, faults := Pick(Input{Job: j})
 	require.NoError(t, faults.Err())
 	assert.Zero(t, work(t, p.Job).Failing())
@@ -205,19 +206,19 @@ func TestMetricPick(t *testing.T) {
 
 // TestPickWithoutAWayOut checks the fault of loads that nothing within the bounds carries.
 func TestPickWithoutAWayOut(t *testing.T) {
-	j := allOpen(shed())
+	j := allOpen(sample.Shed())
 	j.Platform.FloorLoad = psf(3000)
 	p, faults := Pick(Input{Job: j})
 	assert.Nil(t, p)
 	require.False(t, faults.Empty())
 	assert.Contains(t, faults.Sorted()[0].Wrong, "frames within the bounds")
 
-	j = allOpen(shed())
+	j = allOpen(sample.Shed())
 	j.Timber.Species = "ironwood"
 	_, faults = Pick(Input{Job: j})
 	require.False(t, faults.Empty())
 	assert.Equal(t, "timber.species", faults.Sorted()[0].Path)
-	j = allOpen(shed())
+	j = allOpen(sample.Shed())
 	j.Site.Soil = job.Soil{}
 	_, faults = Pick(Input{Job: j})
 	assert.Equal(t, "site.soil", faults.Sorted()[0].Path)

@@ -11,12 +11,13 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 	"pierbook/calc/statics"
 )
 
 // randomJob draws a platform that can be laid out.
 func randomJob(t *rapid.T) (*job.Job, *frame.Frame) {
-	j := shed()
+	j := sample.Shed()
 	if rapid.Bool().Draw(t, "open deck") {
 		j.Building = nil
 	} else {
@@ -26,12 +27,12 @@ func randomJob(t *rapid.T) (*job.Job, *frame.Frame) {
 	j.Platform.Length = measure.Length(rapid.IntRange(8, 24).Draw(t, "length")) * ft
 	j.Platform.Width = measure.Length(rapid.IntRange(6, 14).Draw(t, "width")) * ft
 	j.Platform.FloorLoad = psf(float64(rapid.IntRange(20, 100).Draw(t, "floor load")))
-	j.Frame.Joists.Section = must(rapid.SampledFrom([]string{"2x6", "2x8", "2x10"}).Draw(t, "joists"), 1)
+	j.Frame.Joists.Section = sample.Section(rapid.SampledFrom([]string{"2x6", "2x8", "2x10"}).Draw(t, "joists"), 1)
 	j.Frame.Rims = j.Frame.Joists.Section
 	j.Frame.Joists.Spacing = rapid.SampledFrom(imperialSpacings).Draw(t, "spacing")
-	j.Frame.Beams.Section = must(rapid.SampledFrom([]string{"4x6", "4x8", "4x10"}).Draw(t, "beams"), 1)
+	j.Frame.Beams.Section = sample.Section(rapid.SampledFrom([]string{"4x6", "4x8", "4x10"}).Draw(t, "beams"), 1)
 	if rapid.Bool().Draw(t, "built up") {
-		j.Frame.Beams.Section = must("2x10", rapid.IntRange(2, 3).Draw(t, "plies"))
+		j.Frame.Beams.Section = sample.Section("2x10", rapid.IntRange(2, 3).Draw(t, "plies"))
 	}
 	j.Frame.Beams.Lines = rapid.IntRange(2, 4).Draw(t, "lines")
 	j.Frame.Beams.Inset = measure.Length(rapid.IntRange(0, 12).Draw(t, "inset")) * in
@@ -123,7 +124,7 @@ func TestADeeperBeamNeverFailsWhereAShallowerPassed(t *testing.T) {
 		next, ok := deeper.Frame.Beams.Section, false
 		for _, pair := range [][2]string{{"4x6", "4x8"}, {"4x8", "4x10"}, {"4x10", "4x12"}, {"2x10", "2x12"}} {
 			if next.Size == pair[0] {
-				next, ok = must(pair[1], next.Plies), true
+				next, ok = sample.Section(pair[1], next.Plies), true
 				break
 			}
 		}
@@ -145,7 +146,7 @@ func TestADeeperBeamNeverFailsWhereAShallowerPassed(t *testing.T) {
 // TestMirroredPlatformHasMirroredLoads checks both symmetries of a frame that has
 // them: line A and the last, pier 1 and the last.
 func TestMirroredPlatformHasMirroredLoads(t *testing.T) {
-	s := work(t, shed())
+	s := work(t, sample.Shed())
 	load := map[string]PierLoad{}
 	for _, p := range s.Piers {
 		load[p.Name] = p
@@ -162,8 +163,8 @@ func TestMirroredPlatformHasMirroredLoads(t *testing.T) {
 
 // TestPatchMirrored moves a patch to its mirror image and wants the mirrored loads.
 func TestPatchMirrored(t *testing.T) {
-	j := deck()
-	f := frameOf(t, j)
+	j := sample.Deck()
+	f := sample.Frame(j)
 	near := workOf(t, j, f, Patch{Name: "tank", X: ft, Y: ft, Length: 2 * ft, Width: 3 * ft, Load: 900 * lbf})
 	far := workOf(t, j, f, Patch{Name: "tank", X: j.Platform.Length - 3*ft, Y: j.Platform.Width - 4*ft, Length: 2 * ft, Width: 3 * ft, Load: 900 * lbf})
 	a, _ := near.Find("pier.A1.block")
@@ -192,7 +193,7 @@ func TestTributaryAreas(t *testing.T) {
 // TestPathEndsAtTheLoadOfItsPier checks the running sum of the load path and that
 // every pier has its joints told.
 func TestPathEndsAtTheLoadOfItsPier(t *testing.T) {
-	for name, j := range map[string]*job.Job{"shed": shed(), "deck": deck(), "summerhouse": summerhouse()} {
+	for name, j := range map[string]*job.Job{"shed": sample.Shed(), "deck": sample.Deck(), "summerhouse": sample.Summerhouse()} {
 		s := work(t, j)
 		sum := measure.Force(0)
 		for _, step := range s.Path {
@@ -218,7 +219,7 @@ func TestPathEndsAtTheLoadOfItsPier(t *testing.T) {
 // TestLiftedEndsAreFastened checks a deck whose light ends lift under load on the
 // bay beside: the fastening is told, and nothing fails for it.
 func TestLiftedEndsAreFastened(t *testing.T) {
-	s := work(t, deck())
+	s := work(t, sample.Deck())
 	for _, p := range s.Piers {
 		c, found := s.Find("pier." + p.Name + ".lift")
 		assert.Equal(t, p.Lightest < 0, found, p.Name)

@@ -8,6 +8,7 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 )
 
 // TestBuildingReliesOnItsLeastWeight works a floor whose eaves walls stand out
@@ -15,7 +16,7 @@ import (
 // equation: with both ends turned down by M over two equal spans L, the middle
 // line gets −3·M/L of one joist's strip.
 func TestBuildingReliesOnItsLeastWeight(t *testing.T) {
-	j := shed()
+	j := sample.Shed()
 	j.Frame.Beams.Inset = 18 * in
 	j.Building.WeightLeast, j.Building.WeightMost = 1000*measure.PoundForce, 6000*measure.PoundForce
 	heavy := work(t, j)
@@ -29,7 +30,7 @@ func TestBuildingReliesOnItsLeastWeight(t *testing.T) {
 	ends := 2 * walls * (span*10/8 - 3*over*over/2/span)           // two end walls over the whole width
 	assert.InDelta(t, eaves+ends, buildingOn(heavy, 'B'), 1, "lb") // three-moment equation
 
-	bare := shed()
+	bare := sample.Shed()
 	bare.Frame.Beams.Inset, bare.Building.WeightLeast = 18*in, 0
 	bare.Building.WeightMost = 6000 * measure.PoundForce
 	assert.GreaterOrEqual(t, float64(pierOf(t, work(t, bare), "B3").Most), float64(middle.Most), "a lighter building relieves less")
@@ -38,7 +39,7 @@ func TestBuildingReliesOnItsLeastWeight(t *testing.T) {
 // TestSnowLiftsTheMiddleLine checks that a roof whose walls stand out past the
 // outer lines asks for the middle of the floor to be held down.
 func TestSnowLiftsTheMiddleLine(t *testing.T) {
-	j := shed()
+	j := sample.Shed()
 	j.Frame.Beams.Inset, j.Site.GroundSnow = 18*in, psf(60)
 	s := work(t, j)
 	p := pierOf(t, s, "B3")
@@ -75,7 +76,7 @@ func pierOf(t *testing.T, s *Strength, name string) PierLoad {
 // TestEachHungJoistBearsByItself checks joists between three lines: at the middle
 // one two ends meet, each with a hanger of its own and half a bay. Statics.
 func TestEachHungJoistBearsByItself(t *testing.T) {
-	j := deck()
+	j := sample.Deck()
 	j.Frame.Joists.Sit = "between_beams"
 	j.Site.GroundSnow = 0
 	s := work(t, j)
@@ -100,10 +101,10 @@ func own(s *Strength) measure.Stress {
 // TestThinBedIsReckonedWith checks that before the ground is known a pier with a
 // bed of its own is checked on that bed.
 func TestThinBedIsReckonedWith(t *testing.T) {
-	j := shed()
+	j := sample.Shed()
 	thin := 2 * in
 	j.Piers = map[string]job.Exception{"B2": {Bed: &thin}}
-	s, faults := Work(Input{Job: j, Frame: frameOf(t, j)})
+	s, faults := Work(Input{Job: j, Frame: sample.Frame(j)})
 	require.NoError(t, faults.Err())
 	on, _ := s.Find("pier.B2.soil")
 	beside, _ := s.Find("pier.B4.soil")

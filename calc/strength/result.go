@@ -1,5 +1,7 @@
 package strength
 
+import "pierbook/calc/trade"
+
 // result gathers what was worked out.
 func (t *Trial) result() *Strength {
 	t.notes()
@@ -33,7 +35,7 @@ func (t *Trial) notes() {
 	if len(t.in.Heights) == 0 {
 		t.unchecked = append(t.unchecked, "Bracing and the height of block and post: the ground is not known yet; posts are checked at the longest allowed.")
 	}
-	if _, ok := SoilOf(t.job.Site.Soil.Class); !ok {
+	if soil, ok := trade.FindSoil(t.job.Site.Soil.Class); !ok || !soil.HasPresumed() {
 		t.unchecked = append(t.unchecked, "The kind of soil is not in the presumptive table; its bearing is taken as given.")
 	}
 	if t.hung() {

@@ -2,12 +2,7 @@ package strength
 
 import (
 	"pierbook/calc/job"
-	"pierbook/calc/measure"
 )
-
-func inches(v float64) measure.Length { return measure.Inch.Scale(v) }
-
-func psf(v float64) measure.Stress { return measure.Stress(v) * measure.PoundPerSquareFt }
 
 // SectionOf returns the section of a size such as 2x8 or 45x145 mm, standing on
 // edge, and whether it is one.

@@ -1,7 +1,6 @@
 package strength
 
 import (
-	"encoding/csv"
 	"fmt"
 	"maps"
 	"math"
@@ -14,27 +13,8 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 )
-
-// publishedRows reads a file of published values by column heading.
-func publishedRows(t *testing.T, name string) []row {
-	t.Helper()
-	file, err := os.Open(name)
-	require.NoError(t, err)
-	defer file.Close()
-	lines, err := csv.NewReader(file).ReadAll()
-	require.NoError(t, err)
-	require.Greater(t, len(lines), 1, "no rows in %s", name)
-	var rows []row
-	for _, line := range lines[1:] {
-		r := row{}
-		for i, heading := range lines[0] {
-			r[heading] = line[i]
-		}
-		rows = append(rows, r)
-	}
-	return rows
-}
 
 // spansFile is the file that the test reads; set PUBLISHED_SPANS to run a longer one.
 func spansFile() string {
@@ -49,12 +29,12 @@ func spansFile() string {
 // Sources stand in the rows.
 func TestPublishedSpans(t *testing.T) {
 	matched, exact, all := map[string]int{}, map[string]int{}, map[string]int{}
-	for i, r := range publishedRows(t, spansFile()) {
+	for i, r := range publishedSpans(t, spansFile()) {
 		set, _, _ := strings.Cut(strings.TrimPrefix(r["note"], "set "), ";")
 		got, printed, err := spanOfRow(r, set)
 		require.NoError(t, err, "row %d: %v", i+2, r)
 		all[set]++
-		want := r.number("allowable_span_in")
+		want := r.Number("allowable_span_in")
 		if printed == want {
 			exact[set]++
 		}
@@ -70,7 +50,7 @@ func TestPublishedSpans(t *testing.T) {
 }
 
 // spanOfRow returns the span in inches and as the set rounds it.
-func spanOfRow(r row, set string) (span, printed float64, err error) {
+func spanOfRow(r sample.Row, set string) (span, printed float64, err error) {
 	conventions := map[string]Convention{"J1": FloorJoistTable, "J2": FloorJoistTable, "J3": OlderDeckJoistTable,
 		"B1": DeckBeamTable, "B2": OlderDeckBeamTable, "B3": GirderTable, "B4": PorchGirderTable}
 	convention, ok := conventions[set]
@@ -100,7 +80,7 @@ func spanOfRow(r row, set string) (span, printed float64, err error) {
 }
 
 // wholeRow says what a row lacks, or what in it is no number above zero.
-func wholeRow(r row, set string) error {
+func wholeRow(r sample.Row, set string) error {
 	wanted := []string{"allowable_span_in", "dead_psf", "supported_span_ft"}
 	if strings.HasPrefix(set, "J") {
 		wanted[2] = "spacing_in"
@@ -111,7 +91,7 @@ func wholeRow(r row, set string) error {
 		wanted = append(wanted, "snow_psf")
 	}
 	for _, column := range wanted {
-		if err := positive(r, column); err != nil {
+		if err := r.Positive(column); err != nil {
 			return err
 		}
 	}
@@ -121,22 +101,10 @@ func wholeRow(r row, set string) error {
 	return nil
 }
 
-// positive says what keeps a column from being a number above zero.
-func positive(r row, column string) error {
-	text, there := r[column]
-	if !there {
-		return fmt.Errorf("no column %s", column)
-	}
-	if v, err := strconv.ParseFloat(text, 64); err != nil || !(v > 0) || math.IsInf(v, 1) {
-		return fmt.Errorf("%s is %q, not a number above 0", column, text)
-	}
-	return nil
-}
-
 // TestMalformedRowsAreRefused checks that a row of the published spans that
 // cannot be worked says why, and never counts as a match.
 func TestMalformedRowsAreRefused(t *testing.T) {
-	good := row{"note": "set J1", "species": "hem_fir", "grade": "No.2", "size": "2x8", "plies": "1", "spacing_in": "16", "live_psf": "40", "dead_psf": "10", "wet": "false", "allowable_span_in": "144"}
+	good := sample.Row{"note": "set J1", "species": "hem_fir", "grade": "No.2", "size": "2x8", "plies": "1", "spacing_in": "16", "live_psf": "40", "dead_psf": "10", "wet": "false", "allowable_span_in": "144"}
 	_, _, err := spanOfRow(good, "J1")
 	require.NoError(t, err)
 	for _, c := range []struct{ column, text, want string }{
@@ -155,7 +123,7 @@ func TestMalformedRowsAreRefused(t *testing.T) {
 	require.ErrorContains(t, err, "supported_span_ft")
 }
 
-func memberOfRow(r row, set, species string) (SimpleSpan, error) {
+func memberOfRow(r sample.Row, set, species string) (SimpleSpan, error) {
 	aliases := map[string]string{"redwood": "redwood_open_grain", "ponderosa_pine": "northern_species", "red_pine": "northern_species"}
 	if alias, ok := aliases[species]; ok {
 		species = alias
@@ -173,26 +141,33 @@ func memberOfRow(r row, set, species string) (SimpleSpan, error) {
 		return SimpleSpan{}, err
 	}
 	known, _ := FindSpecies(species)
-	live, duration := r.number("live_psf"), TenYears
+	live, duration := r.Number("live_psf"), TenYears
 	if r["snow_psf"] != "" {
-		live, duration = r.number("snow_psf"), TwoMonths
+		live, duration = r.Number("snow_psf"), TwoMonths
 	}
 	wet := r["wet"] == "true"
 	m := SimpleSpan{Reference: ref, Section: section, Wet: wet, Incised: wet && known.IncisedIfTreated,
 		Repetitive: strings.HasPrefix(set, "J"), Duration: duration, LimitRatio: 360}
-	m.Total, m.Live = loadOfRow(r, set, live+r.number("dead_psf")), loadOfRow(r, set, live)
+	m.Total, m.Live = loadOfRow(r, set, live+r.Number("dead_psf")), loadOfRow(r, set, live)
 	return m, nil
 }
 
 // loadOfRow turns a load on the area into the member's line load as the set does.
-func loadOfRow(r row, set string, psf float64) measure.LineLoad {
+func loadOfRow(r sample.Row, set string, psf float64) measure.LineLoad {
 	area := measure.Stress(psf) * measure.PoundPerSquareFt
-	supported := measure.Foot.Scale(r.number("supported_span_ft"))
+	supported := measure.Foot.Scale(r.Number("supported_span_ft"))
 	switch set {
 	case "J1", "J2", "J3":
-		return measure.LineLoad(float64(area) * inches(r.number("spacing_in")).Metres())
+		return measure.LineLoad(float64(area) * measure.Inch.Scale(r.Number("spacing_in")).Metres())
 	case "B1", "B2":
 		return OverhangingJoistLoad(area, supported, supported/4)
 	}
 	return measure.LineLoad(float64(area) * supported.Metres() / 2)
+}
+
+func publishedSpans(t *testing.T, name string) []sample.Row {
+	t.Helper()
+	rows, err := sample.Published(name)
+	require.NoError(t, err)
+	return rows
 }

@@ -50,3 +50,13 @@ func (s *Strength) Failing() int { return Failing(s.Checks) }
 
 // Find returns the check with the id and whether there is one.
 func (s *Strength) Find(id string) (Check, bool) { return Find(s.Checks, id) }
+
+// Values returns the design values of joists, beams and posts, each with the
+// factors of its worst check.
+func (s *Strength) Values() []Value {
+	var all []Value
+	for _, m := range s.Timber {
+		all = append(all, m.DesignValues(s.Checks)...)
+	}
+	return all
+}

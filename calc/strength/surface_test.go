@@ -7,14 +7,15 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/sample"
 )
 
 // A frame of 12 ft 2 1/2 in drops the joist at 12 ft, since it would all but
 // touch the end joist: the last bay is 17 3/4 in wide under panels rated for 16.
 func TestSurfaceIsCheckedOverTheWidestBay(t *testing.T) {
-	j := shed()
+	j := sample.Shed()
 	j.Platform.Length, j.Platform.Surface.SpanRating = 146*in+in/2, 16
-	require.Equal(t, 17*in+3*in/4, frameOf(t, j).WidestBay)
+	require.Equal(t, 17*in+3*in/4, sample.Frame(j).WidestBay)
 	c, ok := work(t, j).Find("surface.span")
 	require.True(t, ok)
 	assert.Equal(t, measure.Quantity(17*in+3*in/4), c.Demand)
@@ -24,23 +25,9 @@ func TestSurfaceIsCheckedOverTheWidestBay(t *testing.T) {
 // The repetitive-member factor is for members at most 24 in apart (NDS 2018
 // 4.3.9), and a wider last bay counts.
 func TestRepetitiveMembersStandNoWiderThanTheWidestBay(t *testing.T) {
-	j := shed()
+	j := sample.Shed()
 	j.Frame.Joists.Spacing = 24 * in
 	assert.Equal(t, measure.Ratio(1.15), work(t, j).Timber[0].Values.Repetitive)
 	j.Platform.Length = 146*in + in/2
 	assert.Equal(t, measure.Ratio(1), work(t, j).Timber[0].Values.Repetitive)
-}
-
-// Flat-use factors of the NDS Supplement 2018, Table 4A, as two public
-// transcriptions have them.
-func TestFlatUse(t *testing.T) {
-	for _, row := range []struct {
-		size string
-		want measure.Ratio
-	}{{"2x4", 1.1}, {"2x6", 1.15}, {"2x8", 1.15}, {"2x10", 1.2}, {"4x6", 1.05}, {"4x8", 1.05}} {
-		section := must(row.size, 1)
-		ref, err := LookUp(shed().Timber, section)
-		require.NoError(t, err)
-		assert.Equal(t, row.want, FlatUse(ref, section), row.size)
-	}
 }

@@ -62,7 +62,7 @@ type panelRow struct {
 var readPanels = sync.OnceValue(func() []panelRow {
 	var all []panelRow
 	for _, r := range readTable("panels.csv") {
-		all = append(all, panelRow{int(r.number("rating_in")), inches(r.number("spacing_in")), psf(r.number("live_psf"))})
+		all = append(all, panelRow{int(r.number("rating_in")), measure.Inch.Scale(r.number("spacing_in")), measure.Stress(r.number("live_psf")) * measure.PoundPerSquareFt})
 	}
 	return all
 })
@@ -76,7 +76,7 @@ type boardRow struct {
 var readBoards = sync.OnceValue(func() []boardRow {
 	var all []boardRow
 	for _, r := range readTable("boards.csv") {
-		all = append(all, boardRow{r["use"], inches(r.number("thickness_in")), inches(r.number("spacing_in")), r["source"]})
+		all = append(all, boardRow{r["use"], measure.Inch.Scale(r.number("thickness_in")), measure.Inch.Scale(r.number("spacing_in")), r["source"]})
 	}
 	return all
 })

@@ -1,11 +1,14 @@
 package strength
 
 import (
+	"strings"
+
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
+	"pierbook/calc/trade"
 )
 
 // Depth is how much of the checks is wanted.
@@ -78,7 +81,7 @@ func (t *Trial) wrong(path, wrong, remedy string) {
 // over its lines. It fails with a fault when the checks cannot be made.
 func (t *Trial) Prepare() bool {
 	if t.job.Site.Soil.Bearing <= 0 {
-		t.wrong("site.soil", "no soil is given, so nothing is known of what the ground can carry", "name a class of soil: "+SoilNames()+"; or give its allowable bearing, such as 1500 psf")
+		t.wrong("site.soil", "no soil is given, so nothing is known of what the ground can carry", "name a class of soil: "+presumed()+"; or give its allowable bearing, such as 1500 psf")
 	}
 	t.timber()
 	acting := loadsInput{Job: t.job, Frame: t.frame, Patches: t.in.Patches, Walls: t.in.Walls, Timber: WeightOf(t.job), RiskCategory: t.rules.RiskCategory,
@@ -276,4 +279,15 @@ func (t *Trial) CheckWhole() {
 	t.Add(t.anchorage.InWind(t.Piers)...)
 	t.Add(t.anchorage.Joints(t.Piers)...)
 	t.Add(t.openings()...)
+}
+
+// presumed lists the classes of soil that the codes presume a bearing of.
+func presumed() string {
+	var names []string
+	for _, s := range trade.Soils() {
+		if s.HasPresumed() {
+			names = append(names, s.Class)
+		}
+	}
+	return strings.Join(names, ", ")
 }

@@ -27,24 +27,16 @@ func (v Value) Factor(symbol string) (measure.Ratio, bool) {
 	return v.Factors[at].Value, true
 }
 
-// Values returns the design values of joists, beams and posts, each with load
-// duration and stability as its worst check has them. Temperature stays ordinary,
-// so Ct is 1 (NDS 2018 2.3.3).
+// DesignValues returns a member's design values, each with load duration and
+// stability as its worst check has them. Temperature stays ordinary, so Ct is 1
+// (NDS 2018 2.3.3).
 //
 //	F' = F·CD·CM·Ct·CL·CF·Ci·Cr·CP·Cb, as they apply
-func (s *Strength) Values() []Value {
-	var all []Value
-	for _, m := range s.Timber {
-		all = append(all, s.valuesOf(m)...)
-	}
-	return all
-}
-
-func (s *Strength) valuesOf(m Member) []Value {
+func (m Member) DesignValues(checks []Check) []Value {
 	v, r := m.Values, m.Values.Reference
 	var values []Value
 	add := func(what, symbol, kind string, reference, adjusted measure.Stress, own ...Factor) {
-		check, made := s.worstOf(m.Name, kind)
+		check, made := worstOf(checks, m.Name, kind)
 		value := Value{Member: m.Name, What: what, Symbol: symbol, Reference: measure.TimberStress(reference), Adjusted: measure.TimberStress(adjusted), Source: v.origin(), Memory: v.Memory}
 		with := func(symbol string, factor measure.Ratio) {
 			if made && factor > 0 {
@@ -77,9 +69,9 @@ func (s *Strength) valuesOf(m Member) []Value {
 }
 
 // worstOf returns the check of a kind of member that comes nearest to its limit.
-func (s *Strength) worstOf(member, kind string) (Check, bool) {
+func worstOf(checks []Check, member, kind string) (Check, bool) {
 	var worst Check
-	for _, c := range s.Checks {
+	for _, c := range checks {
 		if kind != "" && strings.HasPrefix(c.ID, member+".") && strings.HasSuffix(c.ID, "."+kind) && (worst.ID == "" || c.Ratio > worst.Ratio) {
 			worst = c
 		}

@@ -58,7 +58,7 @@ func VelocityPressure(speed measure.Speed, exposure string, z measure.Length) (q
 // WindPressure returns 0.00256·Kz·Kd·V² in psf, V in mph.
 func WindPressure(speed measure.Speed, kz, kd float64) measure.Stress {
 	v := float64(speed / measure.MilePerHour)
-	return psf(0.00256 * kz * kd * v * v)
+	return measure.Stress(0.00256*kz*kd*v*v) * measure.PoundPerSquareFt
 }
 
 const (
