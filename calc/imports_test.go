@@ -20,7 +20,9 @@ import (
 var workingOrder = []string{
 	"calc/measure", "calc/bidi", "calc/fault", "calc/figure", "calc/trade",
 	"calc/job",
-	"calc/frame", "calc/levelling", "calc/ground", "calc/statics", "calc/strength", "calc/setout", "calc/cutting", "calc/cutting/verify", "calc/yard", "calc/order", "calc/savings", "calc/crew",
+	"calc/frame", "calc/levelling", "calc/ground",
+	"calc/check", "calc/loads", "calc/statics", "calc/timber", "calc/support", "calc/strength", "calc/sizing",
+	"calc/setout", "calc/cutting", "calc/cutting/verify", "calc/yard", "calc/order", "calc/savings", "calc/crew",
 	"calc",
 	"diagrams/kit", "diagrams", "content",
 	"layouts", "layouts/spreadsheet", "layouts/blocks",
@@ -28,7 +30,7 @@ var workingOrder = []string{
 }
 
 // forTests are packages that only tests use.
-var forTests = []string{"layouts/browser", "calc/cutting/verify"}
+var forTests = []string{"calc/sample", "layouts/browser", "calc/cutting/verify"}
 
 // worldly are the standard packages that reach the environment, the disk, the
 // network or chance; only cmd may.

@@ -14,6 +14,8 @@ import (
 	"pierbook/calc/order"
 	"pierbook/calc/savings"
 	"pierbook/calc/setout"
+	"pierbook/calc/sizing"
+	"pierbook/calc/statics"
 	"pierbook/calc/strength"
 	"pierbook/calc/yard"
 )
@@ -24,7 +26,7 @@ type Plan struct {
 	Style    measure.Style
 	Frame    *frame.Frame
 	Ground   *ground.Ground
-	Picked   *strength.Picked // nil when the job left no size open
+	Picked   *sizing.Picked // nil when the job left no size open
 	Strength *strength.Strength
 	SetOut   *setout.SetOut
 	Cuts     []yard.Cut
@@ -44,7 +46,7 @@ type Plan struct {
 // in the plan, which is then marked as not for building.
 func Work(j *job.Job) (*Plan, fault.List) {
 	var faults fault.List
-	picked, bad := strength.Pick(strength.Input{Job: j})
+	picked, bad := sizing.Pick(strength.Input{Job: j})
 	if !bad.Empty() {
 		return nil, bad
 	}
@@ -74,7 +76,7 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	if !bad.Empty() {
 		return nil, bad
 	}
-	strength.Mend(p.Strength, asked)
+	sizing.Mend(p.Strength, asked)
 	p.Cuts = yard.Plan(j, p.Frame, p.Ground)
 	p.Sheets = yard.PlanSheets(j)
 	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Ground: p.Ground, SetOut: p.SetOut, Strength: p.Strength, Heights: heights, Cuts: p.Cuts, Sheets: p.Sheets}))
@@ -90,14 +92,14 @@ func (p *Plan) Alternatives() []savings.Alternative { return p.tried }
 
 // heights returns how tall each pier stands, or nil before that is known. Where
 // seats were read without a survey, dig and stone are taken at their least.
-func (p *Plan) heights() map[string]strength.Height {
-	heights := map[string]strength.Height{}
+func (p *Plan) heights() map[string]statics.Height {
+	heights := map[string]statics.Height{}
 	for _, pier := range p.Ground.Piers {
 		post, known := p.Ground.PostOf(pier.Name)
 		if !known {
 			return nil
 		}
-		h := strength.Height{Post: post, Dig: p.Job.Dig.Least, Stone: p.Job.Stone.Least}
+		h := statics.Height{Post: post, Dig: p.Job.Dig.Least, Stone: p.Job.Stone.Least}
 		if pier.Hole != nil {
 			h.Dig, h.Stone = pier.Hole.Dig, pier.Hole.Stone
 		}

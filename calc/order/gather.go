@@ -10,6 +10,7 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/setout"
+	"pierbook/calc/statics"
 	"pierbook/calc/strength"
 	"pierbook/calc/trade"
 	"pierbook/calc/yard"
@@ -22,7 +23,7 @@ type Parts struct {
 	Ground   *ground.Ground
 	SetOut   *setout.SetOut
 	Strength *strength.Strength
-	Heights  map[string]strength.Height // of the piers, nil while they are not known
+	Heights  map[string]statics.Height // of the piers, nil while they are not known
 	Cuts     []yard.Cut
 	Sheets   []yard.SheetPlan
 }

@@ -12,6 +12,8 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
+	"pierbook/calc/sizing"
+	"pierbook/calc/statics"
 	"pierbook/calc/strength"
 	"pierbook/calc/trade"
 	"pierbook/calc/yard"
@@ -49,7 +51,7 @@ type Base struct {
 	Frame    *frame.Frame
 	Ground   *ground.Ground
 	Strength *strength.Strength
-	Heights  map[string]strength.Height // of the piers, nil while they are not known
+	Heights  map[string]statics.Height // of the piers, nil while they are not known
 	Cuts     []yard.Cut
 }
 
@@ -92,7 +94,7 @@ func (p Base) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 	if !ok || !saving.Some() {
 		return Alternative{}, false
 	}
-	worst, passes := strength.Passes(strength.Input{Job: t.job, Frame: laid, Heights: p.tallest(laid)})
+	worst, passes := sizing.Passes(strength.Input{Job: t.job, Frame: laid, Heights: p.tallest(laid)})
 	if !passes {
 		return Alternative{}, false
 	}
@@ -105,16 +107,16 @@ func (p Base) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 
 // tallest returns the tallest height of the plan for every pier of another
 // frame, nil when no heights are known.
-func (p Base) tallest(f *frame.Frame) map[string]strength.Height {
+func (p Base) tallest(f *frame.Frame) map[string]statics.Height {
 	known := p.Heights
 	if known == nil {
 		return nil
 	}
-	var most strength.Height
+	var most statics.Height
 	for _, h := range known {
-		most = strength.Height{Post: max(most.Post, h.Post), Dig: max(most.Dig, h.Dig), Stone: max(most.Stone, h.Stone)}
+		most = statics.Height{Post: max(most.Post, h.Post), Dig: max(most.Dig, h.Dig), Stone: max(most.Stone, h.Stone)}
 	}
-	heights := map[string]strength.Height{}
+	heights := map[string]statics.Height{}
 	for _, pier := range f.Piers {
 		heights[pier.Name] = most
 	}

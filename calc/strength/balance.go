@@ -5,6 +5,7 @@ import (
 	"math"
 	"strings"
 
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 )
 
@@ -25,11 +26,11 @@ func (b Balance) Difference() measure.Force {
 // balances sums loads and reactions up for each case that is present.
 func (t *Trial) balances() []Balance {
 	var all []Balance
-	for kind := range caseCount {
-		if kind == windCase || !t.Loads.Present[kind] {
+	for kind := range loads.CaseCount {
+		if kind == loads.WindCase || !t.Loads.Present[kind] {
 			continue
 		}
-		b := Balance{Case: caseNames[kind]}
+		b := Balance{Case: loads.CaseNames[kind]}
 		var parts []string
 		b.Applied, parts = t.applied(kind)
 		for i := range t.Lines {
@@ -44,7 +45,7 @@ func (t *Trial) balances() []Balance {
 }
 
 // applied adds up what a case puts on the platform, and says of what.
-func (t *Trial) applied(kind Case) (measure.Force, []string) {
+func (t *Trial) applied(kind loads.Case) (measure.Force, []string) {
 	sum, parts := 0.0, []string{}
 	add := func(load float64, what string) {
 		if load != 0 {
@@ -60,10 +61,10 @@ func (t *Trial) applied(kind Case) (measure.Force, []string) {
 		}
 	}
 	add(strips, "along walls and rims")
-	if kind == deadCase {
-		add(t.Loads.Beam*BeamMetres(t.frame), "of beams")
+	if kind == loads.DeadCase {
+		add(t.Loads.Beam*loads.BeamMetres(t.frame), "of beams")
 	}
-	if kind == liveCase {
+	if kind == loads.LiveCase {
 		for _, p := range t.in.Patches {
 			add(float64(p.Load), "of "+p.Name)
 		}

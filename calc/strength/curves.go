@@ -4,7 +4,10 @@ import (
 	"fmt"
 	"strings"
 
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
+	"pierbook/calc/timber"
 )
 
 // Curves are the moment and deflection of a member along its length, for a drawing.
@@ -23,7 +26,7 @@ type Curves struct {
 }
 
 // curves draws the envelope of the bar that governs bending.
-func (t *Trial) curves(m Member, bars []Bar) *Curves {
+func (t *Trial) curves(m timber.Member, bars []statics.Bar) *Curves {
 	s := t.governing(m, bars)
 	g := s.Gauge
 	k := &Curves{What: s.What, Capacity: measure.Moment(float64(m.Values.Bending) * s.Modulus())}
@@ -47,12 +50,12 @@ func (t *Trial) curves(m Member, bars []Bar) *Curves {
 			k.MomentLeast[i] = min(k.MomentLeast[i], measure.Moment(e.Least.Moment[i]))
 		}
 	}
-	for _, combo := range ShortTerm {
+	for _, combo := range loads.ShortTerm {
 		if !combo.Within(t.Loads.Present) {
 			continue
 		}
 		factors := combo.Factors
-		factors[deadCase], factors[buildingCase] = m.Creep(), m.Creep()
+		factors[loads.DeadCase], factors[loads.BuildingCase] = m.Creep(), m.Creep()
 		e := s.Sum(factors)
 		for i := range g.Stations {
 			k.DeflectionMost[i] = max(k.DeflectionMost[i], measure.FromMetres(e.Most.Sag[i]/stiffness))
@@ -64,7 +67,7 @@ func (t *Trial) curves(m Member, bars []Bar) *Curves {
 }
 
 // supportName names a support of a joist by its line, of a beam by its pier.
-func (t *Trial) supportName(s *Bar, i int) string {
+func (t *Trial) supportName(s *statics.Bar, i int) string {
 	if line, beam := strings.CutPrefix(s.ID, "beam."); beam {
 		return fmt.Sprintf("%s%d", line, i+1)
 	}
@@ -73,21 +76,21 @@ func (t *Trial) supportName(s *Bar, i int) string {
 
 // oneLoading adds the curves of the plainest loading: own weight, what stands on
 // the floor, and live load on every bay.
-func (t *Trial) oneLoading(k *Curves, s *Bar, stiffness float64) {
+func (t *Trial) oneLoading(k *Curves, s *statics.Bar, stiffness float64) {
 	k.Case = "own weight and live load on every bay"
-	if t.Loads.Present[buildingCase] {
+	if t.Loads.Present[loads.BuildingCase] {
 		k.Case = "own weight, building, and live load on every bay"
 	}
 	f := s.Gauge.NewField()
 	for kind, e := range s.Cases {
-		if Case(kind) == snowCase || Case(kind) == roofCase || e.Most.Shear == nil {
+		if loads.Case(kind) == loads.SnowCase || loads.Case(kind) == loads.RoofCase || e.Most.Shear == nil {
 			continue
 		}
-		switch Case(kind) {
-		case liveCase: // the parts that lift on some stations belong to the whole
+		switch loads.Case(kind) {
+		case loads.LiveCase: // the parts that lift on some stations belong to the whole
 			f.Add(e.Most, 1)
 			f.Add(e.Least, 1)
-		case buildingCase:
+		case loads.BuildingCase:
 			f.AddWhole(e)
 		default:
 			f.Add(e.Most, 1)
@@ -100,7 +103,7 @@ func (t *Trial) oneLoading(k *Curves, s *Bar, stiffness float64) {
 }
 
 // governing returns the bar with the greatest bending ratio.
-func (t *Trial) governing(m Member, bars []Bar) *Bar {
+func (t *Trial) governing(m timber.Member, bars []statics.Bar) *statics.Bar {
 	best, ratio := &bars[0], measure.Ratio(-1)
 	for i := range bars {
 		if r := m.Bending(&bars[i], t.combos).Check.Ratio; r > ratio {

@@ -1,19 +1,10 @@
-// Package strength works out what the platform has to carry and whether every
-// member, pier and patch of ground can carry it.
+// Package strength checks a laid-out frame as a whole: it takes the loads, what
+// they do from statics, what a part can do from timber and support, and returns
+// every check with its working, the load path, the anchorage that would be wanted
+// and curves for the drawings.
 //
-// It takes the job, the frame and, once they are known, the heights at the
-// piers, and returns loads, reactions, checks with their working, the load
-// path, the anchorage that would be wanted and curves for the drawings.
-//
-// Method: allowable stress design by the National Design Specification for
-// Wood Construction (NDS), 2018 edition, with loads and combinations by
-// ASCE 7-16 section 2.4. Joists and beams run on between splices and carry
-// patterned live load. The convention behind the published deck-beam tables is
-// a second check with a name of its own and never enters the first.
-//
-// Quantities are in SI inside; tables keep the units of their source and say
-// so in their headings. Values known from memory alone carry a mark that
-// follows them to wherever they are printed.
+// Quantities are in SI inside; tables keep the units of their source and say so
+// in their headings.
 //
 // What it leaves to others: the adopted local code, the soil as found, the
 // capacity of connectors, anchors and blocks (their makers), the building that

@@ -7,7 +7,9 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc/job"
+	"pierbook/calc/loads"
 	"pierbook/calc/sample"
+	"pierbook/calc/statics"
 )
 
 // TestFaultsNameTheChoicesThereAre checks what a user can put right.
@@ -28,12 +30,16 @@ func TestFaultsNameTheChoicesThereAre(t *testing.T) {
 		}, "timber.values", "lack shear", "standard"},
 		{"no soil", func(j *job.Job, _ *Input) { j.Site.Soil = job.Soil{} }, "site.soil", "no soil", "gravel"},
 		{"no floor load", func(j *job.Job, _ *Input) { j.Platform.FloorLoad = 0 }, "platform.floor_load", "no floor load", "40 psf"},
-		{"wall off the platform", func(_ *job.Job, in *Input) { in.Walls = []Wall{{Name: "porch", Y1: 13 * ft, X2: 4 * ft, Y2: 13 * ft}} }, "building.walls.porch", "stands off the platform", "keep it within"},
-		{"slanting wall", func(_ *job.Job, in *Input) { in.Walls = []Wall{{Name: "bay", X2: 4 * ft, Y2: 3 * ft}} }, "building.walls.bay", "neither along nor across", "one x or one y"},
+		{"wall off the platform", func(_ *job.Job, in *Input) {
+			in.Walls = []loads.Wall{{Name: "porch", Y1: 13 * ft, X2: 4 * ft, Y2: 13 * ft}}
+		}, "building.walls.porch", "stands off the platform", "keep it within"},
+		{"slanting wall", func(_ *job.Job, in *Input) { in.Walls = []loads.Wall{{Name: "bay", X2: 4 * ft, Y2: 3 * ft}} }, "building.walls.bay", "neither along nor across", "one x or one y"},
 		{"patch off the platform", func(_ *job.Job, in *Input) {
-			in.Patches = []Patch{{Name: "tank", X: 15 * ft, Length: 2 * ft, Width: ft, Load: 1}}
+			in.Patches = []loads.Patch{{Name: "tank", X: 15 * ft, Length: 2 * ft, Width: ft, Load: 1}}
 		}, "platform.loads.tank", "stands off", "keep it within"},
-		{"negative patch", func(_ *job.Job, in *Input) { in.Patches = []Patch{{Name: "tank", Length: ft, Width: ft, Load: -5}} }, "platform.loads.tank", "is none", "above 0"},
+		{"negative patch", func(_ *job.Job, in *Input) {
+			in.Patches = []loads.Patch{{Name: "tank", Length: ft, Width: ft, Load: -5}}
+		}, "platform.loads.tank", "is none", "above 0"},
 	} {
 		j := sample.Shed()
 		input := Input{Job: j, Frame: sample.Frame(j)}
@@ -54,8 +60,8 @@ func TestBracingAndHeight(t *testing.T) {
 	j := sample.Shed()
 	f := sample.Frame(j)
 	h := heights(f, 9*in)
-	h["A1"] = Height{Post: 30 * in, Stone: 6 * in}
-	h["C1"] = Height{Post: 32 * in, Stone: 6 * in}
+	h["A1"] = statics.Height{Post: 30 * in, Stone: 6 * in}
+	h["C1"] = statics.Height{Post: 32 * in, Stone: 6 * in}
 	s, faults := Work(Input{Job: j, Frame: f, Heights: h})
 	require.NoError(t, faults.Err())
 	braced, _ := s.Find("pier.A1.bracing")

@@ -5,8 +5,11 @@ import (
 	"slices"
 	"strings"
 
+	"pierbook/calc/check"
 	"pierbook/calc/figure"
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // Figures returns every figure of the strength part: loads, the load on each
@@ -66,7 +69,7 @@ func (s *Strength) pierFigures() []figure.Figure {
 			computed(part.name, part.means, part.load, part.formula, part.load.Print(s.style), part.from...)
 			parts = append(parts, key+"."+part.name)
 		}
-		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations: "+p.Combination, p.SumWords(Words{s.style})[0], parts...)
+		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations: "+p.Combination, p.SumWords(check.Words{Style: s.style})[0], parts...)
 	}
 	return figures
 }
@@ -79,7 +82,7 @@ type pierPart struct {
 	from                 []string
 }
 
-func (s *Strength) pierParts(p PierLoad) []pierPart {
+func (s *Strength) pierParts(p statics.PierLoad) []pierPart {
 	patches, walls := []string{"platform.floor_load"}, []string{}
 	for _, l := range s.Loads {
 		switch {
@@ -90,7 +93,7 @@ func (s *Strength) pierParts(p PierLoad) []pierPart {
 		}
 	}
 	has := func(id string) bool {
-		return slices.ContainsFunc(s.Loads, func(l Load) bool { return l.ID == id })
+		return slices.ContainsFunc(s.Loads, func(l loads.Load) bool { return l.ID == id })
 	}
 	var snow []string
 	if has("snow") {
@@ -107,7 +110,7 @@ func (s *Strength) pierParts(p PierLoad) []pierPart {
 	}
 }
 
-func (s *Strength) checkFigures(checks []Check) []figure.Figure {
+func (s *Strength) checkFigures(checks []check.Check) []figure.Figure {
 	var figures []figure.Figure
 	for _, c := range checks {
 		figures = append(figures, figure.Figure{Key: "check." + c.ID + ".ratio", Means: c.What + ": demand over capacity", Value: c.Ratio, Origin: figure.Computed,
@@ -118,7 +121,7 @@ func (s *Strength) checkFigures(checks []Check) []figure.Figure {
 }
 
 // fromOf names the figures that a check rests on.
-func (s *Strength) fromOf(c Check) []string {
+func (s *Strength) fromOf(c check.Check) []string {
 	parts := strings.Split(c.ID, ".")
 	kind := parts[len(parts)-1]
 	switch parts[0] {
@@ -185,7 +188,7 @@ func (s *Strength) fromPier(pier, kind string) []string {
 
 // ruleFigures gives the allowances that are no keys of the job.
 func (s *Strength) ruleFigures() []figure.Figure {
-	r, d := s.Rules, DefaultRules()
+	r, d := s.Rules, check.DefaultRules()
 	rule := func(key, means string, value measure.Quantity, usual bool, source string, memory bool) figure.Figure {
 		origin := figure.Given
 		if usual {
@@ -196,26 +199,26 @@ func (s *Strength) ruleFigures() []figure.Figure {
 	return []figure.Figure{
 		rule("eccentricity", "how far a post may stand off its block's centre", r.Eccentricity, r.Eccentricity == d.Eccentricity, "common practice, no source", false),
 		rule("stone_friction", "friction of block on stone", r.StoneFriction, r.StoneFriction == d.StoneFriction, "NAVFAC DM 7.02 (1986) Table 1: 0.55, over 1.5", true),
-		rule("roof_dead", "weight of a roof by its plan, at most half of the building", roofDead, true, "24 CFR 3285.303 (2015), notes to Table 1", false),
+		rule("roof_dead", "weight of a roof by its plan, at most half of the building", loads.RoofDead, true, "24 CFR 3285.303 (2015), notes to Table 1", false),
 	}
 }
 
 // timberFigures gives the reference and adjusted values of each kind of member.
 func (s *Strength) timberFigures() []figure.Figure {
 	var figures []figure.Figure
-	t := Words{s.style}
+	t := check.Words{Style: s.style}
 	for _, m := range s.Timber {
 		v := m.Values
-		value := func(name, symbol string, reference, adjusted measure.Stress, factors ...Factor) {
+		value := func(name, symbol string, reference, adjusted measure.Stress, factors ...check.Factor) {
 			figures = append(figures, figure.Figure{Key: "timber." + m.Name + "." + name, Means: "adjusted " + strings.ReplaceAll(name, "_", " ") + " value of the " + m.Name + "s, before load duration", Value: measure.TimberStress(adjusted),
-				Origin: figure.Computed, Source: v.origin(), Memory: v.Memory, Formula: symbol + "' = " + symbol + "·CM·CF·Ci·Cr, as they apply",
+				Origin: figure.Computed, Source: v.Origin(), Memory: v.Memory, Formula: symbol + "' = " + symbol + "·CM·CF·Ci·Cr, as they apply",
 				Working: t.Product(symbol+"'", reference, symbol, adjusted, factors...), From: []string{"timber.species", "timber.grade", "timber.wet", "timber.incised"}})
 		}
-		value("bending", "Fb", v.Reference.Bending, v.Bending, v.bendingFactors(1)[1:]...)
-		value("shear", "Fv", v.Reference.Shear, v.Shear, Factor{Symbol: "CM", Value: v.ShearWet}, Factor{Symbol: "Ci", Value: v.Incising})
-		value("bearing_across", "Fc⊥", v.Reference.BearingAcross, v.BearingAcross, Factor{Symbol: "CM", Value: v.AcrossWet})
-		value("compression", "Fc", v.Reference.Compression, v.Compression, Factor{Symbol: "CM", Value: v.CompressionWet}, Factor{Symbol: "CF", Value: v.CompressionSize}, Factor{Symbol: "Ci", Value: v.Incising})
-		value("elastic", "E", v.Reference.Elastic, v.Elastic, Factor{Symbol: "CM", Value: v.ElasticWet}, Factor{Symbol: "Ci", Value: v.ElasticIncising})
+		value("bending", "Fb", v.Reference.Bending, v.Bending, v.BendingFactors(1)[1:]...)
+		value("shear", "Fv", v.Reference.Shear, v.Shear, check.Factor{Symbol: "CM", Value: v.ShearWet}, check.Factor{Symbol: "Ci", Value: v.Incising})
+		value("bearing_across", "Fc⊥", v.Reference.BearingAcross, v.BearingAcross, check.Factor{Symbol: "CM", Value: v.AcrossWet})
+		value("compression", "Fc", v.Reference.Compression, v.Compression, check.Factor{Symbol: "CM", Value: v.CompressionWet}, check.Factor{Symbol: "CF", Value: v.CompressionSize}, check.Factor{Symbol: "Ci", Value: v.Incising})
+		value("elastic", "E", v.Reference.Elastic, v.Elastic, check.Factor{Symbol: "CM", Value: v.ElasticWet}, check.Factor{Symbol: "Ci", Value: v.ElasticIncising})
 	}
 	return figures
 }

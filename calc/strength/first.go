@@ -4,7 +4,9 @@ import (
 	"fmt"
 
 	"pierbook/calc/frame"
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // FirstLoad is the load on one pier by tributary area: own weight and floor
@@ -28,9 +30,9 @@ type FirstLoad struct {
 //	load = area·(floor load + own weight by area) + beam weight·tributary length + post
 func (t *Trial) firstLoads() []FirstLoad {
 	floor := t.frame.Length.Times(t.frame.Width)
-	own := measure.Stress(t.Loads.Area[deadCase])
+	own := measure.Stress(t.Loads.Area[loads.DeadCase])
 	for _, s := range t.Loads.Strips {
-		if s.Kind == deadCase {
+		if s.Kind == loads.DeadCase {
 			own += measure.Force(s.Total()).Over(floor)
 		}
 	}
@@ -41,7 +43,7 @@ func (t *Trial) firstLoads() []FirstLoad {
 	return all
 }
 
-func (t *Trial) firstLoad(p frame.Pier, own measure.Stress, pier *PierLoad) FirstLoad {
+func (t *Trial) firstLoad(p frame.Pier, own measure.Stress, pier *statics.PierLoad) FirstLoad {
 	live := t.job.Platform.FloorLoad
 	f := FirstLoad{Pier: p.Name, Area: p.TributaryLength.Times(p.TributaryWidth)}
 	beam := measure.Force(t.Loads.Beam * p.TributaryLength.Metres())

@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/assert"
 	"github.com/stretchr/testify/require"
 
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 	"pierbook/calc/sample"
 	"pierbook/calc/statics"
@@ -26,5 +27,5 @@ func TestMetricJobWithJoistsBetweenBeams(t *testing.T) {
 	assert.InEpsilon(t, float64(j.Platform.FloorLoad)*bay, k.Lines[1].Load.LiveMost, 1e-9)
 	joist, _ := s.Find("joist.bending")
 	spacing, span := .4, bay
-	assert.InEpsilon(t, (float64(j.Platform.FloorLoad)+k.Loads.Area[deadCase])*spacing*span*span/8, float64(joist.Demand.(measure.Moment)), .001)
+	assert.InEpsilon(t, (float64(j.Platform.FloorLoad)+k.Loads.Area[loads.DeadCase])*spacing*span*span/8, float64(joist.Demand.(measure.Moment)), .001)
 }

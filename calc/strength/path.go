@@ -5,7 +5,9 @@ import (
 	"strings"
 
 	"pierbook/calc/frame"
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
+	"pierbook/calc/statics"
 )
 
 // Step is one stage of a load on its way down, with the running sum.
@@ -32,7 +34,7 @@ func (d *descent) step(part string, adds measure.Force, working string, values .
 // path follows the load of one pier from the surface to the soil, under the
 // combination that is greatest there. By halves of bays first; what joists and
 // beams that run on, and patterned load, shift to this pier is a step of its own.
-func (t *Trial) path(pier *PierLoad) []Step {
+func (t *Trial) path(pier *statics.PierLoad) []Step {
 	p, _ := t.frame.Pier(pier.Name)
 	d := &descent{check: func(part string) string { return t.governs(part, p.Name, t.frame.Lines[p.Line].Name) }}
 	t.pathToPost(d, p, pier)
@@ -53,27 +55,27 @@ func (t *Trial) path(pier *PierLoad) []Step {
 }
 
 // pathToPost follows the load from the surface to the top of the post.
-func (t *Trial) pathToPost(d *descent, p frame.Pier, pier *PierLoad) {
-	var combo Combination
-	for _, k := range combinations {
+func (t *Trial) pathToPost(d *descent, p frame.Pier, pier *statics.PierLoad) {
+	var combo loads.Combination
+	for _, k := range loads.Combinations {
 		if k.Name == pier.Combination {
 			combo = k
 		}
 	}
 	w, f := t.Words, combo.Factors
 	area := p.TributaryLength.Times(p.TributaryWidth)
-	moving := t.job.Platform.FloorLoad*measure.Stress(f[liveCase]) + t.Loads.SnowOnFloor()*measure.Stress(f[snowCase])
-	own := measure.Stress(t.Loads.Area[deadCase])
+	moving := t.job.Platform.FloorLoad*measure.Stress(f[loads.LiveCase]) + t.Loads.SnowOnFloor()*measure.Stress(f[loads.SnowCase])
+	own := measure.Stress(t.Loads.Area[loads.DeadCase])
 	d.step("surface", moving.On(area), "%s: %s on %s of floor", combo.Name, w.Pressure(moving), area.Print(w.Style))
 	d.step("joists", own.On(area), "surface and joists, %s × %s", w.Pressure(own), area.Print(w.Style))
 	if t.job.Building != nil {
-		walls := pier.BuildingMost + pier.RoofLive*measure.Force(f[roofCase]) + pier.Snow*measure.Force(f[snowCase])
+		walls := pier.BuildingMost + pier.RoofLive*measure.Force(f[loads.RoofCase]) + pier.Snow*measure.Force(f[loads.SnowCase])
 		working := fmt.Sprintf("through the joists and along the beam: building %s", w.Force(float64(pier.BuildingMost)))
 		for _, part := range []struct {
 			name   string
 			factor float64
 			load   measure.Force
-		}{{"snow", f[snowCase], pier.Snow}, {"roof live load", f[roofCase], pier.RoofLive}} {
+		}{{"snow", f[loads.SnowCase], pier.Snow}, {"roof live load", f[loads.RoofCase], pier.RoofLive}} {
 			if part.factor != 0 && part.load != 0 {
 				working += fmt.Sprintf(" + %s × %s of %s", w.Factor(measure.Ratio(part.factor)), w.Force(float64(part.load)), part.name)
 			}
@@ -81,8 +83,8 @@ func (t *Trial) pathToPost(d *descent, p frame.Pier, pier *PierLoad) {
 		d.step("walls and roof", walls, "%s", working)
 	}
 	d.step("beam", measure.Force(t.Loads.Beam*p.TributaryLength.Metres()), "%s × %s", w.Line(t.Loads.Beam), w.Length(p.TributaryLength))
-	if wind := pier.Wind * measure.Force(f[windCase]); wind > 0 {
-		d.step("wind", wind, "overturning, on the leeward row: %s × %s", w.Factor(measure.Ratio(f[windCase])), w.Force(float64(pier.Wind)))
+	if wind := pier.Wind * measure.Force(f[loads.WindCase]); wind > 0 {
+		d.step("wind", wind, "overturning, on the leeward row: %s × %s", w.Factor(measure.Ratio(f[loads.WindCase])), w.Force(float64(pier.Wind)))
 	}
 }
 
@@ -107,7 +109,7 @@ func (t *Trial) governs(part, pier, line string) string {
 }
 
 // worstPier returns the pier whose block or ground is nearest to its limit.
-func (t *Trial) worstPier() *PierLoad {
+func (t *Trial) worstPier() *statics.PierLoad {
 	piers := t.Piers
 	worst := &piers[0]
 	for i := range piers {

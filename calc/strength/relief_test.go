@@ -9,6 +9,7 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/sample"
+	"pierbook/calc/statics"
 )
 
 // TestBuildingReliesOnItsLeastWeight works a floor whose eaves walls stand out
@@ -62,7 +63,7 @@ func buildingOn(s *Strength, line byte) float64 {
 	return sum
 }
 
-func pierOf(t *testing.T, s *Strength, name string) PierLoad {
+func pierOf(t *testing.T, s *Strength, name string) statics.PierLoad {
 	t.Helper()
 	for _, p := range s.Piers {
 		if p.Name == name {
@@ -70,7 +71,7 @@ func pierOf(t *testing.T, s *Strength, name string) PierLoad {
 		}
 	}
 	require.Fail(t, "no pier "+name)
-	return PierLoad{}
+	return statics.PierLoad{}
 }
 
 // TestEachHungJoistBearsByItself checks joists between three lines: at the middle

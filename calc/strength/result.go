@@ -1,6 +1,11 @@
 package strength
 
-import "pierbook/calc/trade"
+import (
+	"pierbook/calc/trade"
+
+	"pierbook/calc/check"
+	"pierbook/calc/timber"
+)
 
 // result gathers what was worked out.
 func (t *Trial) result() *Strength {
@@ -8,19 +13,19 @@ func (t *Trial) result() *Strength {
 	s := &Strength{
 		Loads: t.Loads.Items, Combinations: t.onPier, First: t.firstLoads(), Piers: t.Piers,
 		Conventions: t.conventions(), Balance: t.balances(), Wind: t.Loads.Wind, Ties: t.anchorage.Ties(), Rules: t.rules,
-		Timber: []Member{t.joist, t.beam, t.post}, Unchecked: t.unchecked, style: t.Words.Style, job: t.job,
+		Timber: []timber.Member{t.joist, t.beam, t.post}, Unchecked: t.unchecked, style: t.Words.Style, job: t.job,
 		Joist: t.curves(t.joist, t.joists), Beam: t.curves(t.beam, t.beams),
 	}
 	worst := t.worstPier()
 	s.WorstPier, s.Path = worst.Name, t.path(worst)
 	s.Checks = t.Checks
-	Sort(s.Checks)
+	check.Sort(s.Checks)
 	return s
 }
 
 // conventions checks the beams a second time, apart from the others.
-func (t *Trial) conventions() []Check {
-	apart := List{Words: t.Words}
+func (t *Trial) conventions() []check.Check {
+	apart := check.List{Words: t.Words}
 	for i := range t.frame.Lines {
 		apart.Add(t.beam.ByDeckTable(t.frame, i, t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()))
 	}

@@ -7,16 +7,17 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/sample"
+	"pierbook/calc/statics"
 )
 
 const in, ft = measure.Inch, measure.Foot
 
 func psf(v float64) measure.Stress { return measure.Stress(v) * measure.PoundPerSquareFt }
 
-func heights(f *frame.Frame, post measure.Length) map[string]Height {
-	h := map[string]Height{}
+func heights(f *frame.Frame, post measure.Length) map[string]statics.Height {
+	h := map[string]statics.Height{}
 	for _, p := range f.Piers {
-		h[p.Name] = Height{Post: post, Dig: 8 * in, Stone: 6 * in}
+		h[p.Name] = statics.Height{Post: post, Dig: 8 * in, Stone: 6 * in}
 	}
 	return h
 }

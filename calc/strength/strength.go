@@ -1,30 +1,34 @@
 package strength
 
 import (
+	"pierbook/calc/check"
 	"pierbook/calc/fault"
 	"pierbook/calc/job"
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
+	"pierbook/calc/support"
+	"pierbook/calc/timber"
 )
 
 // Strength is all that was worked out about loads and what carries them.
 type Strength struct {
-	Loads        []Load
-	Combinations []Combination
-	First        []FirstLoad // by pier: the load by tributary area
-	Piers        []PierLoad  // by pier: continuous reactions, the greatest of all combinations
-	Checks       []Check     // failing first
-	Conventions  []Check     // the deck-table convention, apart from the others
-	Balance      []Balance   // by load case: loads applied and reactions
+	Loads        []loads.Load
+	Combinations []loads.Combination
+	First        []FirstLoad        // by pier: the load by tributary area
+	Piers        []statics.PierLoad // by pier: continuous reactions, the greatest of all combinations
+	Checks       []check.Check      // failing first
+	Conventions  []check.Check      // the deck-table convention, apart from the others
+	Balance      []Balance          // by load case: loads applied and reactions
 	WorstPier    string
-	Path         []Step   // surface to soil at the worst pier
-	Ties         []Tie    // anchorage that would be wanted
-	Wind         *Wind    // nil when no wind or no building was given
-	Joist, Beam  *Curves  // of the governing joist and beam line
-	Remedies     []Remedy // changes that mend a failing frame, cheapest first
-	Rules        Rules
-	Timber       []Member // the values that each kind of member was checked with
-	Unchecked    []string // what could not be checked, and why
+	Path         []Step         // surface to soil at the worst pier
+	Ties         []support.Tie  // anchorage that would be wanted
+	Wind         *loads.Wind    // nil when no wind or no building was given
+	Joist, Beam  *Curves        // of the governing joist and beam line
+	Remedies     []check.Remedy // changes that mend a failing frame, cheapest first
+	Rules        check.Rules
+	Timber       []timber.Member // the values that each kind of member was checked with
+	Unchecked    []string        // what could not be checked, and why
 
 	style measure.Style
 	job   *job.Job
@@ -43,18 +47,18 @@ func Work(in Input) (*Strength, fault.List) {
 
 // Worst returns the check with the greatest ratio among those that the drawn
 // frame must hold by itself, and whether there is one.
-func (s *Strength) Worst() (Check, bool) { return Greatest(s.Checks) }
+func (s *Strength) Worst() (check.Check, bool) { return check.Greatest(s.Checks) }
 
 // Failing returns how many checks fail.
-func (s *Strength) Failing() int { return Failing(s.Checks) }
+func (s *Strength) Failing() int { return check.Failing(s.Checks) }
 
 // Find returns the check with the id and whether there is one.
-func (s *Strength) Find(id string) (Check, bool) { return Find(s.Checks, id) }
+func (s *Strength) Find(id string) (check.Check, bool) { return check.Find(s.Checks, id) }
 
 // Values returns the design values of joists, beams and posts, each with the
 // factors of its worst check.
-func (s *Strength) Values() []Value {
-	var all []Value
+func (s *Strength) Values() []timber.Value {
+	var all []timber.Value
 	for _, m := range s.Timber {
 		all = append(all, m.DesignValues(s.Checks)...)
 	}

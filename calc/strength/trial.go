@@ -3,11 +3,15 @@ package strength
 import (
 	"strings"
 
+	"pierbook/calc/check"
 	"pierbook/calc/fault"
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
+	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
+	"pierbook/calc/support"
+	"pierbook/calc/timber"
 	"pierbook/calc/trade"
 )
 
@@ -25,35 +29,35 @@ const (
 // Trial is one frame under check. Its stages come in the order of Run; a search
 // goes through them by itself and stops where it has seen enough.
 type Trial struct {
-	List
+	check.List
 	Faults fault.List
-	Loads  *Acting
-	Floor  *Floor
-	Lines  []LoadedLine // as they were checked
-	Piers  []PierLoad
+	Loads  *loads.Acting
+	Floor  *statics.Floor
+	Lines  []statics.LoadedLine // as they were checked
+	Piers  []statics.PierLoad
 
 	in                Input
 	job               *job.Job
 	frame             *frame.Frame
-	rules             Rules
-	heights           Heights
+	rules             check.Rules
+	heights           statics.Heights
 	store             *statics.Gauges
-	combos            []Combination // without wind, which acts on piers alone
-	onPier            []Combination // all
-	joist, beam, post Member
-	block             PierBlock
-	joists, beams     []Bar // that were looked at
-	anchorage         Anchorage
+	combos            []loads.Combination // without wind, which acts on piers alone
+	onPier            []loads.Combination // all
+	joist, beam, post timber.Member
+	block             support.PierBlock
+	joists, beams     []statics.Bar // that were looked at
+	anchorage         support.Anchorage
 	unchecked         []string
 }
 
 // NewTrial returns a frame to check. Frames of one layout share the store.
 func NewTrial(in Input, store *statics.Gauges, depth Depth) *Trial {
 	j := in.Job
-	in.Patches, in.Walls = Placed(j, in.Patches, in.Walls)
-	t := &Trial{in: in, job: j, frame: in.Frame, rules: RulesOf(in.Rules, j), heights: Heights{in.Heights, j}, store: store,
-		List: List{Words: Words{j.Style()}, Quiet: depth != InFull, Hasty: depth == UntilOneFails}}
-	t.block = PierBlock{Block: j.Block, Stone: j.Stone, Soil: j.Site.Soil.Bearing, Rules: t.rules, Words: t.Words}
+	in.Patches, in.Walls = loads.Placed(j, in.Patches, in.Walls)
+	t := &Trial{in: in, job: j, frame: in.Frame, rules: check.RulesOf(in.Rules, j), heights: statics.Heights{Known: in.Heights, Job: j}, store: store,
+		List: check.List{Words: check.Words{Style: j.Style()}, Quiet: depth != InFull, Hasty: depth == UntilOneFails}}
+	t.block = support.PierBlock{Block: j.Block, Stone: j.Stone, Soil: j.Site.Soil.Bearing, Rules: t.rules, Words: t.Words}
 	return t
 }
 
@@ -84,21 +88,21 @@ func (t *Trial) Prepare() bool {
 		t.wrong("site.soil", "no soil is given, so nothing is known of what the ground can carry", "name a class of soil: "+presumed()+"; or give its allowable bearing, such as 1500 psf")
 	}
 	t.timber()
-	acting := loadsInput{Job: t.job, Frame: t.frame, Patches: t.in.Patches, Walls: t.in.Walls, Timber: WeightOf(t.job), RiskCategory: t.rules.RiskCategory,
-		TallestPost: t.heights.TallestPost(t.frame), Shares: Shares(t.frame, t.hung()), Quiet: t.Quiet}
-	t.Faults.Join(Misplaced(acting))
+	acting := loads.Input{Job: t.job, Frame: t.frame, Patches: t.in.Patches, Walls: t.in.Walls, Timber: timber.WeightOf(t.job), RiskCategory: t.rules.RiskCategory,
+		TallestPost: t.heights.TallestPost(t.frame), Shares: statics.Shares(t.frame, t.hung()), Quiet: t.Quiet}
+	t.Faults.Join(loads.Misplaced(acting))
 	if !t.Faults.Empty() {
 		return false
 	}
 	var faults fault.List
-	if t.Loads, faults = Gather(acting); !faults.Empty() {
+	if t.Loads, faults = loads.Gather(acting); !faults.Empty() {
 		t.Faults.Join(faults)
 		return false
 	}
 	t.unchecked = append(t.unchecked, t.Loads.Unchecked...)
-	t.combos, t.onPier = Relevant(t.Loads.Present, false), Relevant(t.Loads.Present, true)
+	t.combos, t.onPier = loads.Relevant(t.Loads.Present, false), loads.Relevant(t.Loads.Present, true)
 	var err error
-	if t.Floor, err = Cross(t.frame, t.Loads, t.hung(), t.store); err != nil {
+	if t.Floor, err = statics.Cross(t.frame, t.Loads, t.hung(), t.store); err != nil {
 		t.wrong("frame.beams.lines", "the joists have fewer than two lines to stand on", "write 2 or more lines")
 		return false
 	}
@@ -111,14 +115,14 @@ func (t *Trial) hung() bool { return t.job.Frame.Joists.Sit == "between_beams" }
 // timber resolves the members' design values.
 func (t *Trial) timber() {
 	f := t.frame
-	member := func(name, path string, s job.Section, repetitive bool) Member {
-		timber := t.job.Timber
+	member := func(name, path string, s job.Section, repetitive bool) timber.Member {
+		wood := t.job.Timber
 		if s.Timber != nil {
-			timber, path = *s.Timber, path+".timber"
+			wood, path = *s.Timber, path+".timber"
 		}
-		m, err := NewMember(name, timber, s, repetitive)
+		m, err := timber.NewMember(name, wood, s, repetitive)
 		if err != nil {
-			t.Faults.Add(TimberFault(t.job, path, s.Timber != nil, err))
+			t.Faults.Add(timber.TimberFault(t.job, path, s.Timber != nil, err))
 		}
 		return m
 	}
@@ -141,7 +145,7 @@ func (t *Trial) CheckFloor() {
 	if surface.Kind == "panels" && surface.SpanRating <= 0 {
 		t.unchecked = append(t.unchecked, "Panels: no span rating was given; read it off the grade stamp.")
 	}
-	t.Add(Surface(surface, t.widestBay(), max(t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()), t.job.Building != nil)...)
+	t.Add(timber.Surface(surface, t.widestBay(), max(t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()), t.job.Building != nil)...)
 	if t.Enough() {
 		return
 	}
@@ -150,7 +154,7 @@ func (t *Trial) CheckFloor() {
 		t.checkJoists(t.joists)
 		return
 	}
-	t.checkJoists([]Bar{t.Floor.UsualJoist()})
+	t.checkJoists([]statics.Bar{t.Floor.UsualJoist()})
 	if !t.Failed {
 		t.joists = t.Floor.Joists()
 		t.checkLoadedJoists(t.joists[1:])
@@ -158,32 +162,32 @@ func (t *Trial) CheckFloor() {
 }
 
 // checkJoists checks joists of which the first is the ordinary one.
-func (t *Trial) checkJoists(joists []Bar) {
-	t.Add(Slenderness(&joists[0]))
+func (t *Trial) checkJoists(joists []statics.Bar) {
+	t.Add(timber.Slenderness(&joists[0]))
 	if !t.hung() {
 		t.Add(t.joist.JoistOverhang(&joists[0]))
 	}
 	t.checkLoadedJoists(joists)
 }
 
-func (t *Trial) checkLoadedJoists(joists []Bar) {
+func (t *Trial) checkLoadedJoists(joists []statics.Bar) {
 	m, seats := t.joist, t.seats()
-	t.worst(joists, func(b *Bar) Finding { return m.Bending(b, t.combos) })
-	t.worst(joists, func(b *Bar) Finding { return m.Shear(b, t.combos) })
-	t.worst(joists, func(b *Bar) Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
-	t.worst(joists, func(b *Bar) Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
-	t.worst(joists, func(b *Bar) Finding { return m.OnBeams(b, t.combos, seats, t.hung()) })
+	t.worst(joists, func(b *statics.Bar) check.Finding { return m.Bending(b, t.combos) })
+	t.worst(joists, func(b *statics.Bar) check.Finding { return m.Shear(b, t.combos) })
+	t.worst(joists, func(b *statics.Bar) check.Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
+	t.worst(joists, func(b *statics.Bar) check.Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
+	t.worst(joists, func(b *statics.Bar) check.Finding { return m.OnBeams(b, t.combos, seats, t.hung()) })
 }
 
 // worst keeps the finding with the greatest ratio of several members.
-func (t *Trial) worst(bars []Bar, of func(*Bar) Finding) {
-	t.AddWorst(len(bars), func(i int) Finding { return of(&bars[i]) })
+func (t *Trial) worst(bars []statics.Bar, of func(*statics.Bar) check.Finding) {
+	t.AddWorst(len(bars), func(i int) check.Finding { return of(&bars[i]) })
 }
 
-func (t *Trial) seats() []Seat {
-	seats := make([]Seat, len(t.frame.Lines))
+func (t *Trial) seats() []timber.Seat {
+	seats := make([]timber.Seat, len(t.frame.Lines))
 	for i, line := range t.frame.Lines {
-		seats[i] = Seat{line.Name, t.Floor.JoistSeat(i)}
+		seats[i] = timber.Seat{Line: line.Name, Long: t.Floor.JoistSeat(i)}
 	}
 	return seats
 }
@@ -196,8 +200,8 @@ func (t *Trial) CheckLines() bool {
 		return true
 	}
 	loads := t.Floor.LineLoads()
-	lines := make([]LoadedLine, len(loads))
-	for _, i := range HeaviestFirst(loads) {
+	lines := make([]statics.LoadedLine, len(loads))
+	for _, i := range statics.HeaviestFirst(loads) {
 		l, err := t.Floor.CarryLine(i, loads[i], t.store)
 		if err != nil {
 			t.wrong("frame.piers.per_line", "a piece of beam "+t.frame.Lines[i].Name+" has fewer than two piers under it", "write 2 or more piers per line, and splice over piers")
@@ -218,14 +222,14 @@ func (t *Trial) CheckLines() bool {
 }
 
 // CheckLine checks the beam of one line.
-func (t *Trial) CheckLine(l *LoadedLine) {
+func (t *Trial) CheckLine(l *statics.LoadedLine) {
 	plies, m := l.Bars(), t.beam
-	t.worst(plies, func(b *Bar) Finding { return m.Bending(b, t.combos) })
-	t.worst(plies, func(b *Bar) Finding { return m.Shear(b, t.combos) })
-	t.worst(plies, func(b *Bar) Finding { return m.OnPost(b, t.combos, t.frame.Sections.Post) })
-	t.worst(plies, func(b *Bar) Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
-	t.worst(plies, func(b *Bar) Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
-	t.Add(Slenderness(&plies[0]), BeamOverhang(&plies[0]))
+	t.worst(plies, func(b *statics.Bar) check.Finding { return m.Bending(b, t.combos) })
+	t.worst(plies, func(b *statics.Bar) check.Finding { return m.Shear(b, t.combos) })
+	t.worst(plies, func(b *statics.Bar) check.Finding { return m.OnPost(b, t.combos, t.frame.Sections.Post) })
+	t.worst(plies, func(b *statics.Bar) check.Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
+	t.worst(plies, func(b *statics.Bar) check.Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
+	t.Add(timber.Slenderness(&plies[0]), timber.BeamOverhang(&plies[0]))
 }
 
 // CheckPiers sums the loads of the piers up and checks post, block, stone and soil
@@ -234,12 +238,12 @@ func (t *Trial) CheckPiers() {
 	if t.Enough() {
 		return
 	}
-	t.Piers = PierLoads(t.frame, t.Loads, t.Lines, t.heights, t.onPier)
+	t.Piers = statics.PierLoads(t.frame, t.Loads, t.Lines, t.heights, t.onPier)
 	for _, i := range t.heaviestFirst() {
 		p := &t.Piers[i]
 		t.Add(t.post.Column(p, t.onPier), t.post.OnSeat(p, t.onPier, t.block.Block.SeatWidth), t.post.OffCentre(p, t.onPier, t.rules.Eccentricity))
 		t.Add(t.block.Checks(p)...)
-		t.Add(Bracing(p, t.rules.BracedAbove, Sideways(p, t.Loads.Wind, len(t.Piers)), t.Words))
+		t.Add(support.Bracing(p, t.rules.BracedAbove, support.Sideways(p, t.Loads.Wind, len(t.Piers)), t.Words))
 		if t.Enough() {
 			return
 		}
@@ -271,7 +275,7 @@ func (t *Trial) CheckWhole() {
 	if w := t.Loads.Wind; w != nil && !t.hung() {
 		t.Add(t.joist.Toenails(w.Greater(), len(t.frame.Joists)*len(t.frame.Lines)))
 	}
-	t.anchorage = Anchorage{Frame: t.frame, Wind: t.Loads.Wind, Support: t.block.Block.Weight.Weight(), Seat: t.block.Block.SeatHeight,
+	t.anchorage = support.Anchorage{Frame: t.frame, Wind: t.Loads.Wind, Support: t.block.Block.Weight.Weight(), Seat: t.block.Block.SeatHeight,
 		TallestPost: t.heights.TallestPost(t.frame), Friction: t.rules.StoneFriction, Words: t.Words}
 	if b := t.job.Building; b != nil {
 		t.anchorage.LeastBuilding = b.WeightLeast

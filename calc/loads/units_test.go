@@ -1,0 +1,5 @@
+package loads
+
+import "pierbook/calc/measure"
+
+const ft = measure.Foot

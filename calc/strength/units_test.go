@@ -1,0 +1,5 @@
+package strength
+
+import "pierbook/calc/measure"
+
+const lbf = measure.PoundForce
