@@ -21,7 +21,7 @@ var workingOrder = []string{
 	"calc/measure", "calc/bidi", "calc/fault", "calc/figure", "calc/trade",
 	"calc/job",
 	"calc/frame", "calc/levelling", "calc/ground",
-	"calc/check", "calc/loads", "calc/statics", "calc/timber", "calc/support", "calc/strength", "calc/sizing",
+	"calc/check", "calc/loads", "calc/statics", "calc/sample", "calc/timber", "calc/support", "calc/strength", "calc/sizing",
 	"calc/setout", "calc/cutting", "calc/cutting/verify", "calc/yard", "calc/order", "calc/savings", "calc/crew",
 	"calc",
 	"diagrams/kit", "diagrams", "content",
