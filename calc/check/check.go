@@ -68,3 +68,25 @@ func KindOf(id string) string {
 	parts := strings.Split(id, ".")
 	return parts[0] + "." + parts[len(parts)-1]
 }
+
+// Repeated splits the id of a check that is made at many places, such as
+// pier.B3.soil, into its family, place and kind.
+func (c Check) Repeated() (family, place, kind string, many bool) {
+	parts := strings.SplitN(c.ID, ".", 3)
+	if len(parts) == 3 && slices.Contains([]string{"pier", "post", "beam"}, parts[0]) {
+		return parts[0], parts[1], parts[2], true
+	}
+	return "", "", "", false
+}
+
+// Verdict says in words what a check came to.
+func (c Check) Verdict() string {
+	switch {
+	case c.Fails():
+		return "FAILS"
+	case c.Needs != "":
+		return "by others: " + c.Needs
+	default:
+		return "passes"
+	}
+}

@@ -2,6 +2,7 @@ package sizing
 
 import (
 	"fmt"
+	"strconv"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
@@ -25,4 +26,31 @@ func (p *Picked) Figures() []figure.Figure {
 		figures = append(figures, computed(fmt.Sprintf("runner_up.%d", i+1), "runner-up in cost", measure.Word(r.Name(style)), "next least cost that passes", p.Decides[i], "pick.chosen"))
 	}
 	return figures
+}
+
+// Set returns the frame that was chosen and the next ones, none when the job left
+// no size open.
+func (p *Picked) Set() figure.Set {
+	set := figure.Set{Name: "frames", Key: "pick.frame", Fields: []figure.Field{
+		{Key: "piers", Means: "piers of: %", Formula: "lines × piers under each"},
+		{Key: "cost", Means: "cost of: %", Formula: "cheapest stick by length · length + piers; its timber where something has no price"},
+		{Key: "worst", Means: "greatest ratio of: %", Formula: "greatest of its checks"},
+		{Key: "decides", Means: "what decides on: %", Formula: "against the frame chosen"},
+	}}
+	if p == nil {
+		return set
+	}
+	style := p.Job.Style()
+	add := func(i int, c Choice, decides string) {
+		var cost measure.Quantity = measure.Word(c.Cost.Timber.Print(style) + " of timber")
+		if c.Cost.Priced {
+			cost = c.Cost.Money
+		}
+		set.Row(strconv.Itoa(i), c.Name(style), measure.Count(c.Cost.Piers), cost, c.Worst, measure.Word(decides))
+	}
+	add(1, p.Chosen, "chosen")
+	for i, r := range p.RunnersUp {
+		add(i+2, r, p.Decides[i])
+	}
+	return set
 }

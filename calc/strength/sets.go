@@ -2,12 +2,13 @@ package strength
 
 import (
 	"fmt"
-	"slices"
 	"strconv"
 	"strings"
 
+	"pierbook/calc/check"
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
+	"pierbook/calc/timber"
 )
 
 // Sets returns loads, checks and what follows from them in the order in which
@@ -45,7 +46,7 @@ func (s *Strength) combinationSet() figure.Set {
 		if piersAlone {
 			where = "piers"
 		}
-		set.Row(strconv.Itoa(i+1), combo.Name, measure.Word(loads), threeDigits(float64(combo.Duration)), where)
+		set.Row(strconv.Itoa(i+1), combo.Name, measure.Word(loads), threeDigits(float64(timber.DurationOf(combo))), where)
 	}
 	return set
 }
@@ -120,46 +121,24 @@ func (s *Strength) remedySet() figure.Set {
 
 // Ruling returns failing checks and, of every kind, the worst. The checks come
 // sorted, so the first of a kind is its worst.
-func (s *Strength) Ruling() []Check {
-	var list []Check
+func (s *Strength) Ruling() []check.Check {
+	var list []check.Check
 	seen := map[string]bool{}
-	for _, check := range s.Checks {
-		family, _, kind, many := check.Repeated()
-		if many && seen[family+kind] && !check.Fails() {
+	for _, c := range s.Checks {
+		family, _, kind, many := c.Repeated()
+		if many && seen[family+kind] && !c.Fails() {
 			continue
 		}
 		seen[family+kind] = true
-		list = append(list, check)
+		list = append(list, c)
 	}
 	return list
-}
-
-// Repeated splits the id of a check that is made at many places, such as
-// pier.B3.soil, into its family, place and kind.
-func (c Check) Repeated() (family, place, kind string, many bool) {
-	parts := strings.SplitN(c.ID, ".", 3)
-	if len(parts) == 3 && slices.Contains([]string{"pier", "post", "beam"}, parts[0]) {
-		return parts[0], parts[1], parts[2], true
-	}
-	return "", "", "", false
-}
-
-// Verdict says in words what a check came to.
-func (c Check) Verdict() string {
-	switch {
-	case c.Fails():
-		return "FAILS"
-	case c.Needs != "":
-		return "by others: " + c.Needs
-	default:
-		return "passes"
-	}
 }
 
 func (s *Strength) checkSet() figure.Set      { return ofChecks("checks", s.Ruling()) }
 func (s *Strength) conventionSet() figure.Set { return ofChecks("conventions", s.Conventions) }
 
-func ofChecks(name string, checks []Check) figure.Set {
+func ofChecks(name string, checks []check.Check) figure.Set {
 	set := figure.Set{Name: name, Key: "check", Known: []string{"ratio"}, Fields: []figure.Field{
 		{Key: "demand", Means: "demand: %", Formula: "as its working"},
 		{Key: "capacity", Means: "capacity: %", Formula: "as its working"},
@@ -206,7 +185,7 @@ func (s *Strength) valueSet() figure.Set {
 
 // memberWords says what a member is cut from and how it is used, with the source
 // of its values.
-func (s *Strength) memberWords(v Value) string {
+func (s *Strength) memberWords(v timber.Value) string {
 	for _, m := range s.Timber {
 		if m.Name != v.Member {
 			continue
@@ -231,33 +210,6 @@ func (s *Strength) uncheckedSet() figure.Set {
 	set := figure.Set{Name: "unchecked", Key: "unchecked"}
 	for i, what := range s.Unchecked {
 		set.Row(strconv.Itoa(i+1), what)
-	}
-	return set
-}
-
-// Set returns the frame that was chosen and the next ones, none when the job left
-// no size open.
-func (p *Picked) Set() figure.Set {
-	set := figure.Set{Name: "frames", Key: "pick.frame", Fields: []figure.Field{
-		{Key: "piers", Means: "piers of: %", Formula: "lines × piers under each"},
-		{Key: "cost", Means: "cost of: %", Formula: "cheapest stick by length · length + piers; its timber where something has no price"},
-		{Key: "worst", Means: "greatest ratio of: %", Formula: "greatest of its checks"},
-		{Key: "decides", Means: "what decides on: %", Formula: "against the frame chosen"},
-	}}
-	if p == nil {
-		return set
-	}
-	style := p.Job.Style()
-	add := func(i int, c Choice, decides string) {
-		var cost measure.Quantity = measure.Word(c.Cost.Timber.Print(style) + " of timber")
-		if c.Cost.Priced {
-			cost = c.Cost.Money
-		}
-		set.Row(strconv.Itoa(i), c.Name(style), measure.Count(c.Cost.Piers), cost, c.Worst, measure.Word(decides))
-	}
-	add(1, p.Chosen, "chosen")
-	for i, r := range p.RunnersUp {
-		add(i+2, r, p.Decides[i])
 	}
 	return set
 }

@@ -7,9 +7,9 @@ import (
 	"strings"
 
 	"pierbook/calc"
+	"pierbook/calc/check"
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
-	"pierbook/calc/strength"
 	"pierbook/content"
 )
 
@@ -55,10 +55,10 @@ func ratioText(r measure.Ratio) string { return r.Print(measure.Style{}) }
 // each place, a column for each kind.
 func ratioGrid(p *calc.Plan, what string, places []string, families ...string) content.Table {
 	t := content.Table{Head: []content.Column{words(what)}, Size: content.Fine}
-	ratios := map[string]strength.Check{}
+	ratios := map[string]check.Check{}
 	var kinds []string
-	for _, check := range p.Strength.Checks {
-		family, place, kind, many := check.Repeated()
+	for _, c := range p.Strength.Checks {
+		family, place, kind, many := c.Repeated()
 		if !many || !slices.Contains(families, family) {
 			continue
 		}
@@ -69,7 +69,7 @@ func ratioGrid(p *calc.Plan, what string, places []string, families ...string) c
 		if !slices.Contains(kinds, column) {
 			kinds = append(kinds, column)
 		}
-		ratios[place+" "+column] = check
+		ratios[place+" "+column] = c
 	}
 	slices.Sort(kinds)
 	for _, kind := range kinds {
@@ -78,10 +78,10 @@ func ratioGrid(p *calc.Plan, what string, places []string, families ...string) c
 	for _, place := range places {
 		row := []content.Cell{head(place)}
 		for _, kind := range kinds {
-			check, made := ratios[place+" "+kind]
+			c, made := ratios[place+" "+kind]
 			cell := text("")
 			if made {
-				cell = content.Cell{Text: ratioText(check.Ratio), Strong: check.Fails()}
+				cell = content.Cell{Text: ratioText(c.Ratio), Strong: c.Fails()}
 			}
 			row = append(row, cell)
 		}
