@@ -1,6 +1,7 @@
 package calc
 
 import (
+	"cmp"
 	"encoding/json"
 	"fmt"
 	"maps"
@@ -13,6 +14,7 @@ import (
 type Issue struct {
 	Revision string
 	Progress string
+	Program  string         // version of the program that made it; empty when it did not say
 	Sheets   []figure.Sheet // empty when that issue kept no record of them
 	Since    *figure.Since  // what had changed since the issue before that one
 	texts    map[string]string
@@ -24,6 +26,7 @@ func ReadIssue(file []byte) (Issue, error) {
 		Schema   int
 		Job      figure.Heading
 		Progress string
+		Program  string
 		Sheets   []figure.Sheet
 		Since    *figure.Since
 		Figures  map[string]struct{ Text string }
@@ -34,19 +37,41 @@ func ReadIssue(file []byte) (Issue, error) {
 	if saved.Schema != 1 {
 		return Issue{}, fmt.Errorf("reading the last issue: schema %d is not known", saved.Schema)
 	}
-	issue := Issue{Revision: saved.Job.Revision, Progress: saved.Progress, Sheets: saved.Sheets, Since: saved.Since, texts: make(map[string]string, len(saved.Figures))}
+	issue := Issue{Revision: saved.Job.Revision, Progress: saved.Progress, Program: saved.Program, Sheets: saved.Sheets, Since: saved.Since, texts: make(map[string]string, len(saved.Figures))}
 	for key, f := range saved.Figures {
 		issue.texts[key] = f.Text
 	}
 	return issue, nil
 }
 
+// MadeBy notes which version of the program makes this issue. It comes before
+// [Plan.CompareWith].
+func (p *Plan) MadeBy(version string) {
+	p.Program = version
+	for _, f := range p.lastFigures() {
+		p.Figures.Replace(f)
+	}
+}
+
+// OtherProgram returns the versions of the program that made the issue before
+// and the one in which figures changed, and whether they are two. What changed
+// may then come from the program, and not from the job.
+func (p *Plan) OtherProgram() (before, by string, other bool) {
+	if p.Since == nil || p.Since.Program == p.Since.By {
+		return "", "", false
+	}
+	return cmp.Or(p.Since.Program, unnamed), cmp.Or(p.Since.By, unnamed), true
+}
+
+// unnamed stands for the version of an issue that did not say which made it.
+const unnamed = "that did not say which"
+
 // CompareWith notes what changed since the last issue. The same binder made once
 // more is no new issue: it keeps what the last one told of the one before.
 func (p *Plan) CompareWith(last Issue) {
 	p.Last = &last
 	if changes := p.changesFrom(last); len(changes) > 0 {
-		p.Since = &figure.Since{Revision: last.Revision, Progress: last.Progress, Changes: changes, Unrecorded: len(last.Sheets) == 0}
+		p.Since = &figure.Since{Revision: last.Revision, Progress: last.Progress, Program: last.Program, By: p.Program, Changes: changes, Unrecorded: len(last.Sheets) == 0}
 	} else {
 		p.Since = last.Since
 	}
@@ -73,7 +98,7 @@ func (p *Plan) changesFrom(last Issue) []figure.Change {
 }
 
 // ofTheComparison are the figures that tell of it and take no part in it.
-var ofTheComparison = []string{"has.changes", "last.revision", "last.progress"}
+var ofTheComparison = []string{"has.changes", "last.revision", "last.progress", "program.version", "has.other_program", "last.program", "changes.program"}
 
 // lastFigures say what the last issue was, and whether this one differs.
 func (p *Plan) lastFigures() []figure.Figure {
@@ -82,7 +107,12 @@ func (p *Plan) lastFigures() []figure.Figure {
 		since = *p.Since
 	}
 	const read = "read from the figures of the last issue"
+	before, by, other := p.OtherProgram()
 	return []figure.Figure{
+		{Key: "program.version", Means: "version of the program that made this issue", Value: wordOrNone(p.Program), Origin: figure.Computed, Formula: "the program names itself"},
+		yes("has.other_program", "another version of the program made the last issue, and a figure reads otherwise", other, "version of this issue against that saved with the last one"),
+		{Key: "last.program", Means: "version of the program that made the last issue", Value: wordOrNone(before), Origin: figure.Computed, Formula: read},
+		{Key: "changes.program", Means: "version of the program that made the issue in which figures changed", Value: wordOrNone(by), Origin: figure.Computed, Formula: read},
 		yes("has.changes", "a figure reads otherwise than in the last issue", p.Since != nil, "figures of this issue against those saved with the last one"),
 		{Key: "last.revision", Means: "revision of the last issue", Value: wordOrNone(since.Revision), Origin: figure.Computed, Formula: read},
 		{Key: "last.progress", Means: "how far the job had come in the last issue", Value: wordOrNone(since.Progress), Origin: figure.Computed, Formula: read},

@@ -35,6 +35,7 @@ type Plan struct {
 	Weekend  crew.Weekend
 	Figures  *figure.Registry
 	Last     *Issue        // the issue before this one, nil when there is none
+	Program  string        // version of the program, as [Plan.MadeBy] was told
 	Since    *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
 
 	tried []savings.Alternative

@@ -3,6 +3,7 @@ package figure
 // Issue is what figures.json says of a binder besides its figures.
 type Issue struct {
 	Job      Heading
+	Program  string // version of the program that made it
 	Progress string
 	Sheets   []Sheet
 	Since    *Since // nil for a first issue
@@ -28,6 +29,8 @@ type Sheet struct {
 type Since struct {
 	Revision   string        `json:"revision"`
 	Progress   string        `json:"progress"`
+	Program    string        `json:"program,omitempty"` // version of the program that made it; empty when it did not say
+	By         string        `json:"by,omitempty"`      // version of the program that made the issue in which this was told first
 	Changes    []Change      `json:"changes"`
 	Sheets     []SheetChange `json:"sheets"`
 	Unrecorded bool          `json:"unrecorded,omitempty"` // the issue before kept no record of its sheets

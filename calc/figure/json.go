@@ -11,7 +11,7 @@ import (
 	"pierbook/calc/measure"
 )
 
-// WriteJSON appends figures.json: schema 1, the job, its progress, the sheets of
+// WriteJSON appends figures.json: schema 1, the job, the version of the program, its progress, the sheets of
 // its binder, what changed since the issue before, the keys of the things of each
 // set in their order, and every figure by rising key
 // with its value in base units, the text the binder prints and its origin. A
@@ -23,7 +23,9 @@ func WriteJSON(b *bytes.Buffer, issue Issue, figures *Registry, style measure.St
 	w.text(issue.Job.Name)
 	b.WriteString(", \"revision\": ")
 	w.text(issue.Job.Revision)
-	b.WriteString("},\n\"progress\": ")
+	b.WriteString("},\n\"program\": ")
+	w.text(issue.Program)
+	b.WriteString(",\n\"progress\": ")
 	w.text(issue.Progress)
 	writeList(&w, "sheets", issue.Sheets)
 	if issue.Since != nil {

@@ -103,7 +103,11 @@ func work(files fs.FS, name string) (*calc.Plan, fault.List) {
 	if !faults.Empty() {
 		return nil, faults
 	}
-	return calc.Work(j)
+	plan, faults := calc.Work(j)
+	if plan != nil {
+		plan.MadeBy(madeBy())
+	}
+	return plan, faults
 }
 
 // bind makes the files of a job's binder.
@@ -175,7 +179,7 @@ func banners(p *calc.Plan) []layouts.Banner {
 
 func figuresOf(p *calc.Plan, sheets ...content.Sheet) ([]byte, error) {
 	var b bytes.Buffer
-	issue := figure.Issue{Job: figure.Heading{Name: p.Job.Name, Revision: p.Job.Revision}, Progress: string(p.Ground.Progress), Sheets: blocks.Issued(sheets)}
+	issue := figure.Issue{Job: figure.Heading{Name: p.Job.Name, Revision: p.Job.Revision}, Program: p.Program, Progress: string(p.Ground.Progress), Sheets: blocks.Issued(sheets)}
 	issue.Since = p.SinceLast(issue.Sheets)
 	err := figure.WriteJSON(&b, issue, p.Figures, p.Style)
 	return b.Bytes(), err

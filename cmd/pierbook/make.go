@@ -67,6 +67,7 @@ type outcome struct {
 	bug    error    // what the program got wrong itself
 	failed []string // failing checks, in words
 	odd    []string // values out of the usual, in words
+	since  string   // that another version of the program made the issue before
 	entry  layouts.Entry
 	done   bool
 }
@@ -230,6 +231,9 @@ func (m *making) bind(i int) (r outcome) {
 		return outcome{err: err}
 	}
 	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), sheets: string(plan.Ground.Progress)}
+	if before, by, other := plan.OtherProgram(); other {
+		r.since = fmt.Sprintf("%d figures changed since the issue before, which was made by version %s of this program; this one is %s: what changed may come from the program and not from the job", len(plan.Since.Changes), before, by)
+	}
 	if r.err = writeFolder(m.out, r.folder, bound); r.err == nil {
 		r.done = true
 	}
@@ -272,6 +276,9 @@ func (m *making) report(r outcome, stdout, stderr io.Writer) bool {
 		return false
 	}
 	fmt.Fprintf(stdout, "%s  %s; %s\n", filepath.ToSlash(filepath.Join(m.out, r.folder, binderFile)), r.entry.Progress, r.entry.Checks)
+	if r.since != "" {
+		fmt.Fprintf(stdout, "%s: %s\n", r.folder, r.since)
+	}
 	for _, line := range r.failed {
 		fmt.Fprintf(stderr, "%s: FAILS %s\n", r.folder, line)
 	}
