@@ -179,6 +179,7 @@ func readFolder(v *value, text string) error {
 
 // readScalar reads a text as the key wants it: one of the choices, or the kind.
 func (k *Key) readScalar(v *value, text string) error {
+	text = k.answer(text)
 	v.text = text
 	if slices.Contains(k.Choices, text) {
 		v.word = text
@@ -209,6 +210,21 @@ func (k *Key) readScalar(v *value, text string) error {
 		return slip(fmt.Sprintf("%q is too small", text), "write at least "+k.AtLeast.String()+"; is the unit right?")
 	}
 	return nil
+}
+
+// answer takes true for yes and false for no, also with capitals, where these are
+// among the choices.
+func (k *Key) answer(text string) string {
+	if !slices.Contains(k.Choices, "yes") || !slices.Contains(k.Choices, "no") {
+		return text
+	}
+	switch lower := strings.ToLower(text); lower {
+	case "true", "yes":
+		return "yes"
+	case "false", "no":
+		return "no"
+	}
+	return text
 }
 
 func (k *Key) notAChoice(text string) error {

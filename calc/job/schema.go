@@ -102,6 +102,9 @@ func (k *Key) schema() object {
 		for i, choice := range k.Choices {
 			choices[i] = choice
 		}
+		if k.answer("true") == "yes" {
+			choices = append(choices, true, false)
+		}
 		o["enum"] = choices
 	case YesNo.Name:
 		o["enum"] = []any{"yes", "no", true, false}

@@ -52,6 +52,14 @@ figures.json of every binder: floor.height, pier.A1.post, joist.count, …
   -also DIR  a further folder that jobs may read files from; a job reads from
              its own folder and below, and no link leads out of these
 `,
+	"measured": `What was read on site goes under the key measured, and the binder is made
+again from the same file. Write what the forms of the binder ask for, as it
+comes: sides and diagonals of the strings, holes as dug, the rod on the seats
+with the reading on the bench mark of that day, beams as measured, posts cut,
+sticks counted, the finished floor. Posts are then cut to what was read, a post
+that is cut is never issued again, and the cover says which sheets to replace.
+
+`,
 	"version": `pierbook version
 
 Says which program this is: its version, the source it was built from where the
@@ -83,7 +91,7 @@ func printUsage(w io.Writer) {
 	for _, c := range commands() {
 		fmt.Fprintf(w, "  pierbook %-7s %s\n", c.name, c.summary)
 	}
-	fmt.Fprint(w, "\n  pierbook help COMMAND   tells more about a command\n  pierbook help job       lists the keys of the job file\n  pierbook help schema    prints a JSON Schema of it, for editors\n", exitText)
+	fmt.Fprint(w, "\n  pierbook help COMMAND   tells more about a command\n  pierbook help job       lists the keys of the job file\n  pierbook help job KEY   tells of one key, with an example and where it prints\n  pierbook help measured  tells how readings are written back\n  pierbook help schema    prints a JSON Schema of it, for editors\n", exitText)
 }
 
 func printCommandHelp(w io.Writer, name string) {
@@ -94,17 +102,27 @@ func runHelp(args []string, stdout, stderr io.Writer) int {
 	switch {
 	case len(args) == 0:
 		printUsage(stdout)
+	case len(args) == 2 && args[0] == "job":
+		if !printKeyHelp(stdout, stderr, args[1]) {
+			return wrongUsage
+		}
 	case len(args) > 1:
 		fmt.Fprintln(stderr, "pierbook help: one command at a time\n  pierbook help COMMAND")
 		return wrongUsage
 	case args[0] == "job":
 		printJobHelp(stdout)
+	case args[0] == "measured":
+		fmt.Fprint(stdout, helpTexts["measured"])
+		printKeyHelp(stdout, stderr, "measured")
 	case args[0] == "schema":
 		fmt.Fprintf(stdout, "%s", job.Schema())
 	case slices.ContainsFunc(commands(), func(c command) bool { return c.name == args[0] }):
 		printCommandHelp(stdout, args[0])
 	default:
-		return unknownCommand(args[0], commands(), stderr)
+		return unknownCommand(args[0], append(commands(), topics...), stderr)
 	}
 	return done
 }
+
+// topics are what help tells of besides the commands.
+var topics = []command{{name: "help job"}, {name: "help measured"}, {name: "help schema"}, {name: "job"}, {name: "measured"}, {name: "schema"}}

@@ -67,9 +67,12 @@ func unknownCommand(name string, all []command, stderr io.Writer) int {
 	}
 	fmt.Fprintf(stderr, "pierbook: there is no command %q\n", name)
 	if near := fault.Nearest(name, names); near != "" {
+		if slices.ContainsFunc(topics, func(c command) bool { return c.name == near }) && !strings.HasPrefix(near, "help ") {
+			near = "help " + near
+		}
 		fmt.Fprintf(stderr, "  did you mean: pierbook %s\n", near)
 	} else {
-		fmt.Fprintf(stderr, "  the commands are %s; pierbook help tells more\n", strings.Join(names, ", "))
+		fmt.Fprintf(stderr, "  the commands are %s; pierbook help tells more\n", strings.Join(names[:len(commands())], ", "))
 	}
 	return wrongUsage
 }
