@@ -167,7 +167,7 @@ func (p *Plan) CutTrouble() string {
 	if len(troubles) == 0 {
 		return ""
 	}
-	return "Timber is missing from the order: " + strings.Join(troubles, "; ") + ". List longer sticks under yard.stock, or shorten what asks for them."
+	return "Timber is missing from the order: " + strings.Join(troubles, "; ") + ". List more sticks or longer ones under yard.stock, or shorten what asks for them."
 }
 
 // Stop says why nothing may be built from this plan, or "".

@@ -407,6 +407,7 @@ type Yard struct {
 type StockLength struct {
 	Length measure.Length
 	Price  *measure.Money
+	Sticks int // how many the yard has, 0 for any number
 }
 
 // Roll is the ground cloth as sold.

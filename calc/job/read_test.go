@@ -95,7 +95,7 @@ func TestFullJob(t *testing.T) {
 
 	assert.InDelta(t, 0.08, float64(j.Stone.Waste), 1e-12, "the job's value lies over the shop's")
 	price := func(m measure.Money) *measure.Money { return &m }
-	assert.Equal(t, []job.StockLength{{8 * measure.Foot, price(7.2)}, {12 * measure.Foot, price(10.4)}, {16 * measure.Foot, price(13.2)}}, j.Yard.Stock["2x6"],
+	assert.Equal(t, []job.StockLength{{Length: 8 * measure.Foot, Price: price(7.2)}, {Length: 12 * measure.Foot, Price: price(10.4)}, {Length: 16 * measure.Foot, Price: price(13.2)}}, j.Yard.Stock["2x6"],
 		"the job's yard over the shop's yard, 10 ft taken out")
 	assert.Equal(t, []job.StockLength{{Length: 8 * measure.Foot}, {Length: 16 * measure.Foot}}, j.Yard.Stock["4x6"])
 	assert.Equal(t, []measure.Length{31 * measure.Inch}, j.Yard.OnHand["4x4"])

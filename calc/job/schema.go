@@ -114,6 +114,9 @@ func (k *Key) schema() object {
 		o["type"] = "array"
 	case Stock.Name:
 		o["type"] = []string{"array", "object"}
+		stick := object{"type": []string{"string", "number", "object"}, "additionalProperties": false, "properties": object{
+			"price": object{"type": []string{"string", "number"}}, "sticks": object{"type": "integer", "minimum": 1, "maximum": mostSticks}}}
+		o["patternProperties"] = object{"^.+$": stick}
 	case SpotAt.Name:
 		o["type"] = []string{"string", "object"}
 	case Count.Name:

@@ -102,7 +102,7 @@ func TestSchemaFitsTheJobsThatCanBeRead(t *testing.T) {
 		`, "asked": {"frost": "no", "permit": {"by": "office", "date": "2027-04-02"}}, "issued": "2027-05-01", "client_page": {"money": true}`,
 		`, "ground": {"unit": "mm", "spots": {"TP1": "turning_point", "E1": {"x": 5, "y": 0}}, "sights": [[{"bench_mark": 1200}, {"A1": 1300}], {"A1": 1100, "TP1": 900}]}`,
 		`, "measured": {"seats": {"bench_mark": "4'", "A1": "5'"}, "strings": {"A1-A4": "10'"}, "stock": {"4x4": ["8'"]}, "hours": {"dig": 2.5}}`,
-		`, "yard": {"stock": {"2x6": {"8'": 7.2}, "45x145 mm": ["3 m"]}, "prices": {"panel": 40, "cap": "none"}}, "stone": {"waste": "8%", "loose": 1.3}, "piers": {"A1": {"bed": "2\""}}`,
+		`, "yard": {"stock": {"2x6": {"8'": 7.2, "12'": {"price": 11.8, "sticks": 12}, "14'": {"sticks": 3}}, "45x145 mm": ["3 m"]}, "prices": {"panel": 40, "cap": "none"}}, "stone": {"waste": "8%", "loose": 1.3}, "piers": {"A1": {"bed": "2\""}}`,
 	} {
 		assert.Empty(t, checkAgainstSchema(t, dozenJSON+more+"}"), more)
 		read(t, "job.yaml", strings.ReplaceAll(dozenJSON+more+"}", `"none"`, "none"))
@@ -117,6 +117,8 @@ func TestSchemaFindsWhatTheReaderFinds(t *testing.T) {
 		{`"frame": {"beams": {"lines": "many"}}`, ".frame.beams.lines"},
 		{`"frame": {"beams": {"lines": 40}}`, ".frame.beams.lines"},
 		{`"ground": {"probes": {"I1": {"depth": "9 in", "found": "firm"}}}`, ".ground.probes.I1"},
+		{`"yard": {"stock": {"2x6": {"8'": {"price": 4, "stick": 2}}}}`, ".yard.stock.2x6.8'.stick"},
+		{`"yard": {"stock": {"2x6": {"8'": {"sticks": 0}}}}`, ".yard.stock.2x6.8'.sticks"},
 		{`"yard": {"prices": {"pannel": 4}}`, ".yard.prices.pannel"},
 		{`"dig": 6`, ".dig"},
 		{`"issued": "May"`, ".issued"},

@@ -29,7 +29,8 @@ func readLengths(r *reader, path string, n *node, v *value) bool {
 	return true
 }
 
-// readStock takes a list of lengths, or a map from length to price.
+// readStock takes a list of lengths, or a map from length to price, or to price
+// and sticks.
 func readStock(r *reader, path string, n *node, v *value) bool {
 	if n.shape == listShape {
 		readLengths(r, path, n, v)
@@ -43,17 +44,10 @@ func readStock(r *reader, path string, n *node, v *value) bool {
 			r.slip(path, p.at, err)
 			continue
 		}
-		price := value{}
-		if p.value.shape != scalarShape {
-			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write the price of one stick, such as 7.20")
-			continue
+		if s, ok := readStick(r, path, p); ok {
+			s.Length = one.length
+			v.stock = append(v.stock, s)
 		}
-		if err := Money.read(&price, p.value.text); err != nil {
-			r.slip(path, p.value.at, err)
-			continue
-		}
-		amount := measure.Money(price.number)
-		v.stock = append(v.stock, StockLength{Length: one.length, Price: &amount})
 	}
 	if len(n.pairs) == 0 && len(n.items) == 0 && n.shape != scalarShape {
 		r.wrong(path, n.at, "the size is listed without a length", "write its stock lengths, such as {8': 7.20, 12': 10.90}, or leave the size out")
@@ -67,6 +61,62 @@ func readStock(r *reader, path string, n *node, v *value) bool {
 		}
 	}
 	return true
+}
+
+// mostSticks is how many sticks of one length a yard can be said to have.
+const mostSticks = 10_000
+
+// readStick takes the price of one stick of a length, or a table with the price
+// and how many sticks the yard has.
+func readStick(r *reader, path string, p pair) (s StockLength, ok bool) {
+	const forms = "write the price of one stick, such as 7.20, or {price: 7.20, sticks: 12} when the yard has only so many"
+	switch p.value.shape {
+	case scalarShape:
+		s.Price, ok = readPrice(r, path, p.value)
+		return s, ok
+	case listShape:
+		r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), forms)
+		return s, false
+	}
+	ok = len(p.value.pairs) > 0
+	if !ok {
+		r.wrong(path, p.value.at, "the length stands without a price", forms)
+	}
+	for _, q := range p.value.pairs {
+		at := fmt.Sprintf("%s.%s.%s", path, p.key, q.key)
+		switch {
+		case q.key != "price" && q.key != "sticks":
+			r.wrong(at, q.at, fmt.Sprintf("%q is not a key of a stock length", q.key), forms)
+			ok = false
+		case q.value.shape != scalarShape:
+			r.wrong(at, q.value.at, "here stands "+q.value.shape.String(), forms)
+			ok = false
+		case q.key == "price":
+			price, priced := readPrice(r, at, q.value)
+			s.Price, ok = price, ok && priced
+		default:
+			count := value{}
+			if err := readCount(&count, strings.TrimSpace(q.value.text)); err != nil {
+				r.slip(at, q.value.at, err)
+				ok = false
+			} else if count.count < 1 || count.count > mostSticks {
+				r.wrong(at, q.value.at, fmt.Sprintf("the yard cannot be said to have %d sticks", count.count), fmt.Sprintf("write 1 to %d, leave sticks out for any number, or leave the length out when there is none", mostSticks))
+				ok = false
+			}
+			s.Sticks = count.count
+		}
+	}
+	return s, ok
+}
+
+func readPrice(r *reader, path string, n *node) (*measure.Money, bool) {
+	price := value{}
+	if err := Money.read(&price, n.text); err != nil {
+		r.slip(path, n.at, err)
+		return nil, false
+	}
+	amount := measure.Money(price.number)
+	return &amount, true
 }
 
 // readSpot takes {x: …, y: …}, {height: …}, or the words turning_point.

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"slices"
+	"strings"
 
 	"pierbook/calc/cutting"
 	"pierbook/calc/frame"
@@ -56,14 +57,32 @@ func (c *Cut) solve(j *job.Job) {
 // troubleWords says why no plan can be made.
 func troubleWords(err error, style measure.Style) string {
 	var long *cutting.TooLongError
+	var short *cutting.ShortError
 	switch {
 	case errors.As(err, &long):
 		return fmt.Sprintf("a piece of %s is longer than every stick that is sold or in hand", long.Piece.Print(style))
 	case errors.Is(err, cutting.ErrTooLittle):
 		return "the sticks in hand do not yield all the pieces, and none are sold"
+	case errors.As(err, &short):
+		return "the yard has too few sticks: " + shortWords(short.More, style) + " would do"
+	case errors.Is(err, cutting.ErrNotFound):
+		return "the yard has so few sticks that no way to cut all the pieces was found"
 	default:
 		return err.Error()
 	}
+}
+
+// shortWords says which sticks the yard would have to have more of.
+func shortWords(more []cutting.Shortage, style measure.Style) string {
+	var parts []string
+	for i, m := range more {
+		words := fmt.Sprintf("%d more of %s", m.Sticks, m.Length.Print(style))
+		if i > 0 {
+			words = fmt.Sprintf("%d of %s", m.Sticks, m.Length.Print(style))
+		}
+		parts = append(parts, words)
+	}
+	return strings.Join(parts, " and ")
 }
 
 // manyLengths is from how many different lengths on a plan is taken as it is
@@ -80,7 +99,7 @@ func (c *Cut) Problem(j *job.Job) cutting.Problem {
 		problem.Nodes, problem.Aims = 1, cutting.LeastCost
 	}
 	for _, s := range j.Yard.Stock[c.Section.Size] {
-		stock := cutting.Stock{Length: s.Length}
+		stock := cutting.Stock{Length: s.Length, Sticks: s.Sticks}
 		c.prices[s.Length] = s.Price
 		if s.Price != nil {
 			stock.Price, stock.Priced = int64(*s.Price*100+0.5), true

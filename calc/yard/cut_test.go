@@ -47,6 +47,8 @@ func TestWhyNoPlanCanBeMade(t *testing.T) {
 			"no cutting plan for 4x4: a piece of 9′\u00a03″ is longer than every stick that is sold or in hand"},
 		{"too little in hand", nil, []measure.Length{10 * measure.Foot},
 			"no cutting plan for 4x4: the sticks in hand do not yield all the pieces, and none are sold"},
+		{"too few of the yard's only length", []job.StockLength{{Length: 10 * measure.Foot, Sticks: 1}}, nil,
+			"no cutting plan for 4x4: the yard has too few sticks: 1 more of 10′\u00a00″ would do"},
 	} {
 		t.Run(test.name, func(t *testing.T) {
 			j := &job.Job{}
@@ -57,5 +59,31 @@ func TestWhyNoPlanCanBeMade(t *testing.T) {
 			assert.Nil(t, c.Result)
 			assert.Equal(t, test.want, c.Proof(j.Style()))
 		})
+	}
+}
+
+// Six posts of 3 ft 9 in come two from a stick of 8 ft, three from one of 12 ft:
+// three of 8 ft are 35.40, two of 12 ft 37.00, two of 8 ft and one of 12 ft 42.10. A
+// yard with only two of 8 ft sells two of 12 ft.
+func TestThePlanKeepsToTheSticksOfTheYard(t *testing.T) {
+	eight, twelve := measure.Money(11.80), measure.Money(18.50)
+	j := &job.Job{}
+	j.Yard.Kerf = measure.Inch / 8
+	for _, test := range []struct {
+		sticks, eights, twelves int
+		cost                    int64
+	}{{0, 3, 0, 3540}, {3, 3, 0, 3540}, {2, 0, 2, 3700}, {1, 0, 2, 3700}} {
+		j.Yard.Stock = map[string][]job.StockLength{"4x4": {{Length: 8 * measure.Foot, Price: &eight, Sticks: test.sticks}, {Length: 12 * measure.Foot, Price: &twelve}}}
+		c := Cut{Section: job.Section{Size: "4x4"}, Pieces: []cutting.Piece{{Length: 3*measure.Foot + 9*measure.Inch, Count: 6}}}
+		c.solve(j)
+		require.NotNil(t, c.Result, c.Trouble)
+		require.NoError(t, verify.Plan(c.Problem(j), *c.Result))
+		bought := map[measure.Length]int{}
+		for _, b := range c.Result.Purchases() {
+			bought[b.Length] = b.Count
+		}
+		assert.Equal(t, map[measure.Length]int{8 * measure.Foot: test.eights, 12 * measure.Foot: test.twelves}, map[measure.Length]int{8 * measure.Foot: bought[8*measure.Foot], 12 * measure.Foot: bought[12*measure.Foot]}, "%d sticks", test.sticks)
+		assert.Equal(t, test.cost, c.Result.Cost)
+		assert.True(t, c.Result.Proofs[0].Proven)
 	}
 }
