@@ -17,7 +17,7 @@ func yardKeys() []Key {
 		{Path: "yard.currency", Kind: Text, Letters: 8, Default: either("$", "", "our own choice: the currency of imperial price lists here"), Means: "sign or letters of the currency", put: func(j *Job, v value) { j.Yard.Currency = v.text }},
 		{Path: "yard.kerf", Kind: Distance, AtMost: measure.Inch, Default: either(`1/8"`, "3 mm", practice), Means: "width of a saw cut", put: func(j *Job, v value) { j.Yard.Kerf = v.length }},
 		{Path: "yard.end_trim", Kind: Distance, AtMost: measure.Foot, Default: same("0", practice), Means: "cut off a stick's end before anything else", put: func(j *Job, v value) { j.Yard.EndTrim = v.length }},
-		{Path: "yard.stock.*", Stars: []string{"size"}, Kind: Stock, Means: "stock lengths of this size, with the price of a stick, and how many the yard has when it has only so many", put: func(j *Job, v value) { j.Yard.Stock = with(j.Yard.Stock, v.names[0], v.stock) }},
+		{Path: "yard.stock.*", Stars: []string{"size"}, Kind: Stock, Means: "stock lengths of this size, with the price of a stick", put: func(j *Job, v value) { j.Yard.Stock = with(j.Yard.Stock, v.names[0], v.stock) }},
 		{Path: "yard.on_hand.*", Stars: []string{"size"}, Kind: Lengths, Means: "sticks and offcuts on hand", put: func(j *Job, v value) { j.Yard.OnHand = with(j.Yard.OnHand, v.names[0], v.lengths) }},
 		{Path: "yard.prices.*", Stars: []string{"part"}, Kind: Money, Means: "price of one", put: func(j *Job, v value) { j.Yard.Prices = with(j.Yard.Prices, v.names[0], measure.Money(v.number)) }},
 		{Path: "yard.placard", Kind: Mass, Means: "what people and goods may weigh together, as the placard on the vehicle's door says", put: func(j *Job, v value) { j.Yard.Placard = measure.Mass(v.number) }},

@@ -72,7 +72,7 @@ var (
 	File     = Kind{Name: "a folder beside the file", Example: "our-pages", read: readFolder}
 	Lengths  = Kind{Name: "a list of lengths", Example: `[8', 31"]`, shape: listShape, nodes: readLengths}
 	Sights   = Kind{Name: "a list of set-ups, each a list of rod readings", Example: `[[bench_mark: 4' 2", A1: 4' 9"]]`, shape: listShape, nodes: readSights}
-	Stock    = Kind{Name: "stock lengths, with prices or without", Example: `{8': 7.20, 10': {price: 9.10, sticks: 12}}`, shape: tableShape, nodes: readStock}
+	Stock    = Kind{Name: "stock lengths, with prices or without, and with how many there are where they are few", Example: `{8': 7.20, 10': {price: 9.10, sticks: 12}}`, shape: tableShape, nodes: readStock}
 	SpotAt   = Kind{Name: "a place in plan, the height of a further bench mark, or turning_point", Example: `{x: 3' 6", y: -3'}`, shape: tableShape, nodes: readSpot}
 )
 
