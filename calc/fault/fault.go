@@ -31,6 +31,22 @@ func (p Place) String() string {
 	return fmt.Sprintf("%s:%d:%d", p.File, p.Line, p.Column)
 }
 
+// Said returns the text that stands at the place itself, and after a name its
+// value, without the rest of a line that holds more: one reading of many.
+func (p Place) Said() string {
+	line := []rune(p.Text)
+	if !p.Known() || p.Column < 1 || p.Column > len(line) || !strings.Contains(p.Text, ",") {
+		return strings.TrimSpace(p.Text)
+	}
+	end := min(len(line), p.Column-1+max(1, p.Length))
+	if end < len(line) && line[end] == ':' {
+		for end < len(line) && !strings.ContainsRune(",]}#", line[end]) {
+			end++
+		}
+	}
+	return strings.TrimSpace(string(line[p.Column-1 : end]))
+}
+
 // Fault is one thing a user can put right.
 type Fault struct {
 	At     Place

@@ -1,15 +1,23 @@
 package fault
 
-import "unicode/utf8"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // Nearest returns the choice that name was probably meant to be: the first of
 // those with the fewest letters put in, left out, changed or swapped with their
 // neighbour, when that is at most a third of the letters. It returns "" when
-// none is near.
+// none is near. Before that it looks for a choice that is written in part: by its
+// initials (SPF for spruce_pine_fir), its beginning (douglas fir for
+// douglas_fir_larch) or its number (2 for No.2), when one choice alone fits.
 func Nearest(name string, choices []string) string {
 	best, fewest := "", 0
 	if utf8.RuneCountInString(name) > 64 {
 		return ""
+	}
+	if short := meantBy(name, choices); short != "" {
+		return short
 	}
 	for _, choice := range choices {
 		allowed := max(1, max(utf8.RuneCountInString(name), utf8.RuneCountInString(choice))/3)
@@ -19,6 +27,60 @@ func Nearest(name string, choices []string) string {
 		}
 	}
 	return best
+}
+
+// meantBy returns the one choice that the name abbreviates, or "".
+func meantBy(name string, choices []string) string {
+	name = plainWords(name)
+	if name == "" {
+		return ""
+	}
+	for _, fits := range []func(choice string) bool{
+		func(choice string) bool { return choice == name },
+		func(choice string) bool {
+			return len(name) > 1 && initials(choice) == strings.ReplaceAll(name, "_", "")
+		},
+		func(choice string) bool { return strings.HasPrefix(choice, name+"_") },
+		func(choice string) bool { return digits(name) == name && digits(choice) == name },
+	} {
+		found := ""
+		for _, choice := range choices {
+			if !fits(plainWords(choice)) {
+				continue
+			}
+			if found != "" {
+				found = ""
+				break
+			}
+			found = choice
+		}
+		if found != "" {
+			return found
+		}
+	}
+	return ""
+}
+
+// plainWords writes a name in small letters, with one line between its words.
+func plainWords(name string) string {
+	return strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == ' ' || r == '-' || r == '_' || r == '/' }), "_")
+}
+
+func initials(words string) string {
+	first := ""
+	for word := range strings.SplitSeq(words, "_") {
+		first += word[:1]
+	}
+	return first
+}
+
+func digits(name string) string {
+	return strings.Map(func(r rune) rune {
+		if r < '0' || r > '9' {
+			return -1
+		}
+		return r
+	}, name)
 }
 
 // distance is the optimal string alignment distance: the least number of

@@ -3,6 +3,7 @@ package fault
 import (
 	"fmt"
 	"io"
+	"regexp"
 	"strings"
 
 	"pierbook/calc/bidi"
@@ -15,10 +16,58 @@ import (
 //	  14 |   spacing: 15 o.c
 //	     |            ^^^^^^
 //	  write a length with its unit, such as 16" or 400 mm
+//
+// The same fault at more than three places is told once, with where else it
+// stands.
 func (l List) Print(w io.Writer) {
-	for _, f := range l.Sorted() {
-		f.print(w)
+	sorted := l.Sorted()
+	alike := make(map[string][]Fault)
+	for _, f := range sorted {
+		alike[f.sort()] = append(alike[f.sort()], f)
 	}
+	for _, f := range sorted {
+		same := alike[f.sort()]
+		switch {
+		case len(same) <= tellEach:
+			f.print(w)
+		case f == same[0]:
+			f.print(w)
+			tellPlaces(w, same[1:])
+		}
+	}
+}
+
+const (
+	tellEach   = 3  // of one sort are told one by one
+	placesTold = 12 // are named of those that are not
+)
+
+var (
+	quoted     = regexp.MustCompile(`"[^"]*"`)
+	quotedPart = regexp.MustCompile(`"[^"]*"|[0-9]+`)
+)
+
+// sort is what faults of one kind have in common: file and words, whatever value
+// and place they name.
+func (f Fault) sort() string {
+	return strings.Join([]string{f.At.File, quotedPart.ReplaceAllString(f.Wrong, "…"), quotedPart.ReplaceAllString(f.Remedy, "…")}, "\n")
+}
+
+// tellPlaces names where else a fault stands, with the value there.
+func tellPlaces(w io.Writer, faults []Fault) {
+	var places []string
+	for _, f := range faults[:min(len(faults), placesTold)] {
+		place := fmt.Sprintf("%d:%d", f.At.Line, f.At.Column)
+		if value := quoted.FindString(f.Wrong); value != "" {
+			place += " (" + value + ")"
+		}
+		places = append(places, place)
+	}
+	more := ""
+	if n := len(faults) - len(places); n > 0 {
+		more = fmt.Sprintf(" and %d more", n)
+	}
+	fmt.Fprintf(w, "  the same at %d more places: %s%s\n", len(faults), bidi.Shown(strings.Join(places, ", ")), more)
 }
 
 func (f Fault) print(w io.Writer) {

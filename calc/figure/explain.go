@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"strings"
+	"text/tabwriter"
 
 	"pierbook/calc/measure"
 )
@@ -20,6 +21,32 @@ func (r *Registry) Explain(w io.Writer, key string, style measure.Style) bool {
 	e := explainer{registry: r, style: style, out: w, told: map[string]bool{}}
 	e.figure(f, 0)
 	return true
+}
+
+// ExplainThing writes all figures of one thing, a line each: of the pier A1, of the
+// beam line B, of a stick or a step. A name may be given with or without the word
+// for its kind, A1 or pier.A1. It returns false when nothing has that name.
+func (r *Registry) ExplainThing(w io.Writer, name string, style measure.Style) bool {
+	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	found := false
+	for _, f := range r.figures {
+		rest, own := strings.CutPrefix(f.Key, name+".")
+		if !own {
+			_, rest, _ = strings.Cut(f.Key, ".")
+			_, own = strings.CutPrefix(rest, name+".")
+		}
+		if !own {
+			continue
+		}
+		found = true
+		text := "not known yet"
+		if f.Value != nil {
+			text = f.Text(style)
+		}
+		fmt.Fprintf(table, "%s\t%s\t%s\n", f.Key, text, f.Means)
+	}
+	table.Flush()
+	return found
 }
 
 type explainer struct {
@@ -60,7 +87,7 @@ func (e *explainer) figure(f Figure, depth int) {
 func (e *explainer) origin(f Figure, depth int) {
 	switch {
 	case f.At.Known() && (f.Origin == Given || f.Origin == Shop || f.Origin == Measured):
-		e.line(depth, "%s at %s: %s", f.Origin, f.At, strings.TrimSpace(f.At.Text))
+		e.line(depth, "%s at %s: %s", f.Origin, f.At, f.At.Said())
 	case f.Origin == Computed && f.Formula != "":
 		e.line(depth, "computed: %s", f.Formula)
 	case f.Value == nil && (f.Origin == Given || f.Origin == Shop):

@@ -32,7 +32,10 @@ func Read(fsys fs.FS, name string) (*Job, fault.List) {
 	r.job.check(r)
 	r.publish()
 	if names := r.job.pierNames(); names != nil {
-		faults.Join(r.job.CheckPiers(names))
+		if unknown := r.job.CheckPiers(names); !unknown.Empty() {
+			faults.Join(unknown)
+			faults.Join(r.job.exchangedSides())
+		}
 	}
 	if !faults.Empty() {
 		return nil, faults
@@ -126,6 +129,9 @@ func (b *branch) suggestion(key string) string {
 // asks for.
 func (r *reader) child(path string, names []string, p pair, b *branch, bare measure.Length) {
 	if b.key == nil || p.value.shape == tableShape && b.next != nil {
+		if p.value.shape == scalarShape && b.next["depth"] != nil && b.next["found"] != nil {
+			p.value = r.holeInShort(path, p.value)
+		}
 		if p.value.shape != tableShape {
 			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write keys under it: "+strings.Join(b.names, ", ")+b.anyName())
 			r.bad[path] = true

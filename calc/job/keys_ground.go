@@ -18,7 +18,6 @@ func unitKey(path string) Key {
 }
 
 func groundKeys() []Key {
-	found := []string{"firm", "rock", "water"}
 	return []Key{
 		unitKey("ground.unit"),
 		{Path: "ground.instrument.kind", Kind: Word, Choices: []string{"rotary_laser", "line_laser", "builders_level", "water_level", "string_level"}, Default: same("rotary_laser", practice),
@@ -48,7 +47,7 @@ func groundKeys() []Key {
 			p.Depth = v.length
 			j.Ground.Probes = with(j.Ground.Probes, v.names[0], p)
 		}},
-		{Path: "ground.probes.*.found", Stars: []string{"pier"}, Kind: Word, Choices: found, Required: true, Missing: "write firm, rock or water", Means: "what the bar met at this pier", put: func(j *Job, v value) {
+		{Path: "ground.probes.*.found", Stars: []string{"pier"}, Kind: Word, Choices: foundWords, Required: true, Missing: "write firm, rock or water", Means: "what the bar met at this pier", put: func(j *Job, v value) {
 			p := j.Ground.Probes[v.names[0]]
 			p.Found = v.text
 			j.Ground.Probes = with(j.Ground.Probes, v.names[0], p)
@@ -103,7 +102,7 @@ func measuredKeys() []Key {
 		{Path: "measured.holes.*.depth", Stars: []string{"pier"}, Kind: Distance, AtMost: deepest, Required: true, Missing: "write the depth of the hole", Means: "depth of the hole as dug", put: func(j *Job, v value) {
 			hole(j, v.names[0], func(p *Probe) { p.Depth = v.length })
 		}},
-		{Path: "measured.holes.*.found", Stars: []string{"pier"}, Kind: Word, Choices: []string{"firm", "rock", "water"}, Required: true, Missing: "write firm, rock or water", Means: "what the hole ends in", put: func(j *Job, v value) {
+		{Path: "measured.holes.*.found", Stars: []string{"pier"}, Kind: Word, Choices: foundWords, Required: true, Missing: "write firm, rock or water", Means: "what the hole ends in", put: func(j *Job, v value) {
 			hole(j, v.names[0], func(p *Probe) { p.Found = v.text })
 		}},
 		unitKey("measured.seats.unit"),

@@ -41,7 +41,7 @@ func runWhy(args []string, stdout, stderr io.Writer) int {
 		return faulty
 	}
 	plan.Figures.Relabel(d.shown)
-	if plan.Figures.Explain(stdout, plain[1], plan.Style) {
+	if plan.Figures.Explain(stdout, plain[1], plan.Style) || plan.Figures.ExplainThing(stdout, plain[1], plan.Style) {
 		return done
 	}
 	fmt.Fprintf(stderr, "pierbook why: %s has no figure %q\n", plain[0], plain[1])
