@@ -63,7 +63,7 @@ func meantBy(name string, choices []string) string {
 
 // plainWords writes a name in small letters, with one line between its words.
 func plainWords(name string) string {
-	return strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return r == ' ' || r == '-' || r == '_' || r == '/' }), "_")
+	return strings.Join(strings.FieldsFunc(strings.ToLower(name), func(r rune) bool { return strings.ContainsRune(" -_/#", r) }), "_")
 }
 
 func initials(words string) string {
