@@ -21,7 +21,7 @@ const (
 func (p *Plan) builtFigures() []figure.Figure {
 	f := figure.Figure{Key: "built.verdict", Means: "what the finished floor is", Origin: figure.Computed, Formula: "as promised up to do, within the published limits up to accept",
 		From: []string{"built.range", "built.hump", trade.FloorDo.Key(), trade.FloorAccept.Key(), trade.HumpDo.Key(), trade.HumpAccept.Key()}}
-	built := p.Ground.AsBuilt
+	built := p.Heights.AsBuilt
 	if built == nil {
 		return []figure.Figure{f}
 	}

@@ -16,7 +16,7 @@ import (
 func issueOf(t *testing.T, p *calc.Plan, sheets []figure.Sheet) calc.Issue {
 	t.Helper()
 	var file bytes.Buffer
-	issue := figure.Issue{Job: figure.Heading{Name: p.Job.Name, Revision: "A"}, Progress: string(p.Ground.Progress), Sheets: sheets, Since: p.SinceLast(sheets)}
+	issue := figure.Issue{Job: figure.Heading{Name: p.Job.Name, Revision: "A"}, Progress: string(p.Job.Progress()), Sheets: sheets, Since: p.SinceLast(sheets)}
 	require.NoError(t, figure.WriteJSON(&file, issue, p.Figures, p.Style))
 	read, err := calc.ReadIssue(file.Bytes())
 	require.NoError(t, err)

@@ -2,7 +2,7 @@
 // order and returns the Plan: every figure of the binder, with its key and
 // where it came from.
 //
-//	job → frame → ground → strength → setout → yard → order → crew
+//	job → frame → levelling → terrain → heights → earthwork → strength → setout → yard → order → crew
 //
 // Each part takes the parts before it as plain values and returns a value.
 // Nothing here reads a clock, the environment or the disk; the same job gives

@@ -19,13 +19,13 @@ type DoubtfulSeat struct {
 
 // DoubtfulSeats returns the seats to read again, of posts that are not cut.
 func (p *Plan) DoubtfulSeats() []DoubtfulSeat {
-	if p.Ground.Seats == nil {
+	if p.Heights.Seats == nil {
 		return nil
 	}
 	accepted, aimed := trade.SeatAccept.In(p.Job.Units), trade.BedDo.In(p.Job.Units)
 	var list []DoubtfulSeat
-	for _, seat := range p.Ground.Seats.Read {
-		pier, _ := p.Ground.Pier(seat.Name)
+	for _, seat := range p.Heights.Seats.Read {
+		pier, _ := p.Heights.Pier(seat.Name)
 		_, cut := p.Job.Measured.PostsCut[seat.Name]
 		if pier.Planned == nil || cut || seat.Over().Abs() <= accepted {
 			continue

@@ -6,8 +6,9 @@ import (
 
 	"pierbook/calc/figure"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/measure"
+	"pierbook/calc/terrain"
 	"pierbook/calc/trade"
 )
 
@@ -15,7 +16,7 @@ import (
 func (p *Plan) flags() []figure.Figure {
 	j := p.Job
 	tool := j.Ground.Instrument.Kind
-	drop := ground.WorstDrop(p.Ground.Drops(p.Frame))
+	drop := terrain.WorstDrop(p.Heights.Drops)
 	ticket := j.Asked["utilities"]
 	guarded := trade.GuardHeight.In(j.Units)
 	built := p.Frame.Sections.Beam.Plies > 1
@@ -39,8 +40,8 @@ func (p *Plan) flags() []figure.Figure {
 		yes("has.septic", "a septic system is near, or nobody knows", j.Site.Septic != "no", "anything but no", "site.has.septic"),
 		yes("has.fill", "the ground is filled, or nobody knows", j.Site.Fill != "no", "anything but no", "site.has.fill"),
 		yes("has.ticket", "the utilities have given a ticket number", ticket.Number != "", "a number is given", "asked.utilities.number"),
-		yes("has.guard", "the floor stands more than "+guarded.Print(p.Style)+" over the ground beside it", p.Ground.Floor != nil && drop.Drop > guarded, "drop above "+guarded.Print(p.Style), "drop.most", trade.GuardHeight.Key()),
-		yes("has.low_floor", "the floor stands nowhere more than "+guarded.Print(p.Style)+" over the ground beside it", p.Ground.Floor != nil && drop.Drop <= guarded, "drop known and not above "+guarded.Print(p.Style), "drop.most", trade.GuardHeight.Key()),
+		yes("has.guard", "the floor stands more than "+guarded.Print(p.Style)+" over the ground beside it", p.Heights.Floor != nil && drop.Drop > guarded, "drop above "+guarded.Print(p.Style), "drop.most", trade.GuardHeight.Key()),
+		yes("has.low_floor", "the floor stands nowhere more than "+guarded.Print(p.Style)+" over the ground beside it", p.Heights.Floor != nil && drop.Drop <= guarded, "drop known and not above "+guarded.Print(p.Style), "drop.most", trade.GuardHeight.Key()),
 		{Key: "asked.utilities.number", Means: "ticket number of the utilities", Value: wordOrNone(ticket.Number), Origin: figure.Given, At: j.At("asked.utilities.number")},
 		yes("has.strings", "the strings were measured", p.SetOut.Strings != nil, "the job file has measured strings"),
 		yes("has.frame_measured", "the beams were measured for square", p.SetOut.Sides != nil, "the job file has a measured frame"),
@@ -68,7 +69,7 @@ func (p *Plan) hasJoints() bool {
 }
 
 func (p *Plan) wantsWayOut() bool {
-	return slices.ContainsFunc(p.Ground.Posts, func(post ground.Post) bool { return len(post.Ways) > 0 })
+	return slices.ContainsFunc(p.Heights.Posts, func(post heights.Post) bool { return len(post.Ways) > 0 })
 }
 
 // groundFlags ask about what was read and what it came to.
@@ -79,7 +80,7 @@ func (p *Plan) groundFlags() []figure.Figure {
 		rock = rock || probe.Found == "rock"
 		water = water || probe.Found == "water"
 	}
-	for _, pier := range p.Ground.Piers {
+	for _, pier := range p.Heights.Piers {
 		estimated = estimated || pier.Level != nil && !pier.Level.Read
 		if h := pier.Hole; h != nil {
 			tall = tall || h.Post > p.Job.Design.BracedAbove
@@ -89,18 +90,18 @@ func (p *Plan) groundFlags() []figure.Figure {
 		}
 	}
 	return []figure.Figure{
-		yes("has.readings", "heights were read", p.Ground.Book != nil, "the job file has sights"),
-		yes("has.open_book", "the level book does not come back to the bench mark", p.Ground.Book != nil && !p.Ground.Book.Closed(), "a run of set-ups ends elsewhere", "ground.setups"),
-		yes("has.routes", "points were read from more than one set-up", p.Ground.Book != nil && p.Ground.Book.Network != nil, "sights beyond those needed", "ground.spare_sights"),
+		yes("has.readings", "heights were read", p.Book != nil, "the job file has sights"),
+		yes("has.open_book", "the level book does not come back to the bench mark", p.Book != nil && !p.Book.Closed(), "a run of set-ups ends elsewhere", "ground.setups"),
+		yes("has.routes", "points were read from more than one set-up", p.Book != nil && p.Book.Network != nil, "sights beyond those needed", "ground.spare_sights"),
 		yes("has.estimated", "the ground at a pier is estimated", estimated, "some pier was not read", "ground.estimated"),
 		yes("has.rock", "the bar found rock", rock, "a probe found rock"),
 		yes("has.water", "the bar found water", water, "a probe found water"),
-		yes("has.clash", "the heights cannot be met", p.Ground.Clash != nil, "something clashes", "clash.kind"),
+		yes("has.clash", "the heights cannot be met", p.Heights.Clash != nil, "something clashes", "clash.kind"),
 		yes("has.tall_posts", "a post is tall enough to be braced", tall, "longest post above the limit", "design.braced_above"),
 		yes("has.no_sizing", "a block and its post are too tall to be sized here", beyond, "block and post above the limit", "design.not_sized_above"),
 		yes("has.deep_holes", "a hole is deeper than "+cavesIn.Print(p.Style), deep, "deepest hole above "+cavesIn.Print(p.Style), "hole.deepest", trade.DeepHole.Key()),
 		yes("has.frost_reach", "frost reaches below a bed", reach, "frost deeper than a hole", "site.frost_depth"),
-		yes("has.seats", "a seat was read", p.Ground.Seats != nil && len(p.Ground.Seats.Read) > 0, "the job file has readings on seats"),
+		yes("has.seats", "a seat was read", p.Heights.Seats != nil && len(p.Heights.Seats.Read) > 0, "the job file has readings on seats"),
 		yes("has.posts_cut", "a post was cut", len(p.Job.Measured.PostsCut) > 0, "the job file has posts cut"),
 		yes("has.beams_measured", "a beam was measured", len(p.Job.Measured.Timber.Beams) > 0, "the job file has measured beams"),
 		yes("has.ways_out", "a post was cut short, or its seat does not allow it", p.wantsWayOut(), "a cut post or a seat that does not fit its plan"),

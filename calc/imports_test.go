@@ -20,7 +20,7 @@ import (
 var workingOrder = []string{
 	"calc/measure", "calc/bidi", "calc/fault", "calc/figure", "calc/trade",
 	"calc/job",
-	"calc/frame", "calc/levelling", "calc/ground",
+	"calc/frame", "calc/levelling", "calc/terrain", "calc/heights", "calc/earthwork", "calc/fieldtest",
 	"calc/check", "calc/loads", "calc/statics", "calc/sample", "calc/timber", "calc/support", "calc/strength", "calc/sizing",
 	"calc/setout", "calc/cutting", "calc/cutting/verify", "calc/yard", "calc/order", "calc/savings", "calc/crew",
 	"calc",
@@ -30,7 +30,7 @@ var workingOrder = []string{
 }
 
 // forTests are packages that only tests use.
-var forTests = []string{"calc/sample", "layouts/browser", "calc/cutting/verify"}
+var forTests = []string{"calc/sample", "calc/fieldtest", "layouts/browser", "calc/cutting/verify"}
 
 // worldly are the standard packages that reach the environment, the disk, the
 // network or chance; only cmd may.

@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"pierbook/calc/figure"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
@@ -76,7 +76,7 @@ func (p *Plan) wordFigures() []figure.Figure {
 	tipped = tipped[strings.LastIndex(tipped, "\u00a0")+len("\u00a0"):]
 	lines, perLine := "frame.lines", "frame.per_line"
 	return []figure.Figure{
-		word("job.progress", "how far the job has come", string(p.Ground.Progress), "by what the job file holds: no readings, readings of the ground, of the seats, of the finished floor"),
+		word("job.progress", "how far the job has come", string(p.Job.Progress()), "by what the job file holds: no readings, readings of the ground, of the seats, of the finished floor"),
 		word("unit.length", "unit of lengths in blanks", unit, "by the system of units", "units"),
 		word("unit.rod", "unit of rod readings in blanks", rod, "as the rod reads", "ground.instrument.reads"),
 		word("unit.tipped", "unit of loose stone that is counted", tipped, "by the system of units", "units"),
@@ -112,7 +112,7 @@ func (p *Plan) tenthFigures() []figure.Figure {
 	}
 	figures := []figure.Figure{tenths, {Key: "tape.hundredth", Means: "a hundredth of a foot on the tape", Value: measure.Foot.Part(1, 100), Origin: figure.Computed, Formula: "1 ft ÷ 100"}}
 	for n := range 3 {
-		step := measure.Length(n+1) * ground.WindowStep(p.Job.Units)
+		step := measure.Length(n+1) * heights.WindowStep(p.Job.Units)
 		figures = append(figures, figure.Figure{Key: fmt.Sprintf("window.step_%d", n+1), Means: "how far short of deep enough the hole ends, in the tables of what to do then", Value: step, Origin: figure.Computed, Formula: "n × 1 in, or n × 25 mm"})
 	}
 	return figures

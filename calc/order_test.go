@@ -165,13 +165,13 @@ func TestPostsBoughtAreEnoughNineTimesInTen(t *testing.T) {
 			}
 			assert.GreaterOrEqual(t, bought, posts+c.Allowance, c.Section.Size)
 			want := 0.0
-			for _, pier := range p.Ground.Piers {
+			for _, pier := range p.Heights.Piers {
 				if !pier.Level.Read {
 					want += pier.Level.Error.Metres() * pier.Level.Error.Metres()
 				}
 			}
 			most := measure.FromMetres(1.28156 * math.Sqrt(want))
-			assert.LessOrEqual(t, most-c.Allowance, measure.Length(len(p.Ground.Piers))*j.Mark()+measure.Micrometre, "unless a post would pass its longest")
+			assert.LessOrEqual(t, most-c.Allowance, measure.Length(len(p.Heights.Piers))*j.Mark()+measure.Micrometre, "unless a post would pass its longest")
 		}
 	}
 }
@@ -425,9 +425,9 @@ func TestDeliveryIsPaidAndNotCarried(t *testing.T) {
 // The stone of the plan may be a poor bet: the line says how often it is enough.
 func TestTheStoneLineTellsItsChance(t *testing.T) {
 	p := worked(t, sampleJob(t))
-	odds := p.Ground.Odds(p.Job)
+	odds := p.Earthwork.Odds
 	require.Less(t, float64(odds.Enough), 0.9)
-	require.Greater(t, odds.NineInTen.Order, p.Ground.Stone.Order)
+	require.Greater(t, odds.NineInTen.Order, p.Earthwork.Stone.Order)
 	note := lineOf(t, p, "order.stone").Note
 	assert.Contains(t, note, odds.Enough.Print(p.Style)+" of the time")
 	assert.Contains(t, note, odds.NineInTen.Order.Print(p.Style)+" are enough nine times in ten")

@@ -5,7 +5,7 @@ import (
 	"strings"
 
 	"pierbook/calc/figure"
-	"pierbook/calc/ground"
+	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
@@ -22,7 +22,7 @@ func (p *Plan) pageFigures() []figure.Figure {
 
 // nextHold names the hold point that comes next at each stage of the job.
 func (p *Plan) nextHold() string {
-	next := map[ground.Progress]string{ground.Planned: "survey", ground.Surveyed: "dig", ground.SeatsRead: "posts"}[p.Ground.Progress]
+	next := map[job.Progress]string{job.Planned: "survey", job.Surveyed: "dig", job.SeatsRead: "posts"}[p.Job.Progress()]
 	for _, s := range p.Weekend.Steps {
 		if s.Name == next {
 			return s.Hold
@@ -45,10 +45,10 @@ func (p *Plan) checksSummary() string {
 		byOthers = fmt.Sprintf("; %d need work by others", wanted)
 	}
 	switch {
-	case p.Ground.Clash != nil:
+	case p.Heights.Clash != nil:
 		return "the heights cannot be met"
-	case len(p.Ground.FarOut()) > 0:
-		return "the ground must be read at " + strings.Join(p.Ground.FarOut(), ", ")
+	case len(p.Heights.FarOut()) > 0:
+		return "the ground must be read at " + strings.Join(p.Heights.FarOut(), ", ")
 	case p.CutTrouble() != "":
 		return "timber is missing from the order"
 	case failing > 0:
@@ -74,10 +74,10 @@ func (p *Plan) floorFigures() []figure.Figure {
 		}
 		return f
 	}
-	floor, known := measure.Length(0), p.Ground.Floor != nil
+	floor, known := measure.Length(0), p.Heights.Floor != nil
 	var tops, high measure.Length
 	if known {
-		floor, tops = p.Ground.Floor.Height, p.Ground.Floor.PostTops
+		floor, tops = p.Heights.Floor.Height, p.Heights.Floor.PostTops
 		high = p.highestGround()
 	}
 	mark := p.Job.Ground.BenchMark.Height
@@ -116,7 +116,7 @@ func asOnRod(key string, height figure.Figure) figure.Figure {
 // place of what was planned: one number again, or the least and the greatest
 // where the lines differ.
 func (p *Plan) postTops(planned figure.Figure) figure.Figure {
-	lines := p.Ground.Lines
+	lines := p.Heights.Lines
 	if len(lines) == 0 {
 		return planned
 	}
@@ -137,8 +137,8 @@ func (p *Plan) postTops(planned figure.Figure) figure.Figure {
 }
 
 func (p *Plan) highestGround() measure.Length {
-	high := p.Ground.Piers[0].Level.Height
-	for _, pier := range p.Ground.Piers {
+	high := p.Heights.Piers[0].Level.Height
+	for _, pier := range p.Heights.Piers {
 		high = max(high, pier.Level.Height)
 	}
 	return high

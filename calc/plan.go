@@ -5,11 +5,13 @@ import (
 	"strings"
 
 	"pierbook/calc/crew"
+	"pierbook/calc/earthwork"
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
 	"pierbook/calc/savings"
@@ -17,26 +19,30 @@ import (
 	"pierbook/calc/sizing"
 	"pierbook/calc/statics"
 	"pierbook/calc/strength"
+	"pierbook/calc/terrain"
 	"pierbook/calc/yard"
 )
 
 // Plan is a job worked through.
 type Plan struct {
-	Job      *job.Job
-	Style    measure.Style
-	Frame    *frame.Frame
-	Ground   *ground.Ground
-	Picked   *sizing.Picked // nil when the job left no size open
-	Strength *strength.Strength
-	SetOut   *setout.SetOut
-	Cuts     []yard.Cut
-	Sheets   []yard.SheetPlan // of parts other than the floor
-	Order    *order.Order
-	Weekend  crew.Weekend
-	Figures  *figure.Registry
-	Last     *Issue        // the issue before this one, nil when there is none
-	Program  string        // version of the program, as [Plan.MadeBy] was told
-	Since    *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
+	Job       *job.Job
+	Style     measure.Style
+	Frame     *frame.Frame
+	Book      *levelling.Book // nil before the ground is read
+	Ground    *terrain.Ground
+	Heights   *heights.Heights
+	Earthwork *earthwork.Earthwork
+	Picked    *sizing.Picked // nil when the job left no size open
+	Strength  *strength.Strength
+	SetOut    *setout.SetOut
+	Cuts      []yard.Cut
+	Sheets    []yard.SheetPlan // of parts other than the floor
+	Order     *order.Order
+	Weekend   crew.Weekend
+	Figures   *figure.Registry
+	Last      *Issue        // the issue before this one, nil when there is none
+	Program   string        // version of the program, as [Plan.MadeBy] was told
+	Since     *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
 
 	tried []savings.Alternative
 }
@@ -63,28 +69,44 @@ func Work(j *job.Job) (*Plan, fault.List) {
 		return nil, bad
 	}
 	p.Frame = laid
-	p.Ground, bad = ground.Work(j, p.Frame)
-	faults.Join(bad)
+	faults.Join(p.level())
 	p.SetOut, bad = setout.Work(j, p.Frame)
 	faults.Join(bad)
 	faults.Join(unknownSteps(j))
 	if !faults.Empty() {
 		return nil, faults
 	}
-	heights := p.heights()
-	asked := strength.Input{Job: j, Frame: p.Frame, Heights: heights}
+	tall := p.heights()
+	asked := strength.Input{Job: j, Frame: p.Frame, Heights: tall}
 	p.Strength, bad = strength.Work(asked)
 	if !bad.Empty() {
 		return nil, bad
 	}
 	sizing.Mend(p.Strength, asked)
-	p.Cuts = yard.Plan(j, p.Frame, p.Ground)
+	p.Cuts = yard.Plan(j, p.Frame, p.Heights)
 	p.Sheets = yard.PlanSheets(j)
-	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Ground: p.Ground, SetOut: p.SetOut, Strength: p.Strength, Heights: heights, Cuts: p.Cuts, Sheets: p.Sheets}))
+	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Heights: p.Heights, Earthwork: p.Earthwork, SetOut: p.SetOut, Strength: p.Strength, Tall: tall, Cuts: p.Cuts, Sheets: p.Sheets}))
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
-	p.tried = savings.Find(savings.Base{Job: j, Frame: p.Frame, Ground: p.Ground, Strength: p.Strength, Heights: heights, Cuts: p.Cuts})
+	p.tried = savings.Find(savings.Base{Job: j, Frame: p.Frame, Strength: p.Strength, Heights: tall, Cuts: p.Cuts})
 	p.register()
 	return p, fault.List{}
+}
+
+// level works from the readings to the holes. What is faulty leaves nothing for
+// the parts after it.
+func (p *Plan) level() fault.List {
+	book, faults := levelling.Reduce(p.Job)
+	p.Book = book
+	if faults.Empty() {
+		p.Ground, faults = terrain.Read(p.Job, p.Frame, book)
+	}
+	if faults.Empty() {
+		p.Heights, faults = heights.Work(p.Job, p.Frame, p.Ground)
+	}
+	if faults.Empty() {
+		p.Earthwork = earthwork.Work(p.Job, p.Frame, p.Ground, p.Heights.Piers)
+	}
+	return faults
 }
 
 // Alternatives returns changes that save and pass every check, the greatest
@@ -95,8 +117,8 @@ func (p *Plan) Alternatives() []savings.Alternative { return p.tried }
 // seats were read without a survey, dig and stone are taken at their least.
 func (p *Plan) heights() map[string]statics.Height {
 	heights := map[string]statics.Height{}
-	for _, pier := range p.Ground.Piers {
-		post, known := p.Ground.PostOf(pier.Name)
+	for _, pier := range p.Heights.Piers {
+		post, known := p.Heights.PostOf(pier.Name)
 		if !known {
 			return nil
 		}
@@ -131,7 +153,7 @@ func (p *Plan) work() crew.Work {
 		w.JoistRun += j.Long()
 	}
 	side := p.Job.Block.Base + 2*p.Job.Stone.Margin
-	for _, pier := range p.Ground.Piers {
+	for _, pier := range p.Heights.Piers {
 		dig, stone := max(p.Job.Dig.Least, p.Job.Stone.Least+p.Job.Stone.Embed), p.Job.Stone.Least
 		if pier.Hole != nil {
 			dig, stone = pier.Hole.Dig, pier.Hole.Stone
@@ -139,7 +161,7 @@ func (p *Plan) work() crew.Work {
 		w.Dig += side.Times(side).Deep(dig)
 		w.Stone += side.Times(side).Deep(stone)
 	}
-	if s := p.Ground.Stone; s != nil {
+	if s := p.Earthwork.Stone; s != nil {
 		w.Stone = s.Compacted // with what goes beside the blocks
 	}
 	return w
@@ -148,7 +170,7 @@ func (p *Plan) work() crew.Work {
 // FarOut says which piers lie too far from the readings for their ground to be
 // estimated, or "".
 func (p *Plan) FarOut() string {
-	names := p.Ground.FarOut()
+	names := p.Heights.FarOut()
 	if len(names) == 0 {
 		return ""
 	}
@@ -173,9 +195,9 @@ func (p *Plan) CutTrouble() string {
 // Stop says why nothing may be built from this plan, or "".
 func (p *Plan) Stop() string {
 	switch failing := p.Strength.Failing(); {
-	case p.Ground.Clash != nil:
-		return "The heights cannot be met: " + p.Ground.Clash.Sentence(p.Style)
-	case len(p.Ground.FarOut()) > 0:
+	case p.Heights.Clash != nil:
+		return "The heights cannot be met: " + p.Heights.Clash.Sentence(p.Style)
+	case len(p.Heights.FarOut()) > 0:
 		return p.FarOut()
 	case p.CutTrouble() != "":
 		return p.CutTrouble()

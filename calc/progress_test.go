@@ -9,7 +9,6 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc"
-	"pierbook/calc/ground"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/yard"
@@ -178,7 +177,7 @@ func TestAsBuiltJob(t *testing.T) {
 		"pier.B2.finished": 15.5625, "pier.B2.finished_over": 0.0625, "pier.A1.finished_over": 0.0,
 		"built.verdict": "as level as promised",
 	})
-	assert.Equal(t, ground.AsBuilt, p.Ground.Progress)
+	assert.Equal(t, job.AsBuilt, p.Job.Progress())
 }
 
 func TestFloorIsLockedAtTheHeightOfTheLastBinder(t *testing.T) {
@@ -196,7 +195,7 @@ func TestFloorIsLockedAtTheHeightOfTheLastBinder(t *testing.T) {
 		assert.Equal(t, `write height: 1' 3 1/2" in its place, the floor of the last binder`, list[0].Remedy, name)
 	}
 	// A given floor stays where it is, whatever the seats say.
-	assert.Equal(t, in(15.5), workFour(t, `15 1/2"`, fourPiersRead+measuredFour).Ground.Floor.Height)
+	assert.Equal(t, in(15.5), workFour(t, `15 1/2"`, fourPiersRead+measuredFour).Heights.Floor.Height)
 }
 
 // A rock met in the digging had moved the floor before the seats were set: both
@@ -230,7 +229,7 @@ func TestReadingsWithoutASurveyAreNotLostInSilence(t *testing.T) {
 	p, faults := calc.Work(j)
 	require.NoError(t, faults.Err(), "every seat is read: the posts need no survey")
 	assert.False(t, postCut(p).Estimate)
-	assert.Len(t, p.Ground.ToCut(), 2, "the other two are cut, or take the post of another")
+	assert.Len(t, p.Heights.ToCut(), 2, "the other two are cut, or take the post of another")
 
 	delete(j.Measured.Seats, "A1") // now they do
 	_, faults = calc.Work(j)
@@ -274,10 +273,10 @@ func TestPiersFarBeyondTheReadingsStopTheWork(t *testing.T) {
 		return p
 	}
 	plan := worked("")
-	assert.Equal(t, []string{"A3", "A4", "A5", "B3", "B4", "B5"}, plan.Ground.FarOut())
+	assert.Equal(t, []string{"A3", "A4", "A5", "B3", "B4", "B5"}, plan.Heights.FarOut())
 	assert.Contains(t, plan.Stop(), "Read the ground at A3, A4, A5, B3, B4, B5 before anything is dug or cut")
 	assert.Contains(t, plan.Figures.Text("checks.summary", plan.Style), "ground")
 	plan = worked("A5: 4' 4\", B5: 4' 8\", ")
-	assert.Empty(t, plan.Ground.FarOut())
+	assert.Empty(t, plan.Heights.FarOut())
 	assert.NotContains(t, plan.Stop(), "Read the ground")
 }

@@ -2,6 +2,7 @@ package calc
 
 import (
 	"pierbook/calc/figure"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 	"pierbook/calc/savings"
 	"pierbook/calc/trade"
@@ -13,10 +14,14 @@ import (
 // the word; the key of the job then has no figure.
 func (p *Plan) register() {
 	p.Figures.Add(p.Frame.Figures(p.Job)...)
-	p.Figures.Add(p.Ground.Figures(p.Job)...)
+	p.Figures.Add(p.Book.Figures(p.Job)...)
+	p.Figures.Add(p.Ground.Figures(p.Job, p.Frame, p.Book)...)
+	p.Figures.Add(p.Heights.Figures(p.Job)...)
+	p.Figures.Add(p.Earthwork.Figures(p.Job, p.Ground, p.Heights.Piers)...)
+	p.Figures.Add(levelling.InstrumentFigures(p.Job, p.Frame)...)
 	p.Figures.Add(p.SetOut.Figures(p.Job)...)
 	p.Figures.Add(p.Strength.Figures()...)
-	p.Figures.Add(yard.Figures(p.Cuts, p.Job, p.Ground)...)
+	p.Figures.Add(yard.Figures(p.Cuts, p.Job, p.Heights)...)
 	p.Figures.Add(yard.SheetFigures(p.Sheets, p.Job)...)
 	p.Figures.Add(p.Order.Figures(p.Style)...)
 	p.Figures.Add(savings.Figures(p.tried, p.Style)...)

@@ -83,7 +83,7 @@ func TestMeasuredAsPlannedChangesNoLength(t *testing.T) {
 		plan := workDrawn(t, "lowest", ground)
 		bench := rapid.Int64Range(40*64, 60*64).Draw(t, "bench mark that day")
 		var holes, seats []string
-		for _, pier := range plan.Ground.Piers {
+		for _, pier := range plan.Heights.Piers {
 			holes = append(holes, fmt.Sprintf("%s: {depth: %s, found: firm}", pier.Name, pier.Hole.Dig))
 			seats = append(seats, fmt.Sprintf("%s: %s", pier.Name, measure.Length(bench)*measure.SixtyFourth-pier.Hole.Seat))
 		}
@@ -94,7 +94,7 @@ func TestMeasuredAsPlannedChangesNoLength(t *testing.T) {
   holes: {%s}
   seats: {bench_mark: %d/64", close: %d/64", %s}
 `, strings.Join(holes, ", "), bench, bench, strings.Join(seats, ", "))
-		second := workDrawn(t, plan.Ground.Floor.Height.String(), ground+measured)
+		second := workDrawn(t, plan.Heights.Floor.Height.String(), ground+measured)
 		want, got := lengths(plan), lengths(second)
 		for _, key := range []string{"floor.governed_by", "floor.limit", "floor.lowest", "floor.runner_up", "floor.highest"} { // what the seats as set leave of them
 			delete(want, key)
@@ -123,7 +123,7 @@ func TestTheSumOnPaperIsThePostOfTheSecondIssue(t *testing.T) {
 				ground := survey(drawSurvey(t, rapid.SampledFrom([]int{0, 10}).Draw(t, "below"))) // tops above and below the bench mark
 				plan := workDrawn(t, "lowest", ground)
 				// The floor, the bench mark and the beams are at any height.
-				floor := plan.Ground.Floor.Height + measure.SixtyFourth*measure.Length(rapid.IntRange(64, 128).Draw(t, "floor"))
+				floor := plan.Heights.Floor.Height + measure.SixtyFourth*measure.Length(rapid.IntRange(64, 128).Draw(t, "floor"))
 				datum := measure.SixtyFourth * measure.Length(rapid.IntRange(-2000, 2000).Draw(t, "datum"))
 				text := strings.Replace(fourPiers, "units: imperial", "units: "+system.units, 1)
 				text = strings.Replace(text, "FLOOR", (floor + datum).String(), 1)
@@ -132,7 +132,7 @@ func TestTheSumOnPaperIsThePostOfTheSecondIssue(t *testing.T) {
 				bench := system.mark * measure.Length(rapid.IntRange(600, 900).Draw(t, "bench mark that day"))
 				var seats []string
 				reading := map[string]measure.Length{}
-				for _, pier := range plan.Ground.Piers {
+				for _, pier := range plan.Heights.Piers {
 					off := rapid.IntRange(-8, 8).Draw(t, "seat "+pier.Name)
 					reading[pier.Name] = (bench - pier.Hole.Seat).RoundTo(system.mark) + system.mark*measure.Length(off)
 					seats = append(seats, fmt.Sprintf("%s: %s", pier.Name, reading[pier.Name]))
@@ -142,11 +142,11 @@ func TestTheSumOnPaperIsThePostOfTheSecondIssue(t *testing.T) {
 				require.Empty(t, said)
 				second, faults := calc.Work(j)
 				require.Empty(t, faults.Sorted())
-				for i, pier := range second.Ground.Piers {
+				for i, pier := range second.Heights.Piers {
 					printed := printedAs(t, second, "line."+pier.Name[:1]+".post_number")
 					paper := printed + reading[pier.Name] - bench
 					assert.Equal(t, paper, printedAs(t, second, "pier."+pier.Name+".post"), pier.Name)
-					assert.Equal(t, paper, second.Ground.Posts[i].Wanted.RoundTo(second.Job.Mark()), "as the saw is set")
+					assert.Equal(t, paper, second.Heights.Posts[i].Wanted.RoundTo(second.Job.Mark()), "as the saw is set")
 				}
 			})
 		})

@@ -18,6 +18,6 @@ func (p *Plan) addSets() {
 	p.Figures.AddSets(p.Picked.Set())
 	p.Figures.AddSets(p.Order.Sets()...)
 	p.Figures.AddSets(p.Weekend.Sets(p.Job.Crew.Starts, p.Style)...)
-	p.Figures.AddSets(p.Ground.Sets(p.Job)...)
+	p.Figures.AddSets(p.Heights.Sets(p.Job)...)
 	p.Figures.AddSets(p.oddities())
 }

@@ -13,6 +13,8 @@ import (
 //	instrument = height of the backsight's point + backsight
 //	height     = instrument − reading
 //
+// Without any sight there is no book: it is nil, and no fault.
+//
 // A reading below zero is a rod held upside down. A set-up starts from a bench
 // mark or from any point read before it; a point that was read several times
 // from one set-up hands on the mean. It reports a fault where a set-up starts
@@ -20,6 +22,9 @@ import (
 // more than its limit.
 func Reduce(j *job.Job) (*Book, fault.List) {
 	var faults fault.List
+	if !j.AnySights() {
+		return nil, faults
+	}
 	r := reduction{job: j, book: &Book{index: map[string]int{}}, last: map[string]ShotAt{}}
 	for number, sights := range j.Ground.SetUps {
 		if len(sights) == 0 {

@@ -5,8 +5,9 @@ import (
 	"math"
 	"slices"
 
+	"pierbook/calc/earthwork"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/setout"
@@ -18,14 +19,15 @@ import (
 
 // Parts are what has been worked out before anything is ordered.
 type Parts struct {
-	Job      *job.Job
-	Frame    *frame.Frame
-	Ground   *ground.Ground
-	SetOut   *setout.SetOut
-	Strength *strength.Strength
-	Heights  map[string]statics.Height // of the piers, nil while they are not known
-	Cuts     []yard.Cut
-	Sheets   []yard.SheetPlan
+	Job       *job.Job
+	Frame     *frame.Frame
+	Heights   *heights.Heights
+	Earthwork *earthwork.Earthwork
+	SetOut    *setout.SetOut
+	Strength  *strength.Strength
+	Tall      map[string]statics.Height // height of the piers, nil while they are not known
+	Cuts      []yard.Cut
+	Sheets    []yard.SheetPlan
 }
 
 // Gather picks from all parts what the list is made from.
@@ -56,7 +58,7 @@ func (p Parts) postLengths() []measure.Length {
 	lengths := make([]measure.Length, len(p.Frame.Piers))
 	for i, pier := range p.Frame.Piers {
 		lengths[i] = p.Job.Frame.Posts.Longest
-		if post, known := p.Ground.PostOf(pier.Name); known {
+		if post, known := p.Heights.PostOf(pier.Name); known {
 			lengths[i] = post.RoundTo(p.Job.Mark())
 		}
 	}
@@ -64,7 +66,7 @@ func (p Parts) postLengths() []measure.Length {
 }
 
 func (p Parts) bed() *Bed {
-	s := p.Ground.Stone
+	s := p.Earthwork.Stone
 	if s == nil {
 		return nil
 	}
@@ -74,8 +76,8 @@ func (p Parts) bed() *Bed {
 // stoneNote says what the scatter of the probes makes of the stone to order, where
 // it is not enough nine times in ten.
 func (p Parts) stoneNote() string {
-	o := p.Ground.Odds(p.Job)
-	if o == nil || o.Enough >= trade.Often || o.NineInTen.Order <= p.Ground.Stone.Order {
+	o := p.Earthwork.Odds
+	if o == nil || o.Enough >= trade.Often || o.NineInTen.Order <= p.Earthwork.Stone.Order {
 		return ""
 	}
 	return fmt.Sprintf("by the scatter of the probes this is enough %s of the time; %s are enough nine times in ten. Probe more holes, or order that.", o.Enough.Print(p.Job.Style()), o.NineInTen.Order.Print(p.Job.Style()))
@@ -116,7 +118,7 @@ func (p Parts) holds() []Hold {
 // braces counts the posts that the checks want braced.
 func (p Parts) braces() Braces {
 	b := Braces{Above: p.Strength.Rules.BracedAbove, From: []string{"design.braced_above"}}
-	for name, h := range p.Heights {
+	for name, h := range p.Tall {
 		if h.Post > b.Above {
 			b.Posts++
 			b.Tallest = max(b.Tallest, h.Post)

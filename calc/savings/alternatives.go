@@ -8,7 +8,7 @@ import (
 
 	"pierbook/calc/cutting"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/order"
@@ -49,7 +49,6 @@ type proposal struct {
 type Base struct {
 	Job      *job.Job
 	Frame    *frame.Frame
-	Ground   *ground.Ground
 	Strength *strength.Strength
 	Heights  map[string]statics.Height // of the piers, nil while they are not known
 	Cuts     []yard.Cut
@@ -99,7 +98,7 @@ func (p Base) try(t proposal, tries trials, base ledger) (Alternative, bool) {
 		return Alternative{}, false
 	}
 	a := Alternative{Path: t.path, Write: t.write, Saying: t.saying, Saving: saving, Worst: worst, before: base, after: other}
-	if p.Ground.Book != nil {
+	if p.Job.AnySights() {
 		a.Condition = "piers move: read the ground there"
 	}
 	return a, true

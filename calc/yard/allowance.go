@@ -8,7 +8,7 @@ import (
 	"strings"
 
 	"pierbook/calc/cutting"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/trade"
@@ -22,7 +22,7 @@ import (
 // e is the standard error of the estimated ground; the errors are taken as
 // normal and as independent of one another. Posts that are cut or stand on a
 // seat that was read have none.
-func postAllowance(j *job.Job, g *ground.Ground) map[string]measure.Length {
+func postAllowance(j *job.Job, g *heights.Heights) map[string]measure.Length {
 	more, sum := map[string]measure.Length{}, 0.0
 	for _, p := range g.Piers {
 		_, cut := j.Measured.PostsCut[p.Name]
@@ -42,7 +42,7 @@ func postAllowance(j *job.Job, g *ground.Ground) map[string]measure.Length {
 
 // allowanceWorking returns the sum behind the allowance with its numbers, and the
 // figures of the ground that it comes from.
-func allowanceWorking(j *job.Job, g *ground.Ground) (working string, from []string) {
+func allowanceWorking(j *job.Job, g *heights.Heights) (working string, from []string) {
 	var errors []string
 	more := postAllowance(j, g)
 	for _, pier := range g.Piers {

@@ -8,7 +8,7 @@ import (
 
 	"pierbook/calc/cutting"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
@@ -32,7 +32,7 @@ type Cut struct {
 
 // Plan makes the cutting plan of every section, in the order joists, rims, beams,
 // posts. The posts are planned with the allowance for estimated ground.
-func Plan(j *job.Job, f *frame.Frame, g *ground.Ground) []Cut {
+func Plan(j *job.Job, f *frame.Frame, g *heights.Heights) []Cut {
 	cuts := List(j, f, g)
 	more := postAllowance(j, g)
 	for i := range cuts {

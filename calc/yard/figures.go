@@ -4,14 +4,14 @@ import (
 	"fmt"
 
 	"pierbook/calc/figure"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/trade"
 )
 
 // Figures are what the cut sheet says of each section.
-func Figures(cuts []Cut, j *job.Job, g *ground.Ground) []figure.Figure {
+func Figures(cuts []Cut, j *job.Job, g *heights.Heights) []figure.Figure {
 	var figures []figure.Figure
 	style := j.Style()
 	for _, c := range cuts {

@@ -6,7 +6,7 @@ import (
 
 	"pierbook/calc/cutting"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
@@ -36,7 +36,7 @@ func (w *wanted) add(use string, length measure.Length, name string) {
 // List returns the pieces of the frame by section, in the order joists, rims,
 // beams, posts, and by length, the longest first; none of them has a plan yet.
 // Without the ground there are no posts among them.
-func List(j *job.Job, f *frame.Frame, g *ground.Ground) []Cut {
+func List(j *job.Job, f *frame.Frame, g *heights.Heights) []Cut {
 	var all []*wanted
 	of := func(s job.Section) *wanted {
 		for _, w := range all {
@@ -85,7 +85,7 @@ func List(j *job.Job, f *frame.Frame, g *ground.Ground) []Cut {
 // serves, here or at another pier, is not among them, nor one that its seat does
 // not allow. Before the heights are known every post is the longest the job
 // allows.
-func (w *wanted) addPosts(j *job.Job, f *frame.Frame, g *ground.Ground) {
+func (w *wanted) addPosts(j *job.Job, f *frame.Frame, g *heights.Heights) {
 	if g.Posts == nil {
 		w.estimate = true
 		for _, p := range f.Piers {

@@ -163,7 +163,7 @@ func clientPage(p *calc.Plan, sheets []content.Sheet) ([]byte, error) {
 
 func heading(p *calc.Plan) layouts.Job {
 	j := p.Job
-	return layouts.Job{Name: j.Name, Client: j.Client, Address: j.Address, Revision: j.Revision, Issued: j.Issued, Progress: string(p.Ground.Progress)}
+	return layouts.Job{Name: j.Name, Client: j.Client, Address: j.Address, Revision: j.Revision, Issued: j.Issued, Progress: string(p.Job.Progress())}
 }
 
 func banners(p *calc.Plan) []layouts.Banner {
@@ -179,7 +179,7 @@ func banners(p *calc.Plan) []layouts.Banner {
 
 func figuresOf(p *calc.Plan, sheets ...content.Sheet) ([]byte, error) {
 	var b bytes.Buffer
-	issue := figure.Issue{Job: figure.Heading{Name: p.Job.Name, Revision: p.Job.Revision}, Program: p.Program, Progress: string(p.Ground.Progress), Sheets: blocks.Issued(sheets)}
+	issue := figure.Issue{Job: figure.Heading{Name: p.Job.Name, Revision: p.Job.Revision}, Program: p.Program, Progress: string(p.Job.Progress()), Sheets: blocks.Issued(sheets)}
 	issue.Since = p.SinceLast(issue.Sheets)
 	err := figure.WriteJSON(&b, issue, p.Figures, p.Style)
 	return b.Bytes(), err
@@ -187,6 +187,6 @@ func figuresOf(p *calc.Plan, sheets ...content.Sheet) ([]byte, error) {
 
 // entryOf is the line of a job on the front page.
 func entryOf(p *calc.Plan) layouts.Entry {
-	return layouts.Entry{Folder: p.Job.Slug(), Name: p.Job.Name, Revision: p.Job.Revision, Progress: string(p.Ground.Progress),
+	return layouts.Entry{Folder: p.Job.Slug(), Name: p.Job.Name, Revision: p.Job.Revision, Progress: string(p.Job.Progress()),
 		Checks: p.Figures.Text("checks.summary", p.Style), Stop: p.Stop() != "", NextHold: p.Figures.Text("job.next_hold", p.Style)}
 }

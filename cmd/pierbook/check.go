@@ -85,7 +85,7 @@ var keyNumbers = []string{
 }
 
 func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
-	fmt.Fprintf(stdout, "%s: %s; %s\n", typed, p.Job.Name, p.Ground.Progress)
+	fmt.Fprintf(stdout, "%s: %s; %s\n", typed, p.Job.Name, p.Job.Progress())
 	table := tabwriter.NewWriter(stdout, 0, 0, 2, ' ', 0)
 	for _, key := range keyNumbers {
 		f, ok := p.Figures.Get(key)
@@ -95,7 +95,7 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 		fmt.Fprintf(table, "  %s\t%s\t%s\n", key, f.Text(p.Style), f.Means)
 	}
 	table.Flush()
-	if p.Ground.Book != nil && !p.Ground.Book.Closed() {
+	if p.Book != nil && !p.Book.Closed() {
 		fmt.Fprintln(stdout, "  advice: The level book does not close; read the bench mark again at the end of it.")
 	}
 	if slices.ContainsFunc(levelling.InstrumentChecks(p.Job), func(c levelling.InstrumentCheck) bool { return !c.InOrder() }) {
@@ -125,8 +125,8 @@ func oddities(p *calc.Plan, shown func(string) string) []string {
 // failing returns what keeps the job from being built, in words.
 func failing(p *calc.Plan) []string {
 	var lines []string
-	if p.Ground.Clash != nil {
-		lines = append(lines, "heights: "+p.Ground.Clash.Sentence(p.Style))
+	if p.Heights.Clash != nil {
+		lines = append(lines, "heights: "+p.Heights.Clash.Sentence(p.Style))
 	}
 	if far := p.FarOut(); far != "" {
 		lines = append(lines, "ground: "+far)

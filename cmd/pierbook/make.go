@@ -230,7 +230,7 @@ func (m *making) bind(i int) (r outcome) {
 	if bound[markFile], err = own.text(); err != nil {
 		return outcome{err: err}
 	}
-	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), sheets: string(plan.Ground.Progress)}
+	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), sheets: string(plan.Job.Progress())}
 	if before, by, other := plan.OtherProgram(); other {
 		r.since = fmt.Sprintf("%d figures changed since the issue before, which was made by version %s of this program; this one is %s: what changed may come from the program and not from the job", len(plan.Since.Changes), before, by)
 	}

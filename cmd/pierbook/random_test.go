@@ -13,12 +13,15 @@ import (
 	"pgregory.net/rapid"
 
 	"pierbook/calc"
+	"pierbook/calc/earthwork"
 	"pierbook/calc/fault"
 	"pierbook/calc/figure"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/setout"
+	"pierbook/calc/terrain"
 )
 
 // drawn draws a metric job in whole millimetres, every pier read.
@@ -184,11 +187,11 @@ func TestAnyJobAgreesWithWorkingByHand(t *testing.T) {
 		want := handFigures(j)
 		if !j.possible(want) {
 			unmet++
-			assert.NotNilf(t, plan.Ground.Clash, "by hand there is no such hole\n%s", text)
+			assert.NotNilf(t, plan.Heights.Clash, "by hand there is no such hole\n%s", text)
 			return
 		}
 		met++
-		require.Nilf(t, plan.Ground.Clash, "by hand every hole can be dug\n%s", text)
+		require.Nilf(t, plan.Heights.Clash, "by hand every hole can be dug\n%s", text)
 		compare(t, want, saved(t, plan), text)
 	})
 	assert.Positive(t, met)
@@ -202,7 +205,7 @@ func TestAnySecondIssueAgreesWithWorkingByHand(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		j := drawn(t)
 		first, faults := placesAndHeights(j.jobFile())
-		if !faults.Empty() || first.Ground.Clash != nil {
+		if !faults.Empty() || first.Heights.Clash != nil {
 			t.Skip("not to be built")
 		}
 		planned := handFigures(j)
@@ -227,11 +230,11 @@ func TestAnySecondIssueAgreesWithWorkingByHand(t *testing.T) {
 		want := handFigures(j)
 		if !j.goesOn(want) {
 			unmet++
-			require.NotNilf(t, plan.Ground.Clash, "by hand a seat that is not set has no place\n%s", text)
+			require.NotNilf(t, plan.Heights.Clash, "by hand a seat that is not set has no place\n%s", text)
 			return
 		}
 		met++
-		require.Nilf(t, plan.Ground.Clash, "by hand every seat has its place\n%s", text)
+		require.Nilf(t, plan.Heights.Clash, "by hand every seat has its place\n%s", text)
 		wanted := map[string]any{"floor.height": j.floor}
 		for _, p := range j.layPiers() {
 			key := "pier." + p.name + "."
@@ -281,15 +284,24 @@ func placesAndHeights(text string) (*calc.Plan, fault.List) {
 	if p.Frame, faults = frame.Lay(j); !faults.Empty() {
 		return nil, faults
 	}
-	p.Ground, faults = ground.Work(j, p.Frame)
-	if !faults.Empty() {
+	if p.Book, faults = levelling.Reduce(j); !faults.Empty() {
 		return nil, faults
 	}
+	if p.Ground, faults = terrain.Read(j, p.Frame, p.Book); !faults.Empty() {
+		return nil, faults
+	}
+	if p.Heights, faults = heights.Work(j, p.Frame, p.Ground); !faults.Empty() {
+		return nil, faults
+	}
+	p.Earthwork = earthwork.Work(j, p.Frame, p.Ground, p.Heights.Piers)
 	if p.SetOut, faults = setout.Work(j, p.Frame); !faults.Empty() {
 		return nil, faults
 	}
 	p.Figures.Add(p.Frame.Figures(j)...)
-	p.Figures.Add(p.Ground.Figures(j)...)
+	p.Figures.Add(p.Book.Figures(j)...)
+	p.Figures.Add(p.Ground.Figures(j, p.Frame, p.Book)...)
+	p.Figures.Add(p.Heights.Figures(j)...)
+	p.Figures.Add(p.Earthwork.Figures(j, p.Ground, p.Heights.Piers)...)
 	p.Figures.Add(p.SetOut.Figures(j)...)
 	return p, faults
 }

@@ -12,7 +12,7 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/figure"
 	"pierbook/calc/frame"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/content"
 )
 
@@ -132,16 +132,16 @@ func pierChanges(piers []frame.Pier, changes []figure.Change) content.Group {
 
 // stateWords says in a word or two what is to be done about a post.
 func stateWords(state string) string {
-	switch ground.PostState(state) {
-	case ground.Estimate:
+	switch heights.PostState(state) {
+	case heights.Estimate:
 		return "seat not read"
-	case ground.Serves:
+	case heights.Serves:
 		return "stays as cut"
-	case ground.Exchange:
+	case heights.Exchange:
 		return "another one serves"
-	case ground.CutAnew:
+	case heights.CutAnew:
 		return "cut a new one"
-	case ground.Unfit:
+	case heights.Unfit:
 		return "does not fit"
 	default: // "cut", "shim" and "trim" say it themselves
 		return state

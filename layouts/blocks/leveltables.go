@@ -19,7 +19,7 @@ func levelTable(p *calc.Plan) content.Table {
 		Head: []content.Column{words("Point"), number("Backsight"), number("Reading"), number(upper(line)), number("Height"), number("Share"), number("Used")},
 		Note: upper(line) + " = height of the point + backsight; height = " + line + " − reading; share of the misclosure by set-ups.",
 	}
-	book := p.Ground.Book
+	book := p.Book
 	if book == nil {
 		for _, i := range []int{1, 2, 4} { // the columns to write in
 			t.Head[i] = rodNumber(p, t.Head[i].Text)
@@ -52,7 +52,7 @@ func levelTable(p *calc.Plan) content.Table {
 func routeTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Point"), words("From set-up"), number("Corrected height"), number("Used"), number("Standard error")}}
-	book := p.Ground.Book
+	book := p.Book
 	if book == nil || book.Network == nil {
 		return t
 	}

@@ -6,9 +6,11 @@ import (
 	"strings"
 
 	"pierbook/calc"
-	"pierbook/calc/ground"
+	"pierbook/calc/earthwork"
+	"pierbook/calc/heights"
 	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
+	"pierbook/calc/terrain"
 	"pierbook/calc/trade"
 	"pierbook/content"
 )
@@ -19,7 +21,7 @@ import (
 func priceTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{number("Floor"), number("Dig, all holes"), number("Stone, all beds"), number("Posts, all"), words("Every step from here adds")}}
-	points := p.Ground.Price()
+	points := p.Heights.Price()
 	for i, point := range points {
 		more := ""
 		if i+1 < len(points) {
@@ -31,9 +33,9 @@ func priceTable(p *calc.Plan) content.Table {
 }
 
 // stepMore says what a step of floor adds between two break points.
-func stepMore(p *calc.Plan, a, b ground.PricePoint) string {
+func stepMore(p *calc.Plan, a, b heights.PricePoint) string {
 	step := trade.FloorStep.In(p.Job.Units)
-	dig, stone, posts := ground.Per(step, a, b)
+	dig, stone, posts := heights.Per(step, a, b)
 	return fmt.Sprintf("%s more: dig %s, stone %s, posts %s", step.Print(p.Style), dig.Print(p.Style), stone.Print(p.Style), posts.Print(p.Style))
 }
 
@@ -41,7 +43,7 @@ func stepMore(p *calc.Plan, a, b ground.PricePoint) string {
 func nextTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Read this pier"), number("Estimate may be off by"), number("Floor may move by"), number("Its hole may move by"), rodWords(p, "Reading")}}
-	for i, n := range p.Ground.ReadNext() {
+	for i, n := range p.Heights.ReadNext() {
 		if i == 4 {
 			break
 		}
@@ -58,13 +60,13 @@ func chanceTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Pier"), number("Too short as planned"), number("Too short with all means"), number("Floor safe nine times in ten")}}
 	high, sure := false, 0
-	for _, chance := range p.Ground.ShortChances() {
+	for _, chance := range p.Heights.ShortChances() {
 		if chance.AsPlanned < hardlyEver {
 			sure++
 			continue
 		}
 		safe := c.length(chance.Safe)
-		if chance.Safe > p.Ground.Floor.Highest {
+		if chance.Safe > p.Heights.Floor.Highest {
 			safe, high = text(chance.Safe.Print(p.Style)+" ‡"), true
 		}
 		t.Rows = append(t.Rows, []content.Cell{head(chance.Pier), c.quantity(chance.AsPlanned), c.quantity(chance.AtAll), safe})
@@ -73,7 +75,7 @@ func chanceTable(p *calc.Plan) content.Table {
 		t.Note = "At the estimated piers not named here the chance is under one in a thousand. "
 	}
 	if high {
-		t.Note += fmt.Sprintf("‡ over %s, the highest floor that the other piers allow: no floor makes this pier safe. Read it.", p.Ground.Floor.Highest.Print(p.Style))
+		t.Note += fmt.Sprintf("‡ over %s, the highest floor that the other piers allow: no floor makes this pier safe. Read it.", p.Heights.Floor.Highest.Print(p.Style))
 	}
 	return t
 }
@@ -83,10 +85,10 @@ func chanceTable(p *calc.Plan) content.Table {
 func freedomTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("If the place allows it"), number("Lowest floor"), number("Lower by")}}
-	if p.Ground.Seats != nil || len(p.Job.Measured.PostsCut) > 0 || p.Ground.AsBuilt != nil {
+	if p.Heights.Seats != nil || len(p.Job.Measured.PostsCut) > 0 || p.Heights.AsBuilt != nil {
 		return t
 	}
-	for i, move := range p.Ground.Freedom(p.Job, p.Frame) {
+	for i, move := range p.Heights.Freedom(p.Job, p.Frame) {
 		if i == 6 || move.Saves <= 0 {
 			break
 		}
@@ -145,10 +147,10 @@ const sideBySide = 10
 func dropTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Side"), number("Ground"), number("Drop"), words("Guard")}}
-	for _, d := range p.Ground.Drops(p.Frame) {
+	for _, d := range p.Heights.Drops {
 		guard := "no"
-		if d.Drop > ground.GuardDrop {
-			guard = "ask: over " + measure.Length(ground.GuardDrop).Print(p.Style)
+		if d.Drop > terrain.GuardDrop {
+			guard = "ask: over " + measure.Length(terrain.GuardDrop).Print(p.Style)
 		}
 		how := ""
 		switch {
@@ -177,13 +179,13 @@ func tapedTable(p *calc.Plan) content.Table {
 func oddsTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Order"), number("Loose, with waste"), number("As sold"), number("Units"), number("Weight"), number("Loads"), number("Enough")}}
-	odds := p.Ground.Odds(p.Job)
+	odds := p.Earthwork.Odds
 	if odds == nil {
 		return t
 	}
 	for _, row := range []struct {
 		name  string
-		order ground.StoneOrder
+		order earthwork.StoneOrder
 	}{{"even odds", odds.Even}, {"nine times in ten", odds.NineInTen}} {
 		t.Rows = append(t.Rows, []content.Cell{head(row.name), c.quantity(row.order.WithWaste), c.quantity(row.order.Order), c.quantity(row.order.Units), c.quantity(row.order.Mass), c.quantity(row.order.Trips), c.quantity(row.order.Chance)})
 	}
@@ -199,7 +201,7 @@ func oddsTable(p *calc.Plan) content.Table {
 func humpTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Under"), number("x"), number("y"), number("Gap"), number("Take off")}}
-	for _, h := range p.Ground.Humps(p.Frame) {
+	for _, h := range p.Heights.Humps {
 		t.Rows = append(t.Rows, []content.Cell{head(h.Under), c.length(h.X), c.length(h.Y), c.length(h.Gap), c.length(h.Lower)})
 	}
 	return t
@@ -209,7 +211,7 @@ func humpTable(p *calc.Plan) content.Table {
 func arithmeticTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Check"), number("One way"), number("The other"), words("Agree")}}
-	book := p.Ground.Book
+	book := p.Book
 	if book == nil {
 		return t
 	}

@@ -4,14 +4,14 @@ import (
 	"fmt"
 
 	"pierbook/calc"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/content"
 )
 
 // Tables with a row for each pier, grouped by beam line.
 
 // pierRow makes the row of one pier; known is nil before the heights are.
-type pierRow func(pier ground.Pier) []content.Cell
+type pierRow func(pier heights.Pier) []content.Cell
 
 func byLine(p *calc.Plan, row pierRow) []content.Group {
 	groups := make([]content.Group, len(p.Frame.Lines))
@@ -20,7 +20,7 @@ func byLine(p *calc.Plan, row pierRow) []content.Group {
 	}
 	for i, pier := range p.Frame.Piers {
 		g := &groups[pier.Line]
-		g.Rows = append(g.Rows, row(p.Ground.Piers[i]))
+		g.Rows = append(g.Rows, row(p.Heights.Piers[i]))
 	}
 	return groups
 }
@@ -52,7 +52,7 @@ func runningTable(p *calc.Plan) content.Table {
 func runningByPier(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Pier"), number("x"), number("y")}, Size: content.Working}
-	t.Groups = byLine(p, func(pier ground.Pier) []content.Cell {
+	t.Groups = byLine(p, func(pier heights.Pier) []content.Cell {
 		return []content.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y)}
 	})
 	return t

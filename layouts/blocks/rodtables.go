@@ -2,7 +2,7 @@ package blocks
 
 import (
 	"pierbook/calc"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/content"
 )
 
@@ -12,7 +12,7 @@ import (
 
 // plannedHole is the hole before anything was measured on the pier, nil before
 // the heights are known.
-func plannedHole(pier ground.Pier) *ground.Hole {
+func plannedHole(pier heights.Pier) *heights.Hole {
 	if pier.Planned != nil {
 		return pier.Planned
 	}

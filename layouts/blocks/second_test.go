@@ -205,17 +205,17 @@ ground:
 	require.NoError(t, faults.Err())
 	hidden, marked := 0, 0
 	for _, plan := range []*calc.Plan{p, sample(t)} {
-		require.NotNil(t, plan.Ground.Floor)
+		require.NotNil(t, plan.Heights.Floor)
 		table := chanceTable(plan)
 		named := strings.Join(rows(table), "\n")
-		for _, chance := range plan.Ground.ShortChances() {
+		for _, chance := range plan.Heights.ShortChances() {
 			switch {
 			case chance.AsPlanned < 0.001:
 				hidden++
 				assert.NotContains(t, named, chance.Pier+" |")
 				assert.Contains(t, table.Note, "one in a thousand")
 				continue
-			case chance.Safe > plan.Ground.Floor.Highest:
+			case chance.Safe > plan.Heights.Floor.Highest:
 				marked++
 				assert.Contains(t, table.Note, "no floor makes this pier safe")
 			}

@@ -6,7 +6,7 @@ import (
 	"strings"
 
 	"pierbook/calc"
-	"pierbook/calc/ground"
+	"pierbook/calc/heights"
 	"pierbook/calc/measure"
 	"pierbook/content"
 )
@@ -18,18 +18,18 @@ import (
 func secondTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Pier"), number("Seat planned"), number("Seat read"), number("Post planned"), big("Post to cut"), words("What to do")}, Size: content.Working}
-	if p.Ground.Seats == nil && len(p.Job.Measured.PostsCut) == 0 {
+	if p.Heights.Seats == nil && len(p.Job.Measured.PostsCut) == 0 {
 		return t
 	}
 	doubtful := map[string]calc.DoubtfulSeat{}
 	for _, d := range p.DoubtfulSeats() {
 		doubtful[d.Pier] = d
 	}
-	for i, post := range p.Ground.Posts {
-		pier := p.Ground.Piers[i]
+	for i, post := range p.Heights.Posts {
+		pier := p.Heights.Piers[i]
 		read, planned, length := text(""), text(""), text("")
-		if seats := p.Ground.Seats; seats != nil {
-			if k := slices.IndexFunc(seats.Read, func(s ground.SeatRead) bool { return s.Name == post.Name }); k >= 0 {
+		if seats := p.Heights.Seats; seats != nil {
+			if k := slices.IndexFunc(seats.Read, func(s heights.SeatRead) bool { return s.Name == post.Name }); k >= 0 {
 				read = c.length(seats.Read[k].Height)
 			}
 		}
@@ -40,10 +40,10 @@ func secondTable(p *calc.Plan) content.Table {
 			length = c.length(hole.Post)
 		}
 		cut := c.length(post.Wanted)
-		if post.State == ground.Estimate {
+		if post.State == heights.Estimate {
 			cut = blank("seat not read")
 		}
-		do := post.Words(p.Ground.Posts, p.Style)
+		do := post.Words(p.Heights.Posts, p.Style)
 		if d, again := doubtful[post.Name]; again {
 			do += "; " + d.Sentence(p.Style)
 		}
@@ -55,7 +55,7 @@ func secondTable(p *calc.Plan) content.Table {
 // wayTable lists the ways out for posts that are short or do not fit.
 func wayTable(p *calc.Plan) content.Table {
 	t := content.Table{Head: []content.Column{words("Way out"), words("What it takes"), words("What it brings along")}}
-	for _, post := range p.Ground.Posts {
+	for _, post := range p.Heights.Posts {
 		if len(post.Ways) == 0 {
 			continue
 		}
@@ -69,13 +69,13 @@ func wayTable(p *calc.Plan) content.Table {
 }
 
 // wayTakes says what one way out takes.
-func wayTakes(p *calc.Plan, post ground.Post, w ground.WayOut) string {
+func wayTakes(p *calc.Plan, post heights.Post, w heights.WayOut) string {
 	length, by := w.Length.Print(p.Style), w.By.Print(p.Style)
 	switch {
 	case w.Kind == "another pier" && w.Pier == "":
 		return "–"
 	case w.Kind == "another pier":
-		there := p.Ground.Posts[slices.IndexFunc(p.Ground.Posts, func(post ground.Post) bool { return post.Name == w.Pier })]
+		there := p.Heights.Posts[slices.IndexFunc(p.Heights.Posts, func(post heights.Post) bool { return post.Name == w.Pier })]
 		if w.By <= measure.Sixteenth {
 			return fmt.Sprintf("stand it at %s as it is; cut a new one of %s for %s", w.Pier, length, post.Name)
 		}
@@ -91,7 +91,7 @@ func wayTakes(p *calc.Plan, post ground.Post, w ground.WayOut) string {
 	}
 }
 
-func wayBrings(w ground.WayOut) string {
+func wayBrings(w heights.WayOut) string {
 	var parts []string
 	if w.Blocked != "" {
 		parts = append(parts, "cannot be done: "+w.Blocked)
@@ -109,7 +109,7 @@ func wayBrings(w ground.WayOut) string {
 func finishedTable(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("At pier"), number("Reading"), number("Height"), number("Over the plan")}}
-	if a := p.Ground.AsBuilt; a != nil {
+	if a := p.Heights.AsBuilt; a != nil {
 		for _, point := range a.Points {
 			t.Rows = append(t.Rows, []content.Cell{head(point.Name), c.quantity(measure.Reading(point.Reading)), c.length(point.Height), c.length(point.Over)})
 		}

@@ -29,8 +29,8 @@ func sectionOf(p *calc.Plan, index int, line frame.Line) diagrams.Section {
 		BeamDepth: f.BuildUp.Beam, JoistDepth: f.BuildUp.Joist, JoistThick: f.Sections.Joist.Width, Surface: f.BuildUp.Surface, Joists: joistCentres(p),
 		Block: j.Block.Height, SeatHeight: j.Block.SeatHeight, Base: j.Block.Base, Hole: holeSide(p), Post: f.Sections.Post.Width,
 	}
-	if floor := p.Ground.Floor; floor != nil {
-		s.Floor, s.PostTops = &floor.Height, p.Ground.Lines[index].Top // of this line: its beam may be measured
+	if floor := p.Heights.Floor; floor != nil {
+		s.Floor, s.PostTops = &floor.Height, p.Heights.Lines[index].Top // of this line: its beam may be measured
 	}
 	for i, pier := range f.Piers {
 		if pier.Line == index {
@@ -42,7 +42,7 @@ func sectionOf(p *calc.Plan, index int, line frame.Line) diagrams.Section {
 }
 
 func sectionPier(p *calc.Plan, index int, pier frame.Pier) diagrams.SectionPier {
-	known := p.Ground.Piers[index]
+	known := p.Heights.Piers[index]
 	d := diagrams.SectionPier{Name: pier.Name, X: pier.X, Splice: pier.Splice}
 	if known.Level != nil {
 		d.Ground, d.Estimated = known.Level.Height, !known.Level.Read
@@ -76,7 +76,7 @@ func aPier(p *calc.Plan) []diagrams.Drawing {
 		Hole: holeSide(p), Beside: j.Stone.BesideBlock,
 	}
 	var deepest measure.Length = -1
-	for _, pier := range p.Ground.Piers {
+	for _, pier := range p.Heights.Piers {
 		if pier.Hole != nil && pier.Hole.Dig > deepest {
 			deepest = pier.Hole.Dig
 			d.Pier, d.Known, d.Dig, d.Stone, d.PostLong = pier.Name, true, pier.Hole.Dig, pier.Hole.Stone, pier.Hole.Post

@@ -34,7 +34,7 @@ func contours(p *calc.Plan) []diagrams.Drawing {
 		}
 		d.Interval = kit.Interval(high-low, p.Job.Units)
 	}
-	for _, pier := range p.Ground.Piers {
+	for _, pier := range p.Heights.Piers {
 		if pier.Level != nil {
 			d.Spots = append(d.Spots, diagrams.GroundSpot{Name: pier.Name, X: pier.X, Y: pier.Y, Height: pier.Level.Height, Read: pier.Level.Read})
 		}
@@ -59,11 +59,11 @@ func fieldOf(p *calc.Plan) diagrams.Field {
 
 // heightCurve shows what the height of the floor costs in digging, stone and posts.
 func heightCurve(p *calc.Plan) []diagrams.Drawing {
-	points := p.Ground.Price()
+	points := p.Heights.Price()
 	if len(points) < 2 {
 		return nil
 	}
-	d := diagrams.HeightCurve{Lowest: p.Ground.Floor.Lowest, Chosen: p.Ground.Floor.Height}
+	d := diagrams.HeightCurve{Lowest: p.Heights.Floor.Lowest, Chosen: p.Heights.Floor.Height}
 	dig, stone, posts := diagrams.HeightSeries{Name: "dig"}, diagrams.HeightSeries{Name: "stone"}, diagrams.HeightSeries{Name: "posts"}
 	for _, point := range points {
 		d.Breaks = append(d.Breaks, point.Floor)
@@ -120,7 +120,7 @@ func cornerMoves(p *calc.Plan) []diagrams.Drawing {
 }
 
 func asBuilt(p *calc.Plan) []diagrams.Drawing {
-	finished := p.Ground.AsBuilt
+	finished := p.Heights.AsBuilt
 	if finished == nil {
 		return nil
 	}
@@ -187,8 +187,8 @@ func fall(p *calc.Plan) []diagrams.Drawing {
 	default:
 		d.Side, along, at, d.Length, d.LeftName, d.RightName = "the far end", false, f.Length, f.Width, corners[1].Name, corners[2].Name
 	}
-	if p.Ground.Floor != nil {
-		d.Floor = &p.Ground.Floor.Height
+	if p.Heights.Floor != nil {
+		d.Floor = &p.Heights.Floor.Height
 	}
 	d.Posts, d.Ground = sideView(p, along, at, d.Length)
 	if d.Door != nil && d.Floor != nil && len(d.Ground) > 0 {

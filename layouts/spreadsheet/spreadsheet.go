@@ -50,7 +50,7 @@ func millimetres(l measure.Length) string { return number(l.Millimetres()) }
 func Piers(p *calc.Plan) ([]byte, error) {
 	var s sheet
 	s.row("pier", "x mm", "y mm", "ground mm", "ground from", "dig mm", "stone mm", "seat mm", "post mm", "post", "load N")
-	for i, pier := range p.Ground.Piers {
+	for i, pier := range p.Heights.Piers {
 		ground, from := "", ""
 		if pier.Level != nil {
 			ground, from = millimetres(pier.Level.Height), "estimated"
@@ -61,7 +61,7 @@ func Piers(p *calc.Plan) ([]byte, error) {
 		heights := []string{"", "", "", "", ""}
 		if h := pier.Hole; h != nil {
 			heights = []string{millimetres(h.Dig), millimetres(h.Stone), millimetres(h.Seat), millimetres(h.Post), words(h.Post.Print(p.Style))}
-		} else if post, known := p.Ground.PostOf(pier.Name); known {
+		} else if post, known := p.Heights.PostOf(pier.Name); known {
 			heights[3], heights[4] = millimetres(post), words(post.Print(p.Style))
 		}
 		cells := append([]string{words(pier.Name), millimetres(pier.X), millimetres(pier.Y), ground, from}, heights...)

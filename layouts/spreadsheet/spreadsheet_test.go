@@ -107,7 +107,7 @@ func TestHostileTextsOfAPlan(t *testing.T) {
 	plan := sample(t)
 	for _, text := range hostile {
 		plan.Order.Lines[0].What, plan.Order.Lines[0].Note = text, text
-		plan.Cuts[0].Section.Size, plan.Ground.Piers[0].Name = text, text
+		plan.Cuts[0].Section.Size, plan.Heights.Piers[0].Name = text, text
 		for name, write := range map[string]func(*calc.Plan) ([]byte, error){"piers": Piers, "cuts": Cuts, "order": Order} {
 			file, err := write(plan)
 			require.NoError(t, err)

@@ -1,0 +1,80 @@
+package heights
+
+import (
+	"pierbook/calc/figure"
+	"pierbook/calc/measure"
+	"pierbook/calc/terrain"
+)
+
+// measured adds what came back from the site, next to what was planned.
+func (l *ledger) measured(g *Heights) {
+	for _, line := range g.frame.Lines {
+		l.line(g, line.Name)
+	}
+	for i := range g.Piers {
+		l.cutPost(g, i)
+	}
+	l.built(g)
+}
+
+// line adds the post tops of one beam line and the number its post rows start from.
+func (l *ledger) line(g *Heights, name string) {
+	top, printed := "line."+name+".post_tops", "line."+name+".post_number"
+	for _, p := range g.Lines {
+		if p.Name != name {
+			continue
+		}
+		l.Add(figure.Figure{Key: top, Means: "tops of the posts on line " + name, Value: p.Top, Formula: "floor − build-up of the line, with measured depths",
+			Working: l.Sum(p.Top, figure.Plus(p.Top+p.BuildUp), figure.Minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
+		l.Add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Number,
+			Formula: "post = this number + reading in the seat − the day's bench-mark reading",
+			Working: l.Sum(p.Number, figure.Plus(p.Top), figure.Minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
+		return
+	}
+	l.Blank(top, "tops of the posts on line "+name, printed, "number the posts of line "+name+" start from")
+}
+
+// cutPost adds the seat as read and the post as cut at one pier.
+func (l *ledger) cutPost(g *Heights, i int) {
+	p := g.Piers[i]
+	key := func(what string) string { return "pier." + p.Name + "." + what }
+	l.planned(p)
+	reading, read := l.job.Measured.Seats[p.Name]
+	if seat := g.Seats.height(p.Name); read && seat != nil {
+		at := l.job.At("measured.seats." + p.Name)
+		l.Add(figure.Figure{Key: key("seat_reading"), Means: "reading in the seat at " + p.Name, Value: measure.Reading(reading), Origin: figure.Measured, At: at})
+		l.Add(figure.Figure{Key: key("seat_read"), Means: "height of the seat at " + p.Name + " as read", Value: *seat,
+			Formula: "height of the bench mark + its reading that day − reading in the seat",
+			Working: l.Sum(*seat, figure.Plus(l.job.Ground.BenchMark.Height), figure.Plus(measure.Reading(g.Seats.BenchMark)), figure.Minus(measure.Reading(reading))),
+			From:    []string{"bench_mark.height", key("seat_reading")}})
+	} else {
+		l.Blank(key("seat_reading"), "reading in the seat at "+p.Name, key("seat_read"), "height of the seat at "+p.Name+" as read")
+	}
+	if cut, done := l.job.Measured.PostsCut[p.Name]; done {
+		l.Add(figure.Figure{Key: key("post_cut"), Means: "post at " + p.Name + " as cut", Value: cut, Origin: figure.Measured, At: l.job.At("measured.posts_cut." + p.Name)})
+	} else {
+		l.Blank(key("post_cut"), "post at "+p.Name+" as cut")
+	}
+	if len(g.Posts) == 0 {
+		l.Blank(key("post_state"), "what to do about the post at "+p.Name)
+		return
+	}
+	l.Word(key("post_state"), "what to do about the post at "+p.Name, string(g.Posts[i].State), []string{key("post")})
+}
+
+func (l *ledger) planned(p Pier) {
+	keys := []string{"dig_planned", "depth of the hole at " + p.Name + " as planned", "stone_planned", "stone at " + p.Name + " as planned",
+		"seat_planned", "height of the seat at " + p.Name + " as planned", "post_planned", "post at " + p.Name + " as planned"}
+	for i := 0; i < len(keys); i += 2 {
+		keys[i] = "pier." + p.Name + "." + keys[i]
+	}
+	if p.Planned == nil {
+		l.Blank(keys...)
+		return
+	}
+	h := p.Planned
+	for i, value := range []measure.Length{h.Dig, h.Stone, h.Seat, h.Post} {
+		l.Add(figure.Figure{Key: keys[2*i], Means: keys[2*i+1], Value: value, Formula: "as worked out before anything was measured at the piers",
+			Working: l.Print(value), From: []string{terrain.LevelKey(p.Name)}})
+	}
+}

@@ -1,0 +1,101 @@
+package heights
+
+import (
+	"cmp"
+	"fmt"
+	"math"
+	"slices"
+
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// Move is one way to lay the platform otherwise on the ground.
+type Move struct {
+	What   string         // "turn 10° to the left", "shift 12″ along the lines", "exchange length and width"
+	Lowest measure.Length // lowest floor there, from the surface alone
+	Saves  measure.Length // against the platform as it lies, likewise; negative when it costs
+}
+
+// Freedom tries the platform turned about its middle, shifted, and with length
+// and width exchanged, each as far as the job allows and part of the way, and
+// returns what each would do to the lowest floor, the best first. Everything comes from the surface and without probes,
+// which hold only where they were made; so do the floors it is compared with.
+// Places more than half a bay beyond the readings are not tried.
+func (g *Heights) Freedom(j *job.Job, f *frame.Frame) []Move {
+	if g.ground.Surface == nil {
+		return nil
+	}
+	base, ok := g.lowestWhere(f, func(x, y measure.Length) (measure.Length, measure.Length) { return x, y })
+	if !ok {
+		return nil
+	}
+	var moves []Move
+	try := func(what string, move func(x, y measure.Length) (measure.Length, measure.Length)) {
+		if lowest, ok := g.lowestWhere(f, move); ok {
+			moves = append(moves, Move{What: what, Lowest: lowest, Saves: base - lowest})
+		}
+	}
+	free, style := j.Platform.Freedom, j.Style()
+	for _, part := range []int{-3, -2, -1, 1, 2, 3} {
+		if degrees := float64(free.Turn*part) / 3; degrees != 0 {
+			try(fmt.Sprintf("turn %.3g° %s", math.Abs(degrees), side(degrees)), turned(f, degrees))
+		}
+	}
+	for _, part := range []int{-2, -1, 1, 2} {
+		if by := free.Along.Part(part, 2); by != 0 {
+			try("shift "+by.Abs().Print(style)+" "+forth(by)+" along the lines", shifted(by, 0))
+		}
+		if by := free.Across.Part(part, 2); by != 0 {
+			try("shift "+by.Abs().Print(style)+" "+forth(by)+" across the lines", shifted(0, by))
+		}
+	}
+	if free.Exchange {
+		try("exchange length and width", turned(f, 90))
+	}
+	slices.SortStableFunc(moves, func(a, b Move) int { return cmp.Compare(b.Saves, a.Saves) })
+	return moves
+}
+
+// side says which way a turn from x towards y goes, seen by the letters of the lines.
+func side(degrees float64) string {
+	if degrees > 0 {
+		return "from line A towards the other lines"
+	}
+	return "from the last line towards line A"
+}
+
+func forth(by measure.Length) string {
+	if by > 0 {
+		return "on"
+	}
+	return "back"
+}
+
+func shifted(dx, dy measure.Length) func(x, y measure.Length) (measure.Length, measure.Length) {
+	return func(x, y measure.Length) (measure.Length, measure.Length) { return x + dx, y + dy }
+}
+
+// turned turns places about the middle of the frame.
+func turned(f *frame.Frame, degrees float64) func(x, y measure.Length) (measure.Length, measure.Length) {
+	sin, cos := math.Sincos(degrees * math.Pi / 180)
+	middleX, middleY := f.Length/2, f.Width/2
+	return func(x, y measure.Length) (measure.Length, measure.Length) {
+		u, v := float64(x-middleX), float64(y-middleY)
+		return middleX + measure.Length(math.Round(u*cos-v*sin)), middleY + measure.Length(math.Round(u*sin+v*cos))
+	}
+}
+
+// lowestWhere returns the lowest floor with the piers moved.
+func (g *Heights) lowestWhere(f *frame.Frame, move func(x, y measure.Length) (measure.Length, measure.Length)) (measure.Length, bool) {
+	places := make([]place, len(g.Piers))
+	for i, p := range g.Piers {
+		x, y := move(p.X, p.Y)
+		if g.ground.Beyond(x, y) {
+			return 0, false
+		}
+		places[i] = place{name: p.Name, ground: g.ground.Surface.At(x, y), buildUp: g.terms.BuildUp}
+	}
+	return g.terms.demands(places, nil)[0].Floor, true
+}

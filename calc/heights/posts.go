@@ -1,0 +1,155 @@
+package heights
+
+import (
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// shimAtMost is the most that a shim makes up under a beam; more than that is
+// cut anew. Common practice, no source.
+const shimAtMost = measure.Inch / 8
+
+// PostState says what is to be done about a post.
+type PostState string
+
+// The states of a post.
+const (
+	Estimate PostState = "estimate" // the seat is not read: do not cut yet
+	ToCut    PostState = "cut"      // the seat is read
+	Serves   PostState = "serves"   // cut, and within a sixteenth of what is wanted
+	Shim     PostState = "shim"     // cut, and short by no more than a shim makes up
+	Trim     PostState = "trim"     // cut, and long: cut it again to length
+	Exchange PostState = "exchange" // the post cut for another pier serves here
+	CutAnew  PostState = "cut anew" // cut short, and no other post serves
+	Unfit    PostState = "unfit"    // the seat asks for a post outside its limits
+)
+
+// Post is one post of the second issue.
+type Post struct {
+	Name   string
+	Wanted measure.Length  // by the seat as read, else by the plan
+	Cut    *measure.Length // as cut for this pier, nil when it is not
+	State  PostState
+	Shim   measure.Length // what a shim has to make up
+	From   string         // pier whose cut post serves here, empty for its own
+	Off    measure.Length // to be taken off that post
+	Ways   []WayOut       // of a post that is short or unfit, in the order to think of them
+}
+
+// WayOut is one thing that can be done about a post, with what it brings along.
+type WayOut struct {
+	Kind     string         // "another pier", "lower floor", "new post", "raise the seat", "lower the seat"
+	Pier     string         // the other pier, for "another pier"
+	By       measure.Length // what is taken off that post there, the step of the floor, or the move of the seat
+	Length   measure.Length // of the new post
+	Trims    []string       // piers whose cut posts would have to be cut again
+	TooShort []string       // piers whose posts would come out under the shortest
+	Blocked  string         // why it cannot be done, empty when it can
+}
+
+// posts sets what is cut against what is wanted. A cut post is never asked for
+// again: it stays where it serves, or goes to the pier where least is taken off.
+func (g *Heights) posts(j *job.Job) []Post {
+	list := make([]Post, len(g.Piers))
+	for i, p := range g.Piers {
+		post := Post{Name: p.Name, State: Estimate}
+		seat := g.Seats.height(p.Name)
+		if seat != nil {
+			post.State, post.Wanted = ToCut, g.Lines[g.frame.Piers[i].Line].Top-*seat
+		} else {
+			post.Wanted = p.Hole.Post
+		}
+		if cut, done := j.Measured.PostsCut[p.Name]; done {
+			post.Cut = &cut
+			post.State, post.Shim = compared(cut, post.Wanted)
+		} else if post.State == ToCut && !g.terms.fits(post.Wanted) {
+			post.State = Unfit
+		}
+		list[i] = post
+	}
+	g.reuse(list)
+	for i := range list {
+		list[i].Ways = g.waysOut(list, i)
+	}
+	return list
+}
+
+// fits says whether a post lies within its limits as it prints, halves rounded up:
+// what prints as the limit, and is cut to it, fits.
+func (t terms) fits(post measure.Length) bool {
+	return !t.tooShort(post) && post < t.Longest+t.Mark/2
+}
+
+// tooShort says whether a post prints as less than the shortest.
+func (t terms) tooShort(post measure.Length) bool {
+	return post < t.Shortest-t.Mark/2
+}
+
+// compared says what a cut post is good for at its own pier.
+func compared(cut, wanted measure.Length) (PostState, measure.Length) {
+	short := wanted - cut
+	switch {
+	case short.Abs() <= measure.Sixteenth:
+		return Serves, 0
+	case short < 0:
+		return Trim, 0
+	case short <= shimAtMost:
+		return Shim, short
+	}
+	return CutAnew, 0
+}
+
+// What a cut post is worth where it goes: fewest new posts come first, then
+// fewest posts moved, then the least length of new posts. Lengths are in
+// nanometres, and the posts of a job are together under a kilometre.
+const (
+	worthOfAPost    = 1_000_000_000_000_000
+	worthOfItsPlace = 1_000_000_000_000
+)
+
+// reuse sends the cut posts that do not serve where they are to the piers that
+// want one: those cut short, and those cut long where that saves a new post. The
+// pier's seat must be read. See the worths above for which goes where.
+func (g *Heights) reuse(list []Post) {
+	var posts, piers []int
+	for i, p := range list {
+		if p.State == CutAnew || p.State == Trim {
+			posts = append(posts, i)
+		}
+		if p.State == CutAnew || p.State == Trim || p.State == ToCut {
+			piers = append(piers, i)
+		}
+	}
+	worth := make([][]int64, len(posts))
+	for r, from := range posts {
+		worth[r] = make([]int64, len(piers))
+		for c, to := range piers {
+			if list[to].Wanted > *list[from].Cut+measure.Sixteenth {
+				continue
+			}
+			worth[r][c] = worthOfAPost + int64(list[to].Wanted)
+			if from == to {
+				worth[r][c] += worthOfItsPlace
+			}
+		}
+	}
+	for r, c := range pairing(worth) {
+		from := posts[r]
+		if c >= 0 && piers[c] != from {
+			to := &list[piers[c]]
+			to.State, to.From, to.Off = Exchange, list[from].Name, max(0, *list[from].Cut-to.Wanted)
+		}
+	}
+}
+
+// ToCut returns what is still to be cut: nothing for posts that serve or are
+// made to serve, a new post for those cut short.
+func (g *Heights) ToCut() []Post {
+	var list []Post
+	for _, p := range g.Posts {
+		if p.State == ToCut || p.State == CutAnew || p.State == Estimate {
+			list = append(list, p)
+		}
+	}
+	return list
+}

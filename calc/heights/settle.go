@@ -1,0 +1,91 @@
+package heights
+
+import (
+	"pierbook/calc/frame"
+	"pierbook/calc/job"
+	"pierbook/calc/measure"
+)
+
+// used returns the piers as they are to be built now: holes as dug, seats as
+// set, build-up by the beams that were delivered.
+func (g *Heights) used(j *job.Job, f *frame.Frame) []place {
+	list := g.dug(j)
+	for i, p := range f.Piers {
+		list[i].buildUp = lineBuildUp(j, f, p.Line)
+		list[i].seat = g.Seats.height(p.Name)
+	}
+	return list
+}
+
+// dug returns the piers as planned, with the holes that were dug.
+func (g *Heights) dug(j *job.Job) []place {
+	list := g.planned(j)
+	for i, p := range list {
+		if hole, dug := j.Measured.Holes[p.name]; dug {
+			list[i].dug = &hole
+		}
+	}
+	return list
+}
+
+// lineBuildUp returns the build-up on one beam line, with its beam's measured
+// depth and the joists' where they are known.
+func lineBuildUp(j *job.Job, f *frame.Frame, line int) measure.Length {
+	b := f.BuildUp
+	if depth, known := j.Measured.Timber.Beams[f.Lines[line].Name]; known {
+		b.Beam = depth
+	}
+	if j.Measured.Timber.Joists != nil && b.Joist != 0 {
+		b.Joist = *j.Measured.Timber.Joists
+	}
+	return b.Total()
+}
+
+// LinePosts is what the posts of one beam line have in common.
+type LinePosts struct {
+	Name    string
+	BuildUp measure.Length // with measured depths
+	Top     measure.Length // height of the tops of its posts
+	Printed measure.Length // the number that post = printed + reading in the seat − the day's bench-mark reading starts from
+	Number  measure.Length // Printed as it stands on paper
+}
+
+// lines returns the post tops of each beam line. Printed is the top over the
+// bench mark, since with instrument = bench mark + its reading
+//
+//	post = top − (instrument − reading) = (top − bench mark) + reading − bench-mark reading
+//
+// On paper it stands to the mark that the saw is set to. Halves go up whatever
+// its sign, as those of the posts do, so that the sum on paper is the post of
+// the next issue to the last mark.
+func (g *Heights) lines(j *job.Job, f *frame.Frame, floor measure.Length) []LinePosts {
+	var list []LinePosts
+	for i, line := range f.Lines {
+		buildUp := lineBuildUp(j, f, i)
+		top := floor - buildUp
+		printed := top - j.Ground.BenchMark.Height
+		list = append(list, LinePosts{Name: line.Name, BuildUp: buildUp, Top: top, Printed: printed, Number: (printed + j.Mark()/2).RoundDownTo(j.Mark())})
+	}
+	return list
+}
+
+// setSeats puts the seats that were read in the place of the planned ones.
+func (g *Heights) setSeats(j *job.Job, f *frame.Frame) {
+	if g.Seats == nil {
+		return
+	}
+	for i := range g.Seats.Read {
+		read := &g.Seats.Read[i]
+		for k := range g.Piers {
+			p := &g.Piers[k]
+			if p.Name != read.Name {
+				continue
+			}
+			if p.Planned != nil {
+				read.Planned = p.Planned.Seat
+			}
+			p.Hole.Seat = read.Height
+			p.Hole.Post = g.Floor.Height - lineBuildUp(j, f, f.Piers[k].Line) - read.Height
+		}
+	}
+}

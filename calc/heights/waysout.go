@@ -1,0 +1,55 @@
+package heights
+
+import "pierbook/calc/measure"
+
+// waysOut lists what can be done about a post that is too short as cut, or
+// that its seat asks to be outside its limits.
+func (g *Heights) waysOut(list []Post, i int) []WayOut {
+	p := list[i]
+	switch p.State {
+	case CutAnew:
+		ways := []WayOut{g.elsewhere(list, i), g.lowerFloor(list, p.Wanted-*p.Cut)}
+		return append(ways, WayOut{Kind: "new post", Length: p.Wanted})
+	case Unfit:
+		if p.Wanted < g.terms.Shortest {
+			return []WayOut{{Kind: "lower the seat", By: g.terms.Shortest - p.Wanted, Length: g.terms.Shortest}}
+		}
+		return []WayOut{{Kind: "raise the seat", By: p.Wanted - g.terms.Longest, Length: g.terms.Longest}}
+	}
+	return nil
+}
+
+// elsewhere says at which other pier a short post serves.
+func (g *Heights) elsewhere(list []Post, i int) WayOut {
+	for _, p := range list {
+		if p.From == list[i].Name {
+			return WayOut{Kind: "another pier", Pier: p.Name, By: p.Off, Length: list[i].Wanted}
+		}
+	}
+	return WayOut{Kind: "another pier", Blocked: "no pier whose seat is read still wants a post as short as this"}
+}
+
+// lowerFloor says what a lower floor brings with it: every cut post is cut
+// again by the step, and others may come out too short.
+func (g *Heights) lowerFloor(list []Post, step measure.Length) WayOut {
+	way := WayOut{Kind: "lower floor", By: step}
+	for _, p := range list {
+		if p.Cut != nil && *p.Cut > p.Wanted-step+measure.Sixteenth {
+			way.Trims = append(way.Trims, p.Name)
+		}
+		if g.terms.tooShort(p.Wanted - step) {
+			way.TooShort = append(way.TooShort, p.Name)
+		}
+	}
+	if g.Floor == nil {
+		way.Blocked = "the ground was not read, so that nothing says how near to it the beams may come"
+		return way
+	}
+	if len(way.TooShort) > 0 {
+		way.Blocked = "posts would come out under the shortest"
+	}
+	if _, high := g.ground.Under(); g.Floor.PostTops-step < high+g.terms.Clear {
+		way.Blocked = "the beams would come too near the ground"
+	}
+	return way
+}
