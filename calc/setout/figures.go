@@ -71,12 +71,10 @@ func (s *SetOut) boardFigures(style measure.Style) []figure.Figure {
 		return figure.Figure{Key: key, Means: means, Value: value, Rounding: measure.Up, Origin: figure.Computed, Formula: formula, Working: working, From: from}
 	}
 	offset := computed("batter.offset", "batter boards from the frame's faces", b.Offset, "clear distance + what the holes reach beyond the frame",
-		print(b.Clear)+" + "+print(b.Offset-b.Clear), "batter.clear", "hole.side", "pier."+s.Frame.Corners[0]+".x")
+		print(b.Clear)+" + "+print(b.Offset-b.Clear), trade.BoardClear.Key(), "hole.side", "pier."+s.Frame.Corners[0]+".x")
 	offset.Source = source
 	return []figure.Figure{
 		offset,
-		{Key: "batter.clear", Means: "batter boards from the edge of the nearest hole", Value: b.Clear, Origin: figure.Assumed, Source: source},
-		{Key: "batter.long", Means: "length of a batter board", Value: b.BoardLong, Origin: figure.Assumed, Source: trade.BoardLong.Source()},
 		computed("batter.boards", "batter boards", measure.Count(b.Boards), "two at each corner", "2 × 4", "corner.1"),
 		computed("batter.stakes", "stakes for the batter boards", measure.Count(b.Stakes), "two for each board", fmt.Sprintf("2 × %d", b.Boards), "batter.boards"),
 		computed("string.long", "string from board to board along the length", b.StringLong, "length + 2 × offset", print(s.Frame.Length)+" + 2 × "+print(b.Offset), "frame.length", "batter.offset"),
