@@ -122,7 +122,7 @@ func TestASlipInATableIsTold(t *testing.T) {
 		{"species", "hem_fir | Hem-Fir | 0.43", "hem_fir | Hem-Fir", "cells under"},
 		{"species", "hem_fir | Hem-Fir | 0.43", "hem_fir | Hem-Fir | heavy", "gravity"},
 		{"joints", "| 8d-ring |", "| 9d-ring |", "no 9d-ring"},
-		{"nails", "| 2 in | 0.113 in | no |", "| 2 in | 0.113 in | maybe |", "yes or no"},
+		{"nails", "| 3 in | 0.148 in | no |", "| 3 in | 0.148 in | maybe |", "yes or no"},
 		{"steps", "| no: fix the beams", "| fix the beams", "neither yes nor no"},
 	} {
 		text := trade.TableText(row.table)
