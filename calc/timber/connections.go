@@ -6,20 +6,8 @@ import (
 
 	"pierbook/calc/check"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
-
-// Nail is a driven fastener.
-type Nail struct {
-	Name             string
-	Diameter, Length measure.Length
-}
-
-// CommonNails are the common wire nails of ASTM F1667 that the checks use.
-var CommonNails = []Nail{
-	{"8d common", measure.Inch.Scale(0.131), measure.Inch.Scale(2.5)},
-	{"10d common", measure.Inch.Scale(0.148), measure.Inch.Scale(3)},
-	{"16d common", measure.Inch.Scale(0.162), measure.Inch.Scale(3.5)},
-}
 
 // Withdrawal returns the reference withdrawal value of a smooth nail in side
 // grain for each inch of penetration.
@@ -37,7 +25,7 @@ func Withdrawal(g measure.Ratio, diameter measure.Length) measure.Force {
 //
 // NDS 2018 12.3.1; the formulas are from memory, and 141 lb for a 16d common nail
 // in Douglas fir-larch was read.
-func Lateral(g measure.Ratio, nail Nail, ls, lm measure.Length) measure.Force {
+func Lateral(g measure.Ratio, nail trade.Nail, ls, lm measure.Length) measure.Force {
 	d, side, main := nail.Diameter.Inches(), ls.Inches(), lm.Inches()
 	fe := math.Round(16600*math.Pow(float64(g), 1.84)/50) * 50
 	fyb, kd := 70000.0, 10*d+0.5
@@ -76,6 +64,7 @@ func PenetrationFactor(penetration, diameter measure.Length) measure.Ratio {
 }
 
 const (
+	toenail        = "8d-common"
 	toenailLateral = 0.83 // Ctn, NDS 2018 12.5.4.2, from memory
 	wetNails       = 0.7  // CM of lateral values, NDS 2018 Table 11.3.3, from memory
 )
@@ -89,7 +78,7 @@ func (m Member) Toenails(push measure.Force, crossings int) check.Finding {
 		return check.Finding{}
 	}
 	each := push / measure.Force(crossings)
-	nail := CommonNails[0]
+	nail, _ := trade.FindNail(toenail)
 	point := nail.Length.Scale(2.0 / 3) // a third of the nail in the joist, along the slope
 	z := Lateral(g, nail, nail.Length/3, point)
 	wet := 1.0
@@ -103,7 +92,7 @@ func (m Member) Toenails(push measure.Force, crossings int) check.Finding {
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{
 			fmt.Sprintf("H/crossings = %s/%d = %s", t.Force(float64(push)), crossings, t.Force(float64(each))),
-			fmt.Sprintf("Z = %s for one %s in G %s", t.Force(float64(z)), nail.Name, t.Factor(g)),
+			fmt.Sprintf("Z = %s for one %s in G %s", t.Force(float64(z)), nail.Called(t.Style.System), t.Factor(g)),
 			fmt.Sprintf("3·Z·CD·Ctn·CM = 3 × %s × 1.6 × 0.83 × %.2g = %s; ratio %s", t.Force(float64(z)), wet, t.Force(float64(capacity)), t.Ratio(float64(result.Ratio))),
 		}
 	}}

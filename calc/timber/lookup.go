@@ -6,6 +6,7 @@ import (
 	"pierbook/calc/fault"
 	"pierbook/calc/job"
 	"pierbook/calc/loads"
+	"pierbook/calc/trade"
 )
 
 // NewMember looks a section's values up and adjusts them. The error names the
@@ -41,9 +42,9 @@ func WeightOf(j *job.Job) loads.TimberWeight {
 	if timber.Wet {
 		moisture = 19
 	}
-	s, ok := FindSpecies(timber.Species)
+	s, ok := trade.FindSpecies(timber.Species)
 	if !ok {
 		return loads.TimberWeight{}
 	}
-	return loads.TimberWeight{Density: s.Density(moisture), Source: fmt.Sprintf("G %.2f at %.0f%% moisture, %s", float64(s.SpecificGravity), moisture, s.Source)}
+	return loads.TimberWeight{Density: s.DensityAt(moisture), Source: fmt.Sprintf("G %.2f at %.0f%% moisture, %s", float64(s.Gravity), moisture, s.Source)}
 }

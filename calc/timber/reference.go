@@ -3,12 +3,11 @@ package timber
 import (
 	"fmt"
 	"slices"
-	"strconv"
 	"strings"
-	"sync"
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Class is the kind of sawn timber that a table of design values speaks of.
@@ -35,26 +34,6 @@ type Reference struct {
 	Memory                     bool
 }
 
-type valueRow struct {
-	species, grade, plainGrade, class, width string
-	values                                   Reference
-}
-
-var valueTable = sync.OnceValue(func() []valueRow {
-	var all []valueRow
-	for _, r := range readTable("values.csv") {
-		psi := func(column string) measure.Stress { return measure.Stress(r.number(column)) * measure.PoundPerSquareIn }
-		all = append(all, valueRow{r["species"], r["grade"], plainName(r["grade"]), r["class"], r["nominal_width"], Reference{
-			Species: r["species"], Grade: r["grade"], Class: Class(r["class"]),
-			Bending: psi("Fb_psi"), Tension: psi("Ft_psi"), Shear: psi("Fv_psi"), BearingAcross: psi("Fcp_psi"),
-			Compression: psi("Fc_psi"), Elastic: psi("E_psi"), ElasticMin: psi("Emin_psi"),
-			SizeSpecific: r["nominal_width"] != "all",
-			Source:       r["source"], Memory: r["memory"] == "true",
-		}})
-	}
-	return all
-})
-
 // lookUpError says which choices there would have been.
 type lookUpError struct{ wrong, remedy, path string }
 
@@ -67,24 +46,21 @@ func LookUp(timber job.Timber, section job.Section) (Reference, error) {
 	if timber.Values != nil {
 		return given(timber)
 	}
-	species, ok := FindSpecies(timber.Species)
+	species, ok := trade.FindSpecies(timber.Species)
 	if !ok {
 		return Reference{}, lookUpError{fmt.Sprintf("%q is not a species of the timber tables", timber.Species),
-			"write one of " + strings.Join(SpeciesNames(), ", ") + ", or give design values with their source", "species"}
+			"write one of " + strings.Join(trade.SpeciesNames(), ", ") + ", or give design values with their source", "species"}
 	}
 	class, err := classOf(section)
 	if err != nil {
 		return Reference{}, err
 	}
-	width, grade := strconv.Itoa(NominalWidth(section)), plainName(timber.Grade)
-	for _, r := range valueTable() {
-		if r.species == species.ID && r.plainGrade == grade && r.class == string(class) && (r.width == "all" || r.width == width) {
-			values := r.values
-			values.SpecificGravity = species.SpecificGravity
-			return values, nil
-		}
+	if g, ok := species.Values(timber.Grade, string(class), NominalWidth(section)); ok {
+		return Reference{Species: species.ID, Grade: g.Name, Class: class, Bending: g.Bending, Tension: g.Tension, Shear: g.Shear,
+			BearingAcross: g.BearingAcross, Compression: g.Compression, Elastic: g.Elastic, ElasticMin: g.ElasticMin,
+			SpecificGravity: species.Gravity, SizeSpecific: g.Width != 0, Source: g.Source, Memory: g.Memory}, nil
 	}
-	return Reference{}, noValues(species.ID, timber.Grade, class, section)
+	return Reference{}, noValues(species, timber.Grade, class, section)
 }
 
 func given(timber job.Timber) (Reference, error) {
@@ -107,30 +83,30 @@ func given(timber job.Timber) (Reference, error) {
 	ref := Reference{Class: GivenWith, Bending: v.Bending, Shear: v.Shear, BearingAcross: v.BearingAcross,
 		Compression: v.Compression, Elastic: v.Elastic, ElasticMin: v.ElasticMin, Source: v.Source,
 		Species: timber.Species, Grade: timber.Grade}
-	if species, ok := FindSpecies(timber.Species); ok {
-		ref.SpecificGravity = species.SpecificGravity
+	if species, ok := trade.FindSpecies(timber.Species); ok {
+		ref.SpecificGravity = species.Gravity
 	}
 	return ref, nil
 }
 
 // noValues tells why the tables hold nothing: the grade, or the size for the grade.
-func noValues(species, grade string, class Class, section job.Section) error {
+func noValues(species trade.Species, grade string, class Class, section job.Section) error {
 	var grades []string
-	for _, r := range valueTable() {
-		if r.species == species && r.class == string(class) && !slices.Contains(grades, r.grade) {
-			grades = append(grades, r.grade)
+	for _, g := range species.Grades {
+		if g.Class == string(class) && !slices.Contains(grades, g.Name) {
+			grades = append(grades, g.Name)
 		}
 	}
 	kind := map[Class]string{Dimension: "2 to 4 in thick", Timbers: "5×5 and larger"}[class]
 	if len(grades) == 0 {
-		return lookUpError{fmt.Sprintf("the timber tables hold no values of %s %s (%s)", species, section.Size, kind),
+		return lookUpError{fmt.Sprintf("the timber tables hold no values of %s %s (%s)", species.ID, section.Size, kind),
 			"choose another species or size, or give design values with their source", ""}
 	}
-	if !slices.ContainsFunc(grades, func(g string) bool { return plainName(g) == plainName(grade) }) {
-		return lookUpError{fmt.Sprintf("the timber tables hold no grade %q of %s %s", grade, species, kind),
+	if !slices.ContainsFunc(grades, func(g string) bool { return trade.PlainName(g) == trade.PlainName(grade) }) {
+		return lookUpError{fmt.Sprintf("the timber tables hold no grade %q of %s %s", grade, species.ID, kind),
 			"write one of " + strings.Join(grades, ", ") + ", or give design values with their source", "grade"}
 	}
-	return lookUpError{fmt.Sprintf("the timber tables hold no values of %s %s in the size %s", species, grade, section.Size),
+	return lookUpError{fmt.Sprintf("the timber tables hold no values of %s %s in the size %s", species.ID, grade, section.Size),
 		"choose a width up to 12 in, or give design values with their source", ""}
 }
 

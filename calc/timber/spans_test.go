@@ -14,6 +14,7 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/sample"
+	"pierbook/calc/trade"
 )
 
 // spansFile is the file that the test reads; set PUBLISHED_SPANS to run a longer one.
@@ -141,13 +142,13 @@ func memberOfRow(r sample.Row, set, species string) (SimpleSpan, error) {
 	if err != nil {
 		return SimpleSpan{}, err
 	}
-	known, _ := FindSpecies(species)
+	known, _ := trade.FindSpecies(species)
 	live, duration := r.Number("live_psf"), TenYears
 	if r["snow_psf"] != "" {
 		live, duration = r.Number("snow_psf"), TwoMonths
 	}
 	wet := r["wet"] == "true"
-	m := SimpleSpan{Reference: ref, Section: section, Wet: wet, Incised: wet && known.IncisedIfTreated,
+	m := SimpleSpan{Reference: ref, Section: section, Wet: wet, Incised: wet && known.Incised,
 		Repetitive: strings.HasPrefix(set, "J"), Duration: duration, LimitRatio: 360}
 	m.Total, m.Live = loadOfRow(r, set, live+r.Number("dead_psf")), loadOfRow(r, set, live)
 	return m, nil

@@ -6,6 +6,7 @@ import (
 	"pierbook/calc/check"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Surface checks the floor itself over joists so far apart under a live load:
@@ -28,25 +29,14 @@ func panels(s job.Surface, spacing measure.Length, live measure.Stress) []check.
 	found := []check.Finding{{Check: result, Explain: func(t check.Words) []string {
 		return []string{fmt.Sprintf("spacing/rating = %s/%d in = %s; two spans or more, strength axis across the joists", t.Length(spacing), s.SpanRating, t.Ratio(float64(result.Ratio)))}
 	}}}
-	allowed, ok := panelLoad(s.SpanRating, spacing)
+	allowed, source, memory, ok := trade.PanelLoad(s.SpanRating, spacing)
 	if !ok {
 		return found
 	}
-	load := check.Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: "APA E30 (2011) Table 12", Memory: true}
+	load := check.Check{ID: "surface.load", What: "load on the panels", Demand: live, Capacity: allowed, Ratio: measure.Ratio(live / allowed), Clause: source, Memory: memory}
 	return append(found, check.Finding{Check: load, Explain: func(t check.Words) []string {
 		return []string{fmt.Sprintf("live load/table at the next spacing up = %s/%s = %s", t.Pressure(live), t.Pressure(allowed), t.Ratio(float64(load.Ratio)))}
 	}})
-}
-
-// panelLoad returns the live load of a span rating at the least table spacing
-// that is not below the joists'.
-func panelLoad(rating int, spacing measure.Length) (measure.Stress, bool) {
-	for _, r := range readPanels() {
-		if r.rating == rating && spacing <= r.spacing {
-			return r.live, true
-		}
-	}
-	return 0, false
 }
 
 // boards checks boards by thickness: a floor in a building by IRC Table R503.1,
@@ -56,14 +46,12 @@ func boards(s job.Surface, spacing measure.Length, building bool) check.Finding 
 	if building {
 		use = "floor"
 	}
-	best := boardRow{spacing: measure.Inch, source: "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin"}
-	for _, r := range readBoards() {
-		if r.use == use && s.Thickness >= r.thickness && r.spacing > best.spacing {
-			best = r
-		}
+	best, ok := trade.FindBoard(use, s.Thickness)
+	if !ok {
+		best = trade.Board{Spacing: measure.Inch, Source: "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin"}
 	}
-	result := check.Check{ID: "surface.span", What: "joist spacing under the boards", Demand: spacing, Capacity: best.spacing, Ratio: measure.Ratio(spacing.Metres() / best.spacing.Metres()), Clause: best.source}
+	result := check.Check{ID: "surface.span", What: "joist spacing under the boards", Demand: spacing, Capacity: best.Spacing, Ratio: measure.Ratio(spacing.Metres() / best.Spacing.Metres()), Clause: best.Source}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
-		return []string{fmt.Sprintf("boards %s thick, laid square to the joists: joists at most %s apart; spacing %s, ratio %s", t.Length(s.Thickness), t.Length(best.spacing), t.Length(spacing), t.Ratio(float64(result.Ratio)))}
+		return []string{fmt.Sprintf("boards %s thick, laid square to the joists: joists at most %s apart; spacing %s, ratio %s", t.Length(s.Thickness), t.Length(best.Spacing), t.Length(spacing), t.Ratio(float64(result.Ratio)))}
 	}}
 }

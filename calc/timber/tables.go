@@ -4,9 +4,6 @@ import (
 	"embed"
 	"encoding/csv"
 	"strconv"
-	"sync"
-
-	"pierbook/calc/measure"
 )
 
 // The tables keep the units of their source in the heading of each column, and
@@ -52,31 +49,3 @@ func readTable(name string) []row {
 	}
 	return rows
 }
-
-type panelRow struct {
-	rating  int
-	spacing measure.Length
-	live    measure.Stress
-}
-
-var readPanels = sync.OnceValue(func() []panelRow {
-	var all []panelRow
-	for _, r := range readTable("panels.csv") {
-		all = append(all, panelRow{int(r.number("rating_in")), measure.Inch.Scale(r.number("spacing_in")), measure.Stress(r.number("live_psf")) * measure.PoundPerSquareFt})
-	}
-	return all
-})
-
-type boardRow struct {
-	use                string
-	thickness, spacing measure.Length
-	source             string
-}
-
-var readBoards = sync.OnceValue(func() []boardRow {
-	var all []boardRow
-	for _, r := range readTable("boards.csv") {
-		all = append(all, boardRow{r["use"], measure.Inch.Scale(r.number("thickness_in")), measure.Inch.Scale(r.number("spacing_in")), r["source"]})
-	}
-	return all
-})
