@@ -1,6 +1,7 @@
 package loads
 
 import (
+	"fmt"
 	"maps"
 	"slices"
 
@@ -9,6 +10,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Input is what the loads are found from.
@@ -19,7 +21,7 @@ type Input struct {
 	Walls        []Wall  // nil for the four outer walls of the building
 	Timber       TimberWeight
 	RiskCategory string
-	TallestPost  measure.Length                   // which lifts the building into the wind
+	Underside    measure.Length                   // of the beams over the ground at the tallest pier
 	Shares       func(y measure.Length) []float64 // what each beam line gets of a load along y
 	Quiet        bool                             // a frame on trial: no rows of the load sheet
 }
@@ -104,4 +106,22 @@ func Placed(j *job.Job, patches []Patch, walls []Wall) ([]Patch, []Wall) {
 		}
 	}
 	return patches, walls
+}
+
+// WeightOf returns what the frame's timber weighs: as given, or by the specific
+// gravity of the species at 15 per cent moisture dry and 19 wet.
+func WeightOf(j *job.Job) TimberWeight {
+	timber := j.Timber
+	if timber.Density > 0 {
+		return TimberWeight{Density: timber.Density, Source: j.Basis("timber.density")}
+	}
+	moisture := 15.0
+	if timber.Wet {
+		moisture = 19
+	}
+	s, ok := trade.FindSpecies(timber.Species)
+	if !ok {
+		return TimberWeight{}
+	}
+	return TimberWeight{Density: s.DensityAt(moisture), Source: fmt.Sprintf("G %.2f at %.0f%% moisture, %s", float64(s.Gravity), moisture, s.Source)}
 }

@@ -105,7 +105,7 @@ func (g *gatherer) wind() {
 		return
 	}
 	w := &Wind{Factor: 0.6, Source: "ASCE 7-16 26.10, Fig. 27.3-1; Kd 0.85, G 0.85, flat open ground", Memory: windConstants[site.Exposure].memory || b.Enclosure == "partly_enclosed"}
-	w.Height = g.in.TallestPost + g.job.Block.SeatHeight + g.frame.BuildUp.Total() + b.WallHeight + b.Roof.Rise/2
+	w.Height = g.in.Underside + g.frame.BuildUp.Total() + b.WallHeight + b.Roof.Rise/2
 	w.Pressure, _ = VelocityPressure(site.Speed, site.Exposure, w.Height)
 	if site.Speed <= 0 {
 		w.Pressure, w.Factor, w.Source = site.Pressure, 1, "job file, taken as a service pressure at the roof"

@@ -11,7 +11,6 @@ import (
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/calc/strength"
-	"pierbook/calc/timber"
 )
 
 // Picked is the outcome of a search: the job with the sizes written in, what
@@ -207,25 +206,24 @@ func (s *search) joistLength(c Choice) measure.Length {
 	return long
 }
 
-// withValues leaves the sections out that the tables hold no values for; with
+// withValues leaves the sections out that the standard holds no values for; with
 // none left the first look-up's fault is kept. Own is the member's own timber.
 func (s *search) withValues(sections []job.Section, path string, own *job.Timber) []job.Section {
-	wood := s.in.Job.Timber
-	if own != nil {
-		wood = *own
-	}
 	var kept []job.Section
-	var first error
+	var first fault.List
 	for _, section := range sections {
-		if _, err := timber.NewMember("", wood, section, false); err == nil {
+		section.Timber = own
+		missing := strength.Missing(s.in.Job, section, path)
+		section.Timber = nil
+		if missing.Empty() {
 			section.Plies = max(1, section.Plies)
 			kept = append(kept, section)
-		} else if first == nil {
-			first = err
+		} else if first.Empty() {
+			first = missing
 		}
 	}
-	if len(kept) == 0 && first != nil {
-		s.faults.Add(timber.TimberFault(s.in.Job, path, own != nil, first))
+	if len(kept) == 0 {
+		s.faults.Join(first)
 	}
 	return kept
 }

@@ -97,13 +97,23 @@ func (x *Floor) joistUnder(p loads.Patch, centres, widths []float64) Bar {
 	return b
 }
 
-// JoistSeat returns how much of a joist lies on a line's beam: between beams, the
-// seat of a hanger.
-func (x *Floor) JoistSeat(line int) measure.Length {
-	if x.Between {
-		return 3 * measure.Inch / 2
+// Seat is how much of a joist lies on the beam of a line, or in a hanger there.
+type Seat struct {
+	Line string
+	Long measure.Length
+}
+
+// JoistSeats returns how much of a joist lies on each line's beam: between beams,
+// the seats of its hangers.
+func (x *Floor) JoistSeats() []Seat {
+	seats := make([]Seat, len(x.Frame.Lines))
+	half, j := x.Frame.Sections.Beam.Across()/2, x.Frame.Joists[0]
+	for i, line := range x.Frame.Lines {
+		long := 3 * measure.Inch / 2
+		if !x.Between {
+			long = max(min(line.Y+half, j.To)-max(line.Y-half, j.From), measure.Millimetre)
+		}
+		seats[i] = Seat{line.Name, long}
 	}
-	half := x.Frame.Sections.Beam.Across() / 2
-	y, j := x.Frame.Lines[line].Y, x.Frame.Joists[0]
-	return max(min(y+half, j.To)-max(y-half, j.From), measure.Millimetre)
+	return seats
 }

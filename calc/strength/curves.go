@@ -7,7 +7,6 @@ import (
 	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
-	"pierbook/calc/timber"
 )
 
 // Curves are the moment and deflection of a member along its length, for a drawing.
@@ -26,10 +25,11 @@ type Curves struct {
 }
 
 // curves draws the envelope of the bar that governs bending.
-func (t *Trial) curves(m timber.Member, bars []statics.Bar) *Curves {
+func (t *Trial) curves(m Member, bars []statics.Bar) *Curves {
 	s := t.governing(m, bars)
 	g := s.Gauge
-	k := &Curves{What: s.What, Capacity: measure.Moment(float64(m.Values.Bending) * s.Modulus())}
+	moment, stiffness, creep := m.Resists(s)
+	k := &Curves{What: s.What, Capacity: moment}
 	for i, x := range g.Run.Supports {
 		k.Supports = append(k.Supports, measure.FromMetres(x))
 		k.Names = append(k.Names, t.supportName(s, i))
@@ -37,7 +37,6 @@ func (t *Trial) curves(m timber.Member, bars []statics.Bar) *Curves {
 			k.Hinges = append(k.Hinges, measure.FromMetres(x))
 		}
 	}
-	stiffness := float64(m.Values.Elastic) * s.Inertia()
 	k.MomentMost, k.MomentLeast = make([]measure.Moment, len(g.Stations)), make([]measure.Moment, len(g.Stations))
 	k.DeflectionMost, k.DeflectLeast = make([]measure.Length, len(g.Stations)), make([]measure.Length, len(g.Stations))
 	for _, st := range g.Stations {
@@ -55,7 +54,7 @@ func (t *Trial) curves(m timber.Member, bars []statics.Bar) *Curves {
 			continue
 		}
 		factors := combo.Factors
-		factors[loads.DeadCase], factors[loads.BuildingCase] = m.Creep(), m.Creep()
+		factors[loads.DeadCase], factors[loads.BuildingCase] = creep, creep
 		e := s.Sum(factors)
 		for i := range g.Stations {
 			k.DeflectionMost[i] = max(k.DeflectionMost[i], measure.FromMetres(e.Most.Sag[i]/stiffness))
@@ -103,7 +102,7 @@ func (t *Trial) oneLoading(k *Curves, s *statics.Bar, stiffness float64) {
 }
 
 // governing returns the bar with the greatest bending ratio.
-func (t *Trial) governing(m timber.Member, bars []statics.Bar) *statics.Bar {
+func (t *Trial) governing(m Member, bars []statics.Bar) *statics.Bar {
 	best, ratio := &bars[0], measure.Ratio(-1)
 	for i := range bars {
 		if r := m.Bending(&bars[i], t.combos).Check.Ratio; r > ratio {

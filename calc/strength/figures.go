@@ -20,7 +20,9 @@ func (s *Strength) Figures() []figure.Figure {
 	figures = append(figures, s.checkFigures(s.Checks)...)
 	figures = append(figures, s.checkFigures(s.Conventions)...)
 	figures = append(figures, s.ruleFigures()...)
-	figures = append(figures, s.timberFigures()...)
+	for _, m := range s.members {
+		figures = append(figures, m.Figures(s.style)...)
+	}
 	figures = append(figures, s.tieFigures()...)
 	return append(figures, s.summaryFigures()...)
 }
@@ -126,14 +128,14 @@ func (s *Strength) fromOf(c check.Check) []string {
 	kind := parts[len(parts)-1]
 	switch parts[0] {
 	case "pier", "post":
-		return append(s.fromPier(parts[1], kind), s.fromTimber("post", kind)...)
+		return append(s.fromPier(parts[1], kind), s.member("post").Rests(kind)...)
 	case "joist":
 		if kind == "toenails" {
 			return []string{"load.wind.across", "load.wind.along", "joist.count", "frame.lines"}
 		}
-		return append(s.fromTimber("joist", kind), "joist.section", "joist.spacing", "platform.floor_load")
+		return append(s.member("joist").Rests(kind), "joist.section", "joist.spacing", "platform.floor_load")
 	case "beam", "table":
-		return append(s.fromTimber("beam", kind), "beam.section", "frame.piers", "platform.floor_load")
+		return append(s.member("beam").Rests(kind), "beam.section", "frame.piers", "platform.floor_load")
 	case "wind":
 		return []string{"load.wind.across", "load.wind.along", "load.wind.uplift", "load.building.least"}
 	case "surface":
@@ -142,40 +144,13 @@ func (s *Strength) fromOf(c check.Check) []string {
 	return []string{"platform.floor_load"}
 }
 
-// fromTimber names the design value that a kind of check compares with.
-func (s *Strength) fromTimber(member, kind string) []string {
-	value, ok := map[string]string{"bending": "bending", "shear": "shear", "bearing": "bearing_across", "live_deflection": "elastic", "total_deflection": "elastic",
-		"overhang": "elastic", "span": "bending", "column": "compression", "off_centre": "compression"}[kind]
-	switch {
-	case !ok || member == "beam" && kind == "overhang":
-		return nil
-	case member == "post" && kind == "bearing":
-		value = "compression"
-	}
-	from := []string{"timber." + member + "." + value}
-	switch kind {
-	case "live_deflection":
-		from = append(from, "design.live_deflection")
-	case "total_deflection":
-		from = append(from, "design.total_deflection")
-	}
-	return from
-}
-
 // fromPier names what a check of a pier rests on besides its timber.
 func (s *Strength) fromPier(pier, kind string) []string {
+	if keys, known := s.support.Rests(pier, kind); known {
+		return keys
+	}
 	key := "pier." + pier
 	switch kind {
-	case "block":
-		return []string{key + ".reaction", "block.rated_load"}
-	case "stone":
-		return []string{key + ".reaction", "block.weight", "block.base", "design.stone_bearing"}
-	case "soil":
-		return []string{key + ".reaction", "block.weight", "block.base", "stone.margin", key + ".stone", "site.soil.bearing"}
-	case "eccentric":
-		return []string{key + ".reaction", "rule.eccentricity", "block.base", key + ".stone", "design.stone_bearing", "site.soil.bearing"}
-	case "height":
-		return []string{key + ".post", "block.seat_height", "design.not_sized_above"}
 	case "bracing":
 		return []string{key + ".post", "design.braced_above"}
 	case "lift":
@@ -201,26 +176,6 @@ func (s *Strength) ruleFigures() []figure.Figure {
 		rule("stone_friction", "friction of block on stone", r.StoneFriction, r.StoneFriction == d.StoneFriction, "NAVFAC DM 7.02 (1986) Table 1: 0.55, over 1.5", true),
 		rule("roof_dead", "weight of a roof by its plan, at most half of the building", loads.RoofDead, true, "24 CFR 3285.303 (2015), notes to Table 1", false),
 	}
-}
-
-// timberFigures gives the reference and adjusted values of each kind of member.
-func (s *Strength) timberFigures() []figure.Figure {
-	var figures []figure.Figure
-	t := check.Words{Style: s.style}
-	for _, m := range s.Timber {
-		v := m.Values
-		value := func(name, symbol string, reference, adjusted measure.Stress, factors ...check.Factor) {
-			figures = append(figures, figure.Figure{Key: "timber." + m.Name + "." + name, Means: "adjusted " + strings.ReplaceAll(name, "_", " ") + " value of the " + m.Name + "s, before load duration", Value: measure.TimberStress(adjusted),
-				Origin: figure.Computed, Source: v.Origin(), Memory: v.Memory, Formula: symbol + "' = " + symbol + "·CM·CF·Ci·Cr, as they apply",
-				Working: t.Product(symbol+"'", reference, symbol, adjusted, factors...), From: []string{"timber.species", "timber.grade", "timber.wet", "timber.incised"}})
-		}
-		value("bending", "Fb", v.Reference.Bending, v.Bending, v.BendingFactors(1)[1:]...)
-		value("shear", "Fv", v.Reference.Shear, v.Shear, check.Factor{Symbol: "CM", Value: v.ShearWet}, check.Factor{Symbol: "Ci", Value: v.Incising})
-		value("bearing_across", "Fc⊥", v.Reference.BearingAcross, v.BearingAcross, check.Factor{Symbol: "CM", Value: v.AcrossWet})
-		value("compression", "Fc", v.Reference.Compression, v.Compression, check.Factor{Symbol: "CM", Value: v.CompressionWet}, check.Factor{Symbol: "CF", Value: v.CompressionSize}, check.Factor{Symbol: "Ci", Value: v.Incising})
-		value("elastic", "E", v.Reference.Elastic, v.Elastic, check.Factor{Symbol: "CM", Value: v.ElasticWet}, check.Factor{Symbol: "Ci", Value: v.ElasticIncising})
-	}
-	return figures
 }
 
 func (s *Strength) tieFigures() []figure.Figure {

@@ -18,10 +18,7 @@ type FirstLoad struct {
 	Own     measure.Force
 	Live    measure.Force
 	Load    measure.Force // on the block
-	Rated   measure.Ratio // load over the block's rated load, 0 when that is not known
-	OnStone measure.Stress
 	OnSoil  measure.Stress
-	Soil    measure.Ratio // pressure under the bed over allowable bearing
 	Working []string
 }
 
@@ -50,14 +47,6 @@ func (t *Trial) firstLoad(p frame.Pier, own measure.Stress, pier *statics.PierLo
 	post := measure.Force(t.Loads.Post * pier.Height.Post.Metres())
 	f.Live, f.Own = live.On(f.Area), own.On(f.Area)+beam+post
 	f.Load = f.Live + f.Own
-	block, base := t.job.Block, t.job.Block.Base
-	if block.RatedLoad > 0 {
-		f.Rated = measure.Ratio(f.Load / block.RatedLoad)
-	}
-	side, stone := t.block.Bed(pier)
-	f.OnStone = (f.Load + block.Weight.Weight()).Over(base.Times(base))
-	f.OnSoil = (f.Load + block.Weight.Weight() + stone).Over(side.Times(side))
-	f.Soil = measure.Ratio(f.OnSoil / t.job.Site.Soil.Bearing)
 	w := t.Words
 	f.Working = []string{
 		fmt.Sprintf("area = %s × %s = %s", w.Length(p.TributaryLength), w.Length(p.TributaryWidth), f.Area.Print(w.Style)),
@@ -65,9 +54,7 @@ func (t *Trial) firstLoad(p frame.Pier, own measure.Stress, pier *statics.PierLo
 		fmt.Sprintf("own weight = %s × %s + %s of beam + %s of post = %s", w.Pressure(own), f.Area.Print(w.Style), w.Force(float64(beam)), w.Force(float64(post)), w.Force(float64(f.Own))),
 		fmt.Sprintf("load = %s + %s = %s", w.Force(float64(f.Live)), w.Force(float64(f.Own)), w.Force(float64(f.Load))),
 	}
-	if block.RatedLoad > 0 {
-		f.Working = append(f.Working, fmt.Sprintf("load/rated = %s/%s = %s", w.Force(float64(f.Load)), w.Force(float64(block.RatedLoad)), w.Ratio(float64(f.Rated))))
-	}
-	f.Working = append(f.Working, fmt.Sprintf("under the bed: (load + block + stone)/(%s)² = %s; allowed %s", w.Length(side), w.Pressure(f.OnSoil), w.Pressure(t.job.Site.Soil.Bearing)))
+	onSoil, working := t.support.OnSoil(pier, f.Load)
+	f.OnSoil, f.Working = onSoil, append(f.Working, working...)
 	return f
 }

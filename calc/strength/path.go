@@ -4,41 +4,33 @@ import (
 	"fmt"
 	"strings"
 
+	"pierbook/calc/check"
 	"pierbook/calc/frame"
 	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
 )
 
-// Step is one stage of a load on its way down, with the running sum.
-type Step struct {
-	Part    string // surface, joists, walls, beam, runs on, post, block, stone, soil
-	Adds    measure.Force
-	Sum     measure.Force
-	Working string
-	Check   string // the check that governs the part, such as "bending 0.62"; empty when none
-}
-
 // descent gathers the steps of a path with their running sum.
 type descent struct {
-	steps []Step
+	steps []check.Step
 	sum   measure.Force
 	check func(part string) string
 }
 
 func (d *descent) step(part string, adds measure.Force, working string, values ...any) {
 	d.sum += adds
-	d.steps = append(d.steps, Step{part, adds, d.sum, fmt.Sprintf(working, values...), d.check(part)})
+	d.steps = append(d.steps, check.Step{Part: part, Adds: adds, Sum: d.sum, Working: fmt.Sprintf(working, values...), Check: d.check(part)})
 }
 
 // path follows the load of one pier from the surface to the soil, under the
 // combination that is greatest there. By halves of bays first; what joists and
 // beams that run on, and patterned load, shift to this pier is a step of its own.
-func (t *Trial) path(pier *statics.PierLoad) []Step {
+func (t *Trial) path(pier *statics.PierLoad) []check.Step {
 	p, _ := t.frame.Pier(pier.Name)
 	d := &descent{check: func(part string) string { return t.governs(part, p.Name, t.frame.Lines[p.Line].Name) }}
 	t.pathToPost(d, p, pier)
-	w, block, base := t.Words, t.job.Block.Weight.Weight(), t.job.Block.Base
+	w := t.Words
 	post := measure.Force(t.Loads.Post * pier.Height.Post.Metres())
 	shifted := "members run on: rims, continuity and patterned load"
 	if len(t.in.Patches) > 0 {
@@ -46,11 +38,10 @@ func (t *Trial) path(pier *statics.PierLoad) []Step {
 	}
 	d.step("runs on", pier.Most-post-d.sum, "%s: reaction on the post %s − sum so far %s", shifted, w.Force(float64(pier.Most-post)), w.Force(float64(d.sum)))
 	d.step("post", post, "%s × %s", w.Line(t.Loads.Post), w.Length(pier.Height.Post))
-	onStone := d.sum + block
-	d.step("block", block, "on the stone: %s/(%s)² = %s", w.Force(float64(onStone)), w.Length(base), w.Pressure(onStone.Over(base.Times(base))))
-	side, stone := t.block.Bed(pier)
-	d.step("stone", stone, "%s deep, %s square", w.Length(pier.Height.Stone), w.Length(side))
-	d.step("soil", 0, "%s/(%s)² = %s; allowed %s", w.Force(float64(d.sum)), w.Length(side), w.Pressure(d.sum.Over(side.Times(side))), w.Pressure(t.job.Site.Soil.Bearing))
+	for _, step := range t.support.Path(pier, d.sum) {
+		step.Check = d.check(step.Part)
+		d.steps = append(d.steps, step)
+	}
 	return d.steps
 }
 
@@ -90,11 +81,9 @@ func (t *Trial) pathToPost(d *descent, p frame.Pier, pier *statics.PierLoad) {
 
 // governs names the check with the greatest ratio of a part of the path.
 func (t *Trial) governs(part, pier, line string) string {
-	prefixes := map[string]string{"surface": "surface.", "joists": "joist.", "beam": "beam." + line + ".", "post": "post." + pier + ".",
-		"block": "pier." + pier + ".block", "stone": "pier." + pier + ".stone", "soil": "pier." + pier + ".soil"}
-	prefix, ok := prefixes[part]
+	prefix, ok := map[string]string{"surface": "surface.", "joists": "joist.", "beam": "beam." + line + ".", "post": "post." + pier + "."}[part]
 	if !ok {
-		return ""
+		prefix = "pier." + pier + "." + part
 	}
 	worst, name := measure.Ratio(-1), ""
 	for _, k := range t.Checks {
@@ -108,7 +97,7 @@ func (t *Trial) governs(part, pier, line string) string {
 	return name + " " + worst.Print(t.Words.Style)
 }
 
-// worstPier returns the pier whose block or ground is nearest to its limit.
+// worstPier returns the pier whose support or ground is nearest to its limit.
 func (t *Trial) worstPier() *statics.PierLoad {
 	piers := t.Piers
 	worst := &piers[0]
@@ -119,8 +108,8 @@ func (t *Trial) worstPier() *statics.PierLoad {
 	}
 	ratio := measure.Ratio(0)
 	for i := range piers {
-		for _, k := range t.Checks {
-			if k.Ratio > ratio && (k.ID == "pier."+piers[i].Name+".soil" || k.ID == "pier."+piers[i].Name+".block" || k.ID == "pier."+piers[i].Name+".stone") {
+		for _, step := range t.support.Path(&piers[i], piers[i].Most) {
+			if k, made := check.Find(t.Checks, "pier."+piers[i].Name+"."+step.Part); made && k.Ratio > ratio {
 				worst, ratio = &piers[i], k.Ratio
 			}
 		}

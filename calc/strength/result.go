@@ -4,7 +4,6 @@ import (
 	"pierbook/calc/trade"
 
 	"pierbook/calc/check"
-	"pierbook/calc/timber"
 )
 
 // result gathers what was worked out.
@@ -13,7 +12,7 @@ func (t *Trial) result() *Strength {
 	s := &Strength{
 		Loads: t.Loads.Items, Combinations: t.onPier, First: t.firstLoads(), Piers: t.Piers,
 		Conventions: t.conventions(), Balance: t.balances(), Wind: t.Loads.Wind, Ties: t.anchorage.Ties(), Rules: t.rules,
-		Timber: []timber.Member{t.joist, t.beam, t.post}, Unchecked: t.unchecked, style: t.Words.Style, job: t.job,
+		members: []named{{"joist", t.joist}, {"beam", t.beam}, {"post", t.post}}, support: t.support, symbols: t.standard.Symbols, duration: t.standard.Duration, Unchecked: t.unchecked, style: t.Words.Style, job: t.job,
 		Joist: t.curves(t.joist, t.joists), Beam: t.curves(t.beam, t.beams),
 	}
 	worst := t.worstPier()
@@ -27,16 +26,14 @@ func (t *Trial) result() *Strength {
 func (t *Trial) conventions() []check.Check {
 	apart := check.List{Words: t.Words}
 	for i := range t.frame.Lines {
-		apart.Add(t.beam.ByDeckTable(t.frame, i, t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()))
+		apart.Add(t.beam.ByTable(t.frame, i, t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()))
 	}
 	return apart.Checks
 }
 
 // notes says what was left unchecked.
 func (t *Trial) notes() {
-	if t.job.Block.RatedLoad <= 0 {
-		t.unchecked = append(t.unchecked, "The block itself: no rated load was given; ask its maker.")
-	}
+	t.unchecked = append(t.unchecked, t.support.Unchecked()...)
 	if len(t.in.Heights) == 0 {
 		t.unchecked = append(t.unchecked, "Bracing and the height of block and post: the ground is not known yet; posts are checked at the longest allowed.")
 	}

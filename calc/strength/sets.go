@@ -8,7 +8,6 @@ import (
 	"pierbook/calc/check"
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
-	"pierbook/calc/timber"
 )
 
 // Sets returns loads, checks and what follows from them in the order in which
@@ -46,7 +45,7 @@ func (s *Strength) combinationSet() figure.Set {
 		if piersAlone {
 			where = "piers"
 		}
-		set.Row(strconv.Itoa(i+1), combo.Name, measure.Word(loads), threeDigits(float64(timber.DurationOf(combo))), where)
+		set.Row(strconv.Itoa(i+1), combo.Name, measure.Word(loads), threeDigits(float64(s.duration(combo))), where)
 	}
 	return set
 }
@@ -152,9 +151,6 @@ func ofChecks(name string, checks []check.Check) figure.Set {
 	return set
 }
 
-// adjustments are the factors on design values, in the order of NDS Table 4.3.1.
-var adjustments = []string{"CD", "CM", "Ct", "CL", "CF", "Ci", "Cr", "CP", "Cb"}
-
 // valueSet is the design values of each kind of member with every factor on them,
 // as the check that rules has them.
 func (s *Strength) valueSet() figure.Set {
@@ -165,12 +161,12 @@ func (s *Strength) valueSet() figure.Set {
 		{Key: "adjusted", Means: "adjusted value of %", Formula: "reference × the factors that apply", From: []string{".reference"}},
 		{Key: "check", Means: "check that rules %", Formula: "the greatest ratio of those that take the value"},
 	}}
-	for _, symbol := range adjustments {
+	for _, symbol := range s.symbols {
 		set.Fields = append(set.Fields, figure.Field{Key: symbol, Means: symbol + " on %", Formula: "NDS 2018 Table 4.3.1; a dash where it does not apply"})
 	}
 	for i, v := range s.Values() {
-		row := []measure.Quantity{measure.Word(s.memberWords(v)), figure.Said{Quantity: measure.Word(v.Symbol + ", " + v.What), Memory: v.Memory}, v.Reference, v.Adjusted, measure.Word(v.Check)}
-		for _, symbol := range adjustments {
+		row := []measure.Quantity{measure.Word(s.use(v)), figure.Said{Quantity: measure.Word(v.Symbol + ", " + v.What), Memory: v.Memory}, v.Reference, v.Adjusted, measure.Word(v.Check)}
+		for _, symbol := range s.symbols {
 			factor, applies := v.Factor(symbol)
 			if applies {
 				row = append(row, threeDigits(float64(factor)))
@@ -183,33 +179,21 @@ func (s *Strength) valueSet() figure.Set {
 	return set
 }
 
-// memberWords says what a member is cut from and how it is used, with the source
-// of its values.
-func (s *Strength) memberWords(v timber.Value) string {
-	for _, m := range s.Timber {
-		if m.Name != v.Member {
-			continue
-		}
-		section := m.Section.Size
-		if m.Section.Plies > 1 {
-			section = fmt.Sprintf("%d plies of %s", m.Section.Plies, section)
-		}
-		use := []string{"dry in service", "not incised"}
-		if m.Service.Wet {
-			use[0] = "wet in service"
-		}
-		if m.Service.Incised {
-			use[1] = "incised"
-		}
-		return fmt.Sprintf("%s%ss, %s, %s: %s", strings.ToUpper(v.Member[:1]), v.Member[1:], section, strings.Join(use, ", "), v.Source)
-	}
-	return v.Member
-}
-
 func (s *Strength) uncheckedSet() figure.Set {
 	set := figure.Set{Name: "unchecked", Key: "unchecked"}
 	for i, what := range s.Unchecked {
 		set.Row(strconv.Itoa(i+1), what)
 	}
 	return set
+}
+
+// use says what the member of a value is cut from and how it is used, with the
+// source of its values.
+func (s *Strength) use(v check.Value) string {
+	for _, k := range s.members {
+		if k.name == v.Member {
+			return strings.ToUpper(v.Member[:1]) + v.Member[1:] + "s, " + k.Use() + ": " + v.Source
+		}
+	}
+	return v.Member
 }

@@ -1,6 +1,8 @@
 package strength
 
 import (
+	"slices"
+
 	"pierbook/calc/check"
 	"pierbook/calc/fault"
 	"pierbook/calc/job"
@@ -8,7 +10,6 @@ import (
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
 	"pierbook/calc/support"
-	"pierbook/calc/timber"
 )
 
 // Strength is all that was worked out about loads and what carries them.
@@ -21,17 +22,31 @@ type Strength struct {
 	Conventions  []check.Check      // the deck-table convention, apart from the others
 	Balance      []Balance          // by load case: loads applied and reactions
 	WorstPier    string
-	Path         []Step         // surface to soil at the worst pier
+	Path         []check.Step   // surface to soil at the worst pier
 	Ties         []support.Tie  // anchorage that would be wanted
 	Wind         *loads.Wind    // nil when no wind or no building was given
 	Joist, Beam  *Curves        // of the governing joist and beam line
 	Remedies     []check.Remedy // changes that mend a failing frame, cheapest first
 	Rules        check.Rules
-	Timber       []timber.Member // the values that each kind of member was checked with
-	Unchecked    []string        // what could not be checked, and why
+	Unchecked    []string // what could not be checked, and why
 
-	style measure.Style
-	job   *job.Job
+	style    measure.Style
+	job      *job.Job
+	members  []named
+	support  Support
+	symbols  []string
+	duration func(loads.Combination) measure.Ratio
+}
+
+// named is a kind of member under the name that keys and checks have for it.
+type named struct {
+	name string
+	Member
+}
+
+func (s *Strength) member(name string) Member {
+	at := slices.IndexFunc(s.members, func(n named) bool { return n.name == name })
+	return s.members[at].Member
 }
 
 // Work checks a laid-out frame. It reports a fault for what cannot be worked at
@@ -57,9 +72,9 @@ func (s *Strength) Find(id string) (check.Check, bool) { return check.Find(s.Che
 
 // Values returns the design values of joists, beams and posts, each with the
 // factors of its worst check.
-func (s *Strength) Values() []timber.Value {
-	var all []timber.Value
-	for _, m := range s.Timber {
+func (s *Strength) Values() []check.Value {
+	var all []check.Value
+	for _, m := range s.members {
 		all = append(all, m.DesignValues(s.Checks)...)
 	}
 	return all

@@ -8,6 +8,7 @@ import (
 
 	"pierbook/calc/measure"
 	"pierbook/calc/sample"
+	"pierbook/calc/timber"
 )
 
 // A frame of 12 ft 2 1/2 in drops the joist at 12 ft, since it would all but
@@ -27,7 +28,7 @@ func TestSurfaceIsCheckedOverTheWidestBay(t *testing.T) {
 func TestRepetitiveMembersStandNoWiderThanTheWidestBay(t *testing.T) {
 	j := sample.Shed()
 	j.Frame.Joists.Spacing = 24 * in
-	assert.Equal(t, measure.Ratio(1.15), work(t, j).Timber[0].Values.Repetitive)
+	assert.Equal(t, measure.Ratio(1.15), work(t, j).member("joist").(timber.Member).Values.Repetitive)
 	j.Platform.Length = 146*in + in/2
-	assert.Equal(t, measure.Ratio(1), work(t, j).Timber[0].Values.Repetitive)
+	assert.Equal(t, measure.Ratio(1), work(t, j).member("joist").(timber.Member).Values.Repetitive)
 }

@@ -44,8 +44,9 @@ type Trial struct {
 	store             *statics.Gauges
 	combos            []loads.Combination // without wind, which acts on piers alone
 	onPier            []loads.Combination // all
-	joist, beam, post timber.Member
-	block             support.PierBlock
+	standard          Standard
+	support           Support
+	joist, beam, post Member
 	joists, beams     []statics.Bar // that were looked at
 	anchorage         support.Anchorage
 	unchecked         []string
@@ -57,7 +58,7 @@ func NewTrial(in Input, store *statics.Gauges, depth Depth) *Trial {
 	in.Patches, in.Walls = loads.Placed(j, in.Patches, in.Walls)
 	t := &Trial{in: in, job: j, frame: in.Frame, rules: check.RulesOf(in.Rules, j), heights: statics.Heights{Known: in.Heights, Job: j}, store: store,
 		List: check.List{Words: check.Words{Style: j.Style()}, Quiet: depth != InFull, Hasty: depth == UntilOneFails}}
-	t.block = support.PierBlock{Block: j.Block, Stone: j.Stone, Soil: j.Site.Soil.Bearing, Rules: t.rules, Words: t.Words}
+	t.standard, t.support = standardOf(j), supportOf(j, t.rules, t.Words)
 	return t
 }
 
@@ -87,9 +88,10 @@ func (t *Trial) Prepare() bool {
 	if t.job.Site.Soil.Bearing <= 0 {
 		t.wrong("site.soil", "no soil is given, so nothing is known of what the ground can carry", "name a class of soil: "+presumed()+"; or give its allowable bearing, such as 1500 psf")
 	}
-	t.timber()
-	acting := loads.Input{Job: t.job, Frame: t.frame, Patches: t.in.Patches, Walls: t.in.Walls, Timber: timber.WeightOf(t.job), RiskCategory: t.rules.RiskCategory,
-		TallestPost: t.heights.TallestPost(t.frame), Shares: statics.Shares(t.frame, t.hung()), Quiet: t.Quiet}
+	t.members()
+	seat, _ := t.support.Seat()
+	acting := loads.Input{Job: t.job, Frame: t.frame, Patches: t.in.Patches, Walls: t.in.Walls, Timber: loads.WeightOf(t.job), RiskCategory: t.rules.RiskCategory,
+		Underside: t.heights.TallestPost(t.frame) + seat, Shares: statics.Shares(t.frame, t.hung()), Quiet: t.Quiet}
 	t.Faults.Join(loads.Misplaced(acting))
 	if !t.Faults.Empty() {
 		return false
@@ -112,22 +114,15 @@ func (t *Trial) Prepare() bool {
 // hung tells joists that hang between the beams from those on them.
 func (t *Trial) hung() bool { return t.job.Frame.Joists.Sit == "between_beams" }
 
-// timber resolves the members' design values.
-func (t *Trial) timber() {
+// members resolves the members' design values.
+func (t *Trial) members() {
 	f := t.frame
-	member := func(name, path string, s job.Section, repetitive bool) timber.Member {
-		wood := t.job.Timber
-		if s.Timber != nil {
-			wood, path = *s.Timber, path+".timber"
-		}
-		m, err := timber.NewMember(name, wood, s, repetitive)
-		if err != nil {
-			t.Faults.Add(timber.TimberFault(t.job, path, s.Timber != nil, err))
-		}
+	member := func(name, path string, s job.Section, shared bool) Member {
+		m, faults := t.standard.Member(name, t.job, s, path, shared)
+		t.Faults.Join(faults)
 		return m
 	}
-	near := t.widestBay() <= 24*measure.Inch && len(f.Joists) >= 3
-	t.joist = member("joist", "frame.joists", f.Sections.Joist, near)
+	t.joist = member("joist", "frame.joists", f.Sections.Joist, t.widestBay() <= 24*measure.Inch && len(f.Joists) >= 3)
 	t.beam = member("beam", "frame.beams", f.Sections.Beam, f.Sections.Beam.Plies >= 3)
 	t.post = member("post", "frame.posts", f.Sections.Post, false)
 }
@@ -163,15 +158,12 @@ func (t *Trial) CheckFloor() {
 
 // checkJoists checks joists of which the first is the ordinary one.
 func (t *Trial) checkJoists(joists []statics.Bar) {
-	t.Add(timber.Slenderness(&joists[0]))
-	if !t.hung() {
-		t.Add(t.joist.JoistOverhang(&joists[0]))
-	}
+	t.Add(t.joist.JoistShape(&joists[0], t.hung())...)
 	t.checkLoadedJoists(joists)
 }
 
 func (t *Trial) checkLoadedJoists(joists []statics.Bar) {
-	m, seats := t.joist, t.seats()
+	m, seats := t.joist, t.Floor.JoistSeats()
 	t.worst(joists, func(b *statics.Bar) check.Finding { return m.Bending(b, t.combos) })
 	t.worst(joists, func(b *statics.Bar) check.Finding { return m.Shear(b, t.combos) })
 	t.worst(joists, func(b *statics.Bar) check.Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
@@ -182,14 +174,6 @@ func (t *Trial) checkLoadedJoists(joists []statics.Bar) {
 // worst keeps the finding with the greatest ratio of several members.
 func (t *Trial) worst(bars []statics.Bar, of func(*statics.Bar) check.Finding) {
 	t.AddWorst(len(bars), func(i int) check.Finding { return of(&bars[i]) })
-}
-
-func (t *Trial) seats() []timber.Seat {
-	seats := make([]timber.Seat, len(t.frame.Lines))
-	for i, line := range t.frame.Lines {
-		seats[i] = timber.Seat{Line: line.Name, Long: t.Floor.JoistSeat(i)}
-	}
-	return seats
 }
 
 // CheckLines works and checks the beam lines by falling load. It fails with a
@@ -229,20 +213,21 @@ func (t *Trial) CheckLine(l *statics.LoadedLine) {
 	t.worst(plies, func(b *statics.Bar) check.Finding { return m.OnPost(b, t.combos, t.frame.Sections.Post) })
 	t.worst(plies, func(b *statics.Bar) check.Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
 	t.worst(plies, func(b *statics.Bar) check.Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
-	t.Add(timber.Slenderness(&plies[0]), timber.BeamOverhang(&plies[0]))
+	t.Add(m.BeamShape(&plies[0])...)
 }
 
-// CheckPiers sums the loads of the piers up and checks post, block, stone and soil
-// at every one, in a search the heaviest first.
+// CheckPiers sums the loads of the piers up and checks post, support and ground at
+// every one, in a search the heaviest first.
 func (t *Trial) CheckPiers() {
 	if t.Enough() {
 		return
 	}
 	t.Piers = statics.PierLoads(t.frame, t.Loads, t.Lines, t.heights, t.onPier)
+	_, seat := t.support.Seat()
 	for _, i := range t.heaviestFirst() {
 		p := &t.Piers[i]
-		t.Add(t.post.Column(p, t.onPier), t.post.OnSeat(p, t.onPier, t.block.Block.SeatWidth), t.post.OffCentre(p, t.onPier, t.rules.Eccentricity))
-		t.Add(t.block.Checks(p)...)
+		t.Add(t.post.Column(p, t.onPier), t.post.OnSeat(p, t.onPier, seat), t.post.OffCentre(p, t.onPier, t.rules.Eccentricity))
+		t.Add(t.support.Checks(p)...)
 		t.Add(support.Bracing(p, t.rules.BracedAbove, support.Sideways(p, t.Loads.Wind, len(t.Piers)), t.Words))
 		if t.Enough() {
 			return
@@ -275,8 +260,9 @@ func (t *Trial) CheckWhole() {
 	if w := t.Loads.Wind; w != nil && !t.hung() {
 		t.Add(t.joist.Toenails(w.Greater(), len(t.frame.Joists)*len(t.frame.Lines)))
 	}
-	t.anchorage = support.Anchorage{Frame: t.frame, Wind: t.Loads.Wind, Support: t.block.Block.Weight.Weight(), Seat: t.block.Block.SeatHeight,
-		TallestPost: t.heights.TallestPost(t.frame), Friction: t.rules.StoneFriction, Words: t.Words}
+	seat, _ := t.support.Seat()
+	t.anchorage = support.Anchorage{Frame: t.frame, Wind: t.Loads.Wind, Support: t.support.Weight(), Seat: seat,
+		TallestPost: t.heights.TallestPost(t.frame), Friction: t.support.Friction(), Words: t.Words}
 	if b := t.job.Building; b != nil {
 		t.anchorage.LeastBuilding = b.WeightLeast
 	}

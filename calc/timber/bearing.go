@@ -54,7 +54,7 @@ func overPost(b *statics.Bar, e statics.Envelope, support int, post measure.Leng
 
 // OnBeams checks Fc⊥ where a joist lies on a beam, and the least bearing.
 // Between beams it hangs in hangers, whose capacity is their maker's.
-func (m Member) OnBeams(b *statics.Bar, combos []loads.Combination, seats []Seat, hung bool) check.Finding {
+func (m Member) OnBeams(b *statics.Bar, combos []loads.Combination, seats []statics.Seat, hung bool) check.Finding {
 	w := worstAt{ratio: -1}
 	v := m.Values
 	for n, combo := range combos {
@@ -87,10 +87,4 @@ func (m Member) OnBeams(b *statics.Bar, combos []loads.Combination, seats []Seat
 		}
 		return lines
 	}}
-}
-
-// Seat is how much of a joist lies on the beam of a line, or in a hanger there.
-type Seat struct {
-	Line string
-	Long measure.Length
 }

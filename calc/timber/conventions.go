@@ -12,11 +12,11 @@ import (
 // tableDead is the dead load of the deck-beam tables: 10 psf. IRC 2021 R507.5.
 const tableDead = 10 * measure.PoundPerSquareFt
 
-// ByDeckTable checks a beam line a second time, by the convention that made the
+// ByTable checks a beam line a second time, by the convention that made the
 // published deck-beam tables: simple spans, joists from one side with their
 // overhang, 10 psf dead. The tables know no building on the deck. Live load is
 // that of the floor, or snow where that is more.
-func (m Member) ByDeckTable(f *frame.Frame, line int, live, snow measure.Stress) check.Finding {
+func (m Member) ByTable(f *frame.Frame, line int, live, snow measure.Stress) check.Finding {
 	if m.Values.Class != Dimension {
 		return check.Finding{}
 	}

@@ -12,9 +12,9 @@ import (
 // overhangsFrom is the length from which an overhang's own deflection matters.
 const overhangsFrom = 0.15 // m, 6 in; common practice, no source
 
-// Creep returns Kcr: 1.5 for seasoned timber, 2.0 in wet service. NDS 2018 3.5.2;
+// creep returns Kcr: 1.5 for seasoned timber, 2.0 in wet service. NDS 2018 3.5.2;
 // the wet value is from memory.
-func (m Member) Creep() float64 {
+func (m Member) creep() float64 {
 	if m.Service.Wet {
 		return 2
 	}
@@ -30,7 +30,7 @@ func (m Member) LiveDeflection(b *statics.Bar, present [loads.CaseCount]bool, li
 //
 //	ΔT = Kcr·Δ(lasting) + Δ(short)
 func (m Member) TotalDeflection(b *statics.Bar, present [loads.CaseCount]bool, limit int) check.Finding {
-	return m.deflection(b, present, "total_deflection", "lasting and live deflection of ", limit, m.Creep())
+	return m.deflection(b, present, "total_deflection", "lasting and live deflection of ", limit, m.creep())
 }
 
 func (m Member) deflection(b *statics.Bar, present [loads.CaseCount]bool, id, what string, limit int, lasting float64) check.Finding {

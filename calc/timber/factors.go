@@ -30,7 +30,7 @@ func factor(name, class, width string) float64 {
 
 // Duration is the load-duration factor CD of the shortest-lasting load in a
 // combination. It never goes on E, Emin or Fc⊥. NDS Table 2.3.2.
-type Duration float64
+type Duration = measure.Ratio
 
 // The durations of NDS Table 2.3.2.
 const (
@@ -46,7 +46,7 @@ const (
 
 // DurationOf returns the factor of a combination: that of the load in it that
 // lasts shortest.
-func DurationOf(c loads.Combination) Duration {
+func DurationOf(c loads.Combination) measure.Ratio {
 	switch f := c.Factors; {
 	case f[loads.WindCase] != 0:
 		return TenMinutes

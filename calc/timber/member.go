@@ -105,3 +105,9 @@ func (v Adjusted) Origin() string {
 	}
 	return text
 }
+
+// Resists returns the sagging moment that the member bears under loads of normal
+// duration, its stiffness E'·I, and the factor of creep on lasting loads.
+func (m Member) Resists(b *statics.Bar) (moment measure.Moment, stiffness, creep float64) {
+	return measure.Moment(float64(m.Values.Bending) * b.Modulus()), float64(m.Values.Elastic) * b.Inertia(), m.creep()
+}

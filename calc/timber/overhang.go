@@ -9,9 +9,24 @@ import (
 	"pierbook/calc/statics"
 )
 
-// Slenderness checks depth over width by the rule of NDS 2018 4.4.1: up to 2:1 free,
+// JoistShape checks the slenderness of a joist and, unless it hangs between the
+// beams, how far it stands out past the outer one.
+func (m Member) JoistShape(b *statics.Bar, hung bool) []check.Finding {
+	if hung {
+		return []check.Finding{slenderness(b)}
+	}
+	return []check.Finding{slenderness(b), m.joistOverhang(b)}
+}
+
+// BeamShape checks the slenderness of a beam and how far it stands out past its
+// outer piers.
+func (m Member) BeamShape(b *statics.Bar) []check.Finding {
+	return []check.Finding{slenderness(b), beamOverhang(b)}
+}
+
+// slenderness checks depth over width by the rule of NDS 2018 4.4.1: up to 2:1 free,
 // 4:1 with the ends held, 5:1 with one edge held, 6:1 with bridging besides.
-func Slenderness(b *statics.Bar) check.Finding {
+func slenderness(b *statics.Bar) check.Finding {
 	nominal := func(m float64) float64 { return math.Ceil(m/0.0254 - 1e-9) }
 	ratio := nominal(b.Depth) / nominal(b.Braced)
 	needs := ""
@@ -33,12 +48,12 @@ func Slenderness(b *statics.Bar) check.Finding {
 	}}
 }
 
-// JoistOverhang checks joists that stand out past the outer beam.
+// joistOverhang checks joists that stand out past the outer beam.
 //
 //	a ≤ L/4   and   a·(L + a) ≤ 3·E'·I/(180·220 lb)
 //
 // The rule behind the cantilevers of IRC 2018 R507.6, of which it gives 33 of 36.
-func (m Member) JoistOverhang(b *statics.Bar) check.Finding {
+func (m Member) joistOverhang(b *statics.Bar) check.Finding {
 	parts := b.Gauge.Parts
 	var worst, over, back, allowed float64
 	for i, p := range parts {
@@ -71,9 +86,9 @@ func (m Member) overhangByStiffness(b *statics.Bar, span float64) float64 {
 	return (-span + math.Sqrt(span*span+4*k)) / 2
 }
 
-// BeamOverhang checks that a beam stands out past its last pier by no more than
+// beamOverhang checks that a beam stands out past its last pier by no more than
 // a quarter of the span beside it. IRC 2021 R507.5.
-func BeamOverhang(b *statics.Bar) check.Finding {
+func beamOverhang(b *statics.Bar) check.Finding {
 	parts := b.Gauge.Parts
 	var worst, over, back float64
 	for i, p := range parts {

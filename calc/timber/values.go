@@ -1,44 +1,24 @@
 package timber
 
 import (
-	"slices"
+	"fmt"
 	"strings"
 
 	"pierbook/calc/check"
 	"pierbook/calc/measure"
 )
 
-// Value is one design value of a kind of member with every factor on it, for the
-// check of that kind that comes nearest to its limit.
-type Value struct {
-	Member, What, Symbol string // joist, bending, Fb
-	Reference, Adjusted  measure.TimberStress
-	Factors              []check.Factor // in the order of NDS 2018 Table 4.3.1; those not listed do not apply
-	Check                string         // id of that check, empty when none was made
-	Source               string
-	Memory               bool
-}
-
-// Factor returns a factor by its symbol and whether it applies to the value.
-func (v Value) Factor(symbol string) (measure.Ratio, bool) {
-	at := slices.IndexFunc(v.Factors, func(f check.Factor) bool { return f.Symbol == symbol })
-	if at < 0 {
-		return 0, false
-	}
-	return v.Factors[at].Value, true
-}
-
 // DesignValues returns a member's design values, each with load duration and
 // stability as its worst check has them. Temperature stays ordinary, so Ct is 1
 // (NDS 2018 2.3.3).
 //
 //	F' = F·CD·CM·Ct·CL·CF·Ci·Cr·CP·Cb, as they apply
-func (m Member) DesignValues(checks []check.Check) []Value {
+func (m Member) DesignValues(checks []check.Check) []check.Value {
 	v, r := m.Values, m.Values.Reference
-	var values []Value
+	var values []check.Value
 	add := func(what, symbol, kind string, reference, adjusted measure.Stress, own ...check.Factor) {
 		result, made := worstOf(checks, m.Name, kind)
-		value := Value{Member: m.Name, What: what, Symbol: symbol, Reference: measure.TimberStress(reference), Adjusted: measure.TimberStress(adjusted), Source: v.Origin(), Memory: v.Memory}
+		value := check.Value{Member: m.Name, What: what, Symbol: symbol, Reference: measure.TimberStress(reference), Adjusted: measure.TimberStress(adjusted), Source: v.Origin(), Memory: v.Memory}
 		with := func(symbol string, factor measure.Ratio) {
 			if made && factor > 0 {
 				value.Factors = append(value.Factors, check.Factor{Symbol: symbol, Value: factor})
@@ -78,4 +58,23 @@ func worstOf(checks []check.Check, member, kind string) (check.Check, bool) {
 		}
 	}
 	return worst, worst.ID != ""
+}
+
+// Symbols are the factors on design values, in the order of NDS 2018 Table 4.3.1.
+var Symbols = []string{"CD", "CM", "Ct", "CL", "CF", "Ci", "Cr", "CP", "Cb"}
+
+// Use says what a member is cut from and how it is used.
+func (m Member) Use() string {
+	section := m.Section.Size
+	if m.Section.Plies > 1 {
+		section = fmt.Sprintf("%d plies of %s", m.Section.Plies, section)
+	}
+	use := []string{"dry in service", "not incised"}
+	if m.Service.Wet {
+		use[0] = "wet in service"
+	}
+	if m.Service.Incised {
+		use[1] = "incised"
+	}
+	return section + ", " + strings.Join(use, ", ")
 }

@@ -26,6 +26,65 @@ func (b PierBlock) Checks(p *statics.PierLoad) []check.Finding {
 	return []check.Finding{b.rating(p), b.onStone(p), b.onSoil(p), b.tilted(p), b.tall(p)}
 }
 
+// Seat returns how high the post's foot stands over the bed, and how wide the seat
+// is, 0 when that is not known.
+func (b PierBlock) Seat() (height, width measure.Length) {
+	return b.Block.SeatHeight, b.Block.SeatWidth
+}
+
+// Weight returns the weight of a block.
+func (b PierBlock) Weight() measure.Force { return b.Block.Weight.Weight() }
+
+// Friction returns the allowable friction of the block on its bed.
+func (b PierBlock) Friction() measure.Ratio { return b.Rules.StoneFriction }
+
+// OnSoil returns the pressure under the bed with so much load on the block, and
+// the working of the load against its ratings.
+func (b PierBlock) OnSoil(p *statics.PierLoad, load measure.Force) (measure.Stress, []string) {
+	var working []string
+	w := b.Words
+	if rated := b.Block.RatedLoad; rated > 0 {
+		working = append(working, fmt.Sprintf("load/rated = %s/%s = %s", w.Force(float64(load)), w.Force(float64(rated)), w.Ratio(float64(load/rated))))
+	}
+	side, stone := b.bed(p)
+	q := (load + b.Weight() + stone).Over(side.Times(side))
+	return q, append(working, fmt.Sprintf("under the bed: (load + block + stone)/(%s)² = %s; allowed %s", w.Length(side), w.Pressure(q), w.Pressure(b.Soil)))
+}
+
+// Path follows a load from the block down to the soil.
+func (b PierBlock) Path(p *statics.PierLoad, load measure.Force) []check.Step {
+	w, base, block := b.Words, b.Block.Base, b.Weight()
+	side, stone := b.bed(p)
+	onStone := load + block
+	onSoil := onStone + stone
+	return []check.Step{
+		{Part: "block", Adds: block, Sum: onStone, Working: fmt.Sprintf("on the stone: %s/(%s)² = %s", w.Force(float64(onStone)), w.Length(base), w.Pressure(onStone.Over(base.Times(base))))},
+		{Part: "stone", Adds: stone, Sum: onSoil, Working: fmt.Sprintf("%s deep, %s square", w.Length(p.Height.Stone), w.Length(side))},
+		{Part: "soil", Sum: onSoil, Working: fmt.Sprintf("%s/(%s)² = %s; allowed %s", w.Force(float64(onSoil)), w.Length(side), w.Pressure(onSoil.Over(side.Times(side))), w.Pressure(b.Soil))},
+	}
+}
+
+// Rests names what a kind of check of the block rests on.
+func (b PierBlock) Rests(pier, kind string) (keys []string, known bool) {
+	key := "pier." + pier
+	keys, known = map[string][]string{
+		"block":     {key + ".reaction", "block.rated_load"},
+		"stone":     {key + ".reaction", "block.weight", "block.base", "design.stone_bearing"},
+		"soil":      {key + ".reaction", "block.weight", "block.base", "stone.margin", key + ".stone", "site.soil.bearing"},
+		"eccentric": {key + ".reaction", "rule.eccentricity", "block.base", key + ".stone", "design.stone_bearing", "site.soil.bearing"},
+		"height":    {key + ".post", "block.seat_height", "design.not_sized_above"},
+	}[kind]
+	return keys, known
+}
+
+// Unchecked says what could not be checked of the block.
+func (b PierBlock) Unchecked() []string {
+	if b.Block.RatedLoad > 0 {
+		return nil
+	}
+	return []string{"The block itself: no rated load was given; ask its maker."}
+}
+
 // rating checks the load on a block against what its maker rates it for.
 func (b PierBlock) rating(p *statics.PierLoad) check.Finding {
 	rated := b.Block.RatedLoad
@@ -42,21 +101,21 @@ func (b PierBlock) rating(p *statics.PierLoad) check.Finding {
 // onStone checks the pressure of the block's base on the compacted stone.
 func (b PierBlock) onStone(p *statics.PierLoad) check.Finding {
 	base := b.Block.Base
-	load := p.Most + b.Block.Weight.Weight()
+	load := p.Most + b.Weight()
 	q := load.Over(base.Times(base))
 	result := check.Check{ID: "pier." + p.Name + ".stone", What: "pressure of the block at " + p.Name + " on the stone", Demand: q, Capacity: b.Rules.StoneBearing, Ratio: measure.Ratio(q / b.Rules.StoneBearing),
 		Combination: p.Combination, Clause: "IBC 2012 Table 1806.2, gravel; compacted bed"}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{
-			fmt.Sprintf("P + block = %s + %s = %s", t.Force(float64(p.Most)), t.Force(float64(b.Block.Weight.Weight())), t.Force(float64(load))),
+			fmt.Sprintf("P + block = %s + %s = %s", t.Force(float64(p.Most)), t.Force(float64(b.Weight())), t.Force(float64(load))),
 			fmt.Sprintf("q = P/B² = %s/(%s)² = %s; allowed %s; ratio %s", t.Force(float64(load)), t.Length(base), t.Pressure(q), t.Pressure(b.Rules.StoneBearing), t.Ratio(float64(result.Ratio))),
 		}
 	}}
 }
 
-// Bed returns the side of the square of soil that carries a pier: the base and
+// bed returns the side of the square of soil that carries a pier: the base and
 // the stone's depth, at most the hole's width, and the weight of that stone.
-func (b PierBlock) Bed(p *statics.PierLoad) (side measure.Length, stone measure.Force) {
+func (b PierBlock) bed(p *statics.PierLoad) (side measure.Length, stone measure.Force) {
 	z, base := p.Height.Stone, b.Block.Base
 	side = min(base+z, base+2*b.Stone.Margin)
 	density := b.Stone.Density
@@ -69,8 +128,8 @@ func (b PierBlock) Bed(p *statics.PierLoad) (side measure.Length, stone measure.
 // onSoil checks the pressure under the bed, spread 2:1 through the stone, with
 // the weights of block and stone: gross pressure against allowable bearing.
 func (b PierBlock) onSoil(p *statics.PierLoad) check.Finding {
-	side, stone := b.Bed(p)
-	block := b.Block.Weight.Weight()
+	side, stone := b.bed(p)
+	block := b.Weight()
 	load := p.Most + block + stone
 	q, allowed := load.Over(side.Times(side)), b.Soil
 	result := check.Check{ID: "pier." + p.Name + ".soil", What: "pressure on the soil under the bed at " + p.Name, Demand: q, Capacity: allowed, Ratio: measure.Ratio(q / allowed),
@@ -90,8 +149,8 @@ func (b PierBlock) onSoil(p *statics.PierLoad) check.Finding {
 //	q = P/B²·(1 + 6·e/B) for e ≤ B/6
 func (b PierBlock) tilted(p *statics.PierLoad) check.Finding {
 	e, base := b.Rules.Eccentricity, b.Block.Base
-	side, stone := b.Bed(p)
-	load := p.Most + b.Block.Weight.Weight()
+	side, stone := b.bed(p)
+	load := p.Most + b.Weight()
 	edge := func(total measure.Force, wide measure.Length) measure.Stress {
 		if e.Metres() > wide.Metres()/6 { // part of the base lifts: 2P/(3·B·(B/2 − e))
 			return measure.Stress(2 * float64(total) / (3 * wide.Metres() * math.Max(1e-6, wide.Metres()/2-e.Metres())))
