@@ -14,6 +14,8 @@ type caution struct {
 	condition                     condition
 }
 
+func (c caution) key() string { return c.id }
+
 // The signal words, by outcome: DANGER will kill or maim, WARNING could,
 // CAUTION hurts less, NOTICE is for damage to things alone.
 //
@@ -35,18 +37,16 @@ func (r *recorder) readCautions() {
 			source: rec.text("source"), read: rec.text("read"),
 			text: rec.fields["text"], condition: r.conditionOf(rec),
 		}
-		r.book.cautions = layer(r, r.book.cautions, c, rec, "caution", func(c caution) string { return c.id })
+		r.book.cautions = layer(r, r.book.cautions, c, rec, "caution")
 	}
 }
 
 func (r *recorder) oneCaution(b block) {
-	i := slices.IndexFunc(r.book.cautions, func(c caution) bool { return c.id == b.argument.text() })
-	if i < 0 {
-		r.wrong(b.argument, fmt.Sprintf("there is no caution %q", b.argument.text()),
-			didYouMean(b.argument.text(), r.book.cautionIDs(), "write the id of a caution in cautions.txt"))
+	c, known := named(r, b.argument, r.book.cautions, "caution")
+	if !known {
 		return
 	}
-	r.caution(r.book.cautions[i])
+	r.caution(c)
 }
 
 func (r *recorder) cautionsOfStage(b block) {
@@ -101,14 +101,6 @@ func (r *recorder) source(source, read string) {
 		}
 	}
 	r.html("</p>")
-}
-
-func (b *Book) cautionIDs() []string {
-	var ids []string
-	for _, c := range b.cautions {
-		ids = append(ids, c.id)
-	}
-	return ids
 }
 
 func (b *Book) stages() []string {

@@ -1,10 +1,5 @@
 package content
 
-import (
-	"fmt"
-	"slices"
-)
-
 // question is something that only an authority, a licensed trade, a utility or
 // a neighbour can answer. The binder asks and records; it never answers.
 type question struct {
@@ -12,6 +7,8 @@ type question struct {
 	fields    map[string]span
 	condition condition
 }
+
+func (q question) key() string { return q.id }
 
 // readQuestions reads the file of questions for the authorities.
 func (r *recorder) readQuestions() {
@@ -26,19 +23,17 @@ func (r *recorder) readQuestions() {
 		if _, usual := rec.fields["default"]; usual && r.need(rec, "source", "read") {
 			r.oneOf(rec, "read", readLevels...)
 		}
-		r.book.questions = layer(r, r.book.questions, q, rec, "question", func(q question) string { return q.id })
+		r.book.questions = layer(r, r.book.questions, q, rec, "question")
 	}
 }
 
 func (r *recorder) oneQuestion(b block) {
-	i := slices.IndexFunc(r.book.questions, func(q question) bool { return q.id == b.argument.text() })
-	if i < 0 {
-		r.wrong(b.argument, fmt.Sprintf("there is no question %q", b.argument.text()),
-			didYouMean(b.argument.text(), r.book.QuestionIDs(), "write the id of a question in questions.txt"))
+	q, known := named(r, b.argument, r.book.questions, "question")
+	if !known {
 		return
 	}
-	r.page.asks = append(r.page.asks, r.book.questions[i].id)
-	r.question(r.book.questions[i])
+	r.page.asks = append(r.page.asks, q.id)
+	r.question(q)
 }
 
 // allQuestions records all questions, or those that no block of the book names,
@@ -104,9 +99,5 @@ func (r *recorder) question(q question) {
 // QuestionIDs returns the ids of all questions, which are the keys that a
 // job's answers go by.
 func (b *Book) QuestionIDs() []string {
-	var ids []string
-	for _, q := range b.questions {
-		ids = append(ids, q.id)
-	}
-	return ids
+	return ids(b.questions)
 }

@@ -63,34 +63,29 @@ type link struct {
 // readSheetBlock reads the block named sheet that begins a page: one word,
 // blanks, then the rest of the line.
 func (r *recorder) readSheetBlock(f fence) {
-	seen := map[string]bool{}
+	facts := record{fields: map[string]span{}}
 	for _, line := range f.lines {
 		if line.empty() {
 			continue
 		}
-		first, rest := line.word()
-		word := first.text()
-		if seen[word] {
-			r.wrong(first, fmt.Sprintf("%q stands twice in the sheet block", word), "take one away")
+		if word := r.field(&facts, line, sheetBlock); word != "" && !facts.fields[word].empty() {
+			r.sheetWord(word, facts.fields[word])
 		}
-		seen[word] = true
-		if rest.empty() {
-			r.wrong(line, fmt.Sprintf("%q has nothing after it", word), "write the rest of the line, or take the word away")
-			continue
-		}
-		r.sheetWord(first, rest)
 	}
 	for _, word := range []string{"title", "kind"} {
-		if !seen[word] {
+		if _, given := facts.fields[word]; !given {
 			r.wrong(f.info, "the sheet block has no "+word, "every page has a title and a kind")
 		}
 	}
 }
 
-var sheetWords = []string{"title", "kind", "people", "time", "tools", "needs", "feeds", "overnight", "when", "paper"}
+var sheetBlock = form{
+	words: []string{"title", "kind", "people", "time", "tools", "needs", "feeds", "overnight", "when", "paper"},
+	file:  "the sheet block", one: "the sheet block", another: "take one away",
+}
 
-func (r *recorder) sheetWord(first, rest span) {
-	p, word := r.page, first.text()
+func (r *recorder) sheetWord(word string, rest span) {
+	p := r.page
 	switch word {
 	case "title":
 		p.title = r.pieces(rest)
@@ -121,8 +116,6 @@ func (r *recorder) sheetWord(first, rest span) {
 		if !p.wide && rest.text() != "portrait" {
 			r.wrong(rest, fmt.Sprintf("%q is not a way to turn the paper", rest.text()), "write landscape, or leave the line out")
 		}
-	default:
-		r.wrong(first, fmt.Sprintf("%q is not a word of the sheet block", word), "write one of "+strings.Join(sheetWords, ", "))
 	}
 }
 

@@ -7,10 +7,11 @@ import (
 	"pierbook/calc/fault"
 )
 
-// syntaxFaults says where a file cannot be read. The reader of the language
-// names the line where it gave up, often one line off and without a column, so
-// the lines are looked at here for the slips that people make. What it said is
-// passed on only when none of them is found.
+// syntaxFaults returns why a file cannot be read. The reader of the language names
+// the line where it gave up, often one line off and never a column, in words
+// about mappings and scalars. A builder needs the place and the remedy, so the
+// lines are gone through here for the slips that people make; see [lookout]. What
+// the reader said is passed on only when none of them is found.
 func syntaxFaults(src *source, message string) fault.List {
 	near := lineOf(message)
 	look := lookout{src: src}
