@@ -8,7 +8,7 @@ import (
 )
 
 func TestThingsOfWhichATableSaysTheSameStandTogether(t *testing.T) {
-	got := alike([][]Cell{Text("A1", "8″", "bed 5″"), Text("A2", "8″", "bed 5″"), Text("A3", "8″", "floor +2″"), Text("A4", "8″", "bed 5″"), Text("B1", "9″", "bed 5″")})
+	got := alike([][]Cell{texts("A1", "8″", "bed 5″"), texts("A2", "8″", "bed 5″"), texts("A3", "8″", "floor +2″"), texts("A4", "8″", "bed 5″"), texts("B1", "9″", "bed 5″")})
 	var rows []string
 	for _, row := range got {
 		var cells []string

@@ -45,15 +45,6 @@ type Cell struct {
 	Memory  bool // carries the mark of something known from memory
 }
 
-// Text returns plain cells.
-func Text(texts ...string) []Cell {
-	cells := make([]Cell, len(texts))
-	for i, text := range texts {
-		cells[i].Text = text
-	}
-	return cells
-}
-
 // Group is a number of rows that are kept on one page, such as the rows of one
 // beam line. Its name stands over them.
 type Group struct {

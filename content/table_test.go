@@ -31,5 +31,14 @@ func TestTable(t *testing.T) {
 `
 	assert.Equal(t, want, string(table.For(Call{Number: "7.2", Caption: "Posts &amp; <em>all</em>", Words: "Posts & all"})))
 	assert.Empty(t, Table{Head: table.Head}.For(Call{}))
-	assert.Panics(t, func() { Table{Head: table.Head, Rows: [][]Cell{Text("one")}}.For(Call{}) })
+	assert.Panics(t, func() { Table{Head: table.Head, Rows: [][]Cell{texts("one")}}.For(Call{}) })
+}
+
+// texts are plain cells.
+func texts(texts ...string) []Cell {
+	cells := make([]Cell, len(texts))
+	for i, text := range texts {
+		cells[i].Text = text
+	}
+	return cells
 }

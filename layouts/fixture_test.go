@@ -71,7 +71,7 @@ func fixtureBlocks(name string) content.Blocks {
 			pier := fmt.Sprintf("%s%d", line, i)
 			holeRows = append(holeRows, []content.Cell{{Text: pier, Kind: content.Head}, {Text: fmt.Sprintf("%d 1/2", 4+i)}, {Text: "4"}, {Text: "20"}, {Kind: content.Blank, Text: "depth dug at " + pier}, {Kind: content.Blank, Text: "what was found at " + pier}})
 			postRows = append(postRows, []content.Cell{{Text: pier, Kind: content.Head}, {Text: "estimated", Assumed: i == 2, Memory: i == 3}, {Text: "−12 3/16"}, {Text: fmt.Sprintf("%d 7/16", 3+i), Strong: i == 5}, {Kind: content.Tick}})
-			levels.Rows = append(levels.Rows, content.Text(pier, "4′ 2 1/4″", "4′ 9″", "", "6 3/4″", "−6 3/4″", name))
+			levels.Rows = append(levels.Rows, texts(pier, "4′ 2 1/4″", "4′ 9″", "", "6 3/4″", "−6 3/4″", name))
 		}
 		holes.Groups = append(holes.Groups, content.Group{Name: "Line " + line, Rows: holeRows})
 		posts.Groups = append(posts.Groups, content.Group{Name: "Line " + line, Rows: postRows})
@@ -85,7 +85,7 @@ func fixtureBlocks(name string) content.Blocks {
 	return content.Blocks{
 		"drawing": {Names: []string{"pier"}, Make: ruler},
 		"table":   {Names: []string{"holes", "posts", "levels"}, Make: func(c content.Call) template.HTML { return tables[c.Argument].For(c) }},
-		"parts":   {Names: []string{"posts"}, Make: content.Table{Head: []content.Column{{Text: "Part"}, {Text: "Count", Align: content.Right}}, Rows: [][]content.Cell{content.Text("Post, 4×4", "15")}}.For},
+		"parts":   {Names: []string{"posts"}, Make: content.Table{Head: []content.Column{{Text: "Part"}, {Text: "Count", Align: content.Right}}, Rows: [][]content.Cell{texts("Post, 4×4", "15")}}.For},
 		"form":    {Names: []string{"post"}, Make: form.For},
 	}
 }
@@ -109,4 +109,13 @@ func fixtureHTML(t testing.TB, name string) []byte {
 	var b bytes.Buffer
 	require.NoError(t, WriteBinder(&b, fixtureBinder(t, name)))
 	return b.Bytes()
+}
+
+// texts are plain cells.
+func texts(texts ...string) []content.Cell {
+	cells := make([]content.Cell, len(texts))
+	for i, text := range texts {
+		cells[i].Text = text
+	}
+	return cells
 }

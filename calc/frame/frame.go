@@ -86,12 +86,6 @@ type Pier struct {
 	TributaryWidth measure.Length
 }
 
-// Corner says whether p is one of the four outer piers of f.
-func (f *Frame) Corner(p Pier) bool {
-	last := len(f.Lines) - 1
-	return (p.Line == 0 || p.Line == last) && (p.Number == 1 || p.Number == f.PerLine(p.Line))
-}
-
 // PerLine returns how many piers stand under a line.
 func (f *Frame) PerLine(line int) int {
 	n := 0

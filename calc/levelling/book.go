@@ -91,9 +91,6 @@ type Run struct {
 	Allowed    measure.Length // job's allowance for one set-up × √Count
 }
 
-// Within says whether the misclosure is inside its limit.
-func (r Run) Within() bool { return r.Misclosure.Abs() <= r.Allowed }
-
 // PointHeight is the height of a point from all sights on it.
 type PointHeight struct {
 	Name   string

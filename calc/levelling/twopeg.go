@@ -27,11 +27,6 @@ func (p PegTest) Error(over measure.Length) measure.Length {
 // RightB returns what B ought to read from the second stand.
 func (p PegTest) RightB() measure.Length { return p.FarB - p.Error(p.ToB) }
 
-// Passes says whether the error over a distance is inside a limit for it. A
-// builder's level is in order up to 3 mm in 30 m, a finer one up to 2 mm
-// (common practice, no source).
-func (p PegTest) Passes(limit, over measure.Length) bool { return p.Error(over).Abs() <= limit }
-
 // TurnAbout is the check of a laser: mark a far wall, turn the tool half round,
 // mark again.
 type TurnAbout struct {
@@ -50,9 +45,6 @@ func (t TurnAbout) Error() measure.Length { return t.Gap.Abs().Part(1, 2) }
 func (t TurnAbout) Allowed(tool job.Instrument) measure.Length {
 	return 2 * offBy(tool, t.Distance)
 }
-
-// Passes says whether the marks lie inside the gap allowed.
-func (t TurnAbout) Passes(tool job.Instrument) bool { return t.Gap.Abs() <= t.Allowed(tool) }
 
 // Expected returns the reading on the far peg that a true instrument gives near
 // the first: its reading there and the difference from the middle.

@@ -14,8 +14,6 @@ type kind struct {
 }
 
 var (
-	areaKind = kind{"an area", "write an area with its unit, such as 32 ft2 or 3 m2", map[string]float64{
-		"ft2": float64(SquareFoot), "sq ft": float64(SquareFoot), "sf": float64(SquareFoot), "m2": 1, "sq m": 1}, 0}
 	volumeKind = kind{"a volume", "write a volume with its unit, such as 1/2 yd3 or 0.5 m3", map[string]float64{
 		"yd3": float64(CubicYard), "cu yd": float64(CubicYard), "cy": float64(CubicYard), "yd": float64(CubicYard),
 		"ft3": float64(CubicFoot), "cu ft": float64(CubicFoot), "m3": 1, "cu m": 1, "l": 1e-3, "litres": 1e-3, "liters": 1e-3}, 0}
@@ -28,10 +26,6 @@ var (
 		"psf": float64(PoundPerSquareFt), "lb/ft2": float64(PoundPerSquareFt), "ksf": 1000 * float64(PoundPerSquareFt),
 		"psi": float64(PoundPerSquareIn), "lb/in2": float64(PoundPerSquareIn), "ksi": 1000 * float64(PoundPerSquareIn),
 		"pa": 1, "n/m2": 1, "kpa": 1e3, "kn/m2": 1e3, "mpa": 1e6, "n/mm2": 1e6, "mn/m2": 1e6, "gpa": 1e9, "kn/mm2": 1e9, "kg/m2": StandardGravity}, 0}
-	lineLoadKind = kind{"a load on a line", "write it with its unit, such as 80 plf or 1.2 kN/m", map[string]float64{
-		"plf": float64(PoundForce) / 0.3048, "lb/ft": float64(PoundForce) / 0.3048, "n/m": 1, "kn/m": 1000}, 0}
-	momentKind = kind{"a moment", "write it with its unit, such as 900 ft lb or 1.2 kN m", map[string]float64{
-		"ft lb": float64(PoundForce) * 0.3048, "lb ft": float64(PoundForce) * 0.3048, "in lb": float64(PoundForce) * 0.0254, "n m": 1, "kn m": 1000}, 0}
 	densityKind = kind{"a density", "write it with its unit, such as 35 pcf or 560 kg/m3", map[string]float64{
 		"pcf": float64(PoundPerCubicFoot), "lb/ft3": float64(PoundPerCubicFoot), "lb/yd3": float64(PoundPerCubicFoot) / 27, "kg/m3": 1}, 0}
 	speedKind = kind{"a speed", "write it with its unit, such as 115 mph or 51 m/s", map[string]float64{
@@ -80,9 +74,6 @@ func (k kind) wrong(text, what string) error {
 	return &ParseError{fmt.Sprintf("%q %s", text, what), k.remedy}
 }
 
-// ParseArea reads ft2, sq ft, m2.
-func ParseArea(text string) (Area, error) { v, err := areaKind.parse(text); return Area(v), err }
-
 // ParseVolume reads yd3, ft3, m3 and litres, as in 1/2 yd3.
 func ParseVolume(text string) (Volume, error) {
 	v, err := volumeKind.parse(text)
@@ -99,18 +90,6 @@ func ParseForce(text string) (Force, error) { v, err := forceKind.parse(text); r
 func ParseStress(text string) (Stress, error) {
 	v, err := stressKind.parse(text)
 	return Stress(v), err
-}
-
-// ParseLineLoad reads plf, lb/ft, N/m, kN/m.
-func ParseLineLoad(text string) (LineLoad, error) {
-	v, err := lineLoadKind.parse(text)
-	return LineLoad(v), err
-}
-
-// ParseMoment reads ft lb, in lb, N m, kN m.
-func ParseMoment(text string) (Moment, error) {
-	v, err := momentKind.parse(text)
-	return Moment(v), err
 }
 
 // ParseDensity reads pcf, lb/ft3, lb/yd3, kg/m3.

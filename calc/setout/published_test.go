@@ -259,7 +259,7 @@ func TestRackedRectangles(t *testing.T) {
 		long, short := inches(in["d_long"]), inches(in["d_short"])
 		slide := Slide(inches(in["base"]), long, short)
 		assert.InDelta(t, want["slide_exact"], slide.Inches(), e.Tolerance)
-		back := RackedBy(inches(in["base"]), inches(in["side"]), slide)
+		back := rackedBy(inches(in["base"]), inches(in["side"]), slide)
 		assert.InDelta(t, in["d_long"], back.Long.Inches(), e.Tolerance)
 		assert.InDelta(t, in["d_short"], back.Short.Inches(), e.Tolerance)
 		r := Rectangle{Length: inches(in["base"]), Width: inches(in["side"])}

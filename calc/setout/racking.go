@@ -28,18 +28,6 @@ func Slide(held, long, short measure.Length) measure.Length {
 	return measure.FromMetres((l - s) * (l + s) / (4 * held.Metres()))
 }
 
-// RackedBy returns the diagonals of a frame with true sides a (held) and b
-// whose far side has slid by s, and the row of the table it makes.
-//
-//	d² = (a ± s)² + b² − s²
-func RackedBy(a, b, slide measure.Length) Racked {
-	am, bm, sm := a.Metres(), b.Metres(), slide.Metres()
-	height := bm*bm - sm*sm
-	long := measure.FromMetres(math.Sqrt((am+sm)*(am+sm) + height))
-	short := measure.FromMetres(math.Sqrt((am-sm)*(am-sm) + height))
-	return Racked{Difference: long - short, Slide: slide, Long: long, Short: short}
-}
-
 // RackingTable returns a row for each difference from one step up to most. The
 // held side is the length; the slide is exact.
 //

@@ -27,7 +27,7 @@ func TestRackingTableIsExact(t *testing.T) {
 		}
 		for _, row := range RackingTable(r, measure.Inch/4, 2*measure.Inch) {
 			assert.InDelta(t, float64(row.Slide), float64(Slide(r.Length, row.Long, row.Short)), 4)
-			made := RackedBy(r.Length, r.Width, row.Slide)
+			made := rackedBy(r.Length, r.Width, row.Slide)
 			assert.InDelta(t, float64(row.Difference), float64(made.Difference), 4)
 		}
 	})
@@ -63,4 +63,16 @@ func TestBatterBoardsClearTheHoles(t *testing.T) {
 	assert.Equal(t, 4*measure.Foot+8*measure.Inch, b.Offset)
 	assert.Equal(t, 25*measure.Foot+4*measure.Inch, b.StringLong)
 	assert.Equal(t, 4*measure.Foot, BatterBoards(sixteenByTwelve, -measure.Inch, measure.Imperial).Offset)
+}
+
+// rackedBy returns the diagonals of a frame with true sides a (held) and b
+// whose far side has slid by s, and the row of the table it makes.
+//
+//	d² = (a ± s)² + b² − s²
+func rackedBy(a, b, slide measure.Length) Racked {
+	am, bm, sm := a.Metres(), b.Metres(), slide.Metres()
+	height := bm*bm - sm*sm
+	long := measure.FromMetres(math.Sqrt((am+sm)*(am+sm) + height))
+	short := measure.FromMetres(math.Sqrt((am-sm)*(am-sm) + height))
+	return Racked{Difference: long - short, Slide: slide, Long: long, Short: short}
 }
