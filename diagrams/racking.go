@@ -55,16 +55,16 @@ func (r Racking) sheet(style measure.Style) *kit.Sheet {
 	if r.Length <= 0 || r.Width <= 0 {
 		return blankSheet(r, "No rectangle to square yet")
 	}
-	across, head := pageWidth/2-2*rackingLean-24, rackingHead
+	across, least, head := pageWidth/2-2*rackingLean-24, 44.0, rackingHead
 	if r.Measured {
-		across = 92
+		across, least = 92, 52 // two diagonals in feet and sixteenths stand side by side
 	}
 	if r.ofStrings() {
 		head = stringsHead
 	}
 	around := head + rackingBelow + 4
 	c := kit.Fit(r.Length, r.Width, across, r.room(46, around, 22))
-	wide, high := max(c.Long(r.Length), 44), max(c.Long(r.Width), 22)
+	wide, high := max(c.Long(r.Length), least), max(c.Long(r.Width), 22)
 	s := newSheet(r, around+high)
 	middle := head + high/2
 	if !r.LinesGoLeft { // the far side is below, with all that stands beyond it
