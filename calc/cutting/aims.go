@@ -13,8 +13,7 @@ import (
 type solver struct {
 	*model
 	kerf    int64 // in units of the model
-	nodes   int
-	further bool // aims after the first are to be sought
+	further bool  // aims after the first are to be sought
 	best    *layout
 	cost    int64
 	sticks  int64
@@ -97,7 +96,7 @@ func (s *solver) leastCost() error {
 	}
 	quick := t.quickBound()
 	t.floor = quick.bound
-	a := t.answer(start, s.nodes)
+	a := t.answer(start)
 	if a.best == nil {
 		if a.closed {
 			return ErrTooLittle
@@ -125,7 +124,7 @@ func (s *solver) fewestSticks() {
 		t := s.task(s.prices())
 		t.limits = []limit{{s.buys(), s.sticks - 1}}
 		t.target, t.floor = s.cost, s.cost
-		a := s.answer(t, nil, s.base, nodes)
+		a := s.answer(t, nil, s.base)
 		nodes += a.nodes
 		if a.best == nil {
 			proven = a.closed
@@ -166,9 +165,9 @@ func (s *solver) longestOffcut() {
 	lengths := s.offcuts()
 	low := sort.Search(len(lengths), func(i int) bool { return lengths[i] > s.longest })
 	nodes, ruled := 0, len(lengths) // from here on no length is possible
-	for high := len(lengths); low < high && nodes < s.nodes; {
+	for high := len(lengths); low < high && !s.over(); {
 		at := (low + high) / 2
-		a := s.keeping(lengths[at], nodes)
+		a := s.keeping(lengths[at])
 		nodes += a.nodes
 		if a.best != nil {
 			s.best = a.best.dropLast(s.model)
@@ -186,7 +185,7 @@ func (s *solver) longestOffcut() {
 		bound = lengths[ruled-1]
 	}
 	reached := ByClosedSearch
-	if nodes == 0 {
+	if bound == s.longest && nodes == 0 {
 		reached = ByCount // all that is left of the sticks lies in one piece
 	}
 	s.proofs = append(s.proofs, Proof{
@@ -195,7 +194,7 @@ func (s *solver) longestOffcut() {
 }
 
 // keeping looks for a plan that keeps an offcut of the length.
-func (s *solver) keeping(length int64, spent int) *search {
+func (s *solver) keeping(length int64) *search {
 	m := *s.model
 	m.kinds = append(slices.Clone(s.kinds), kind{take: length + s.kerf, need: 1})
 	t := m.task(s.prices())
@@ -207,10 +206,10 @@ func (s *solver) keeping(length int64, spent int) *search {
 	t.target, t.floor = s.cost, s.cost
 	if s.base != nil {
 		if special, ok := s.special(length + s.kerf); ok {
-			return s.answer(t, nil, slices.Concat(s.base, special), spent)
+			return s.answer(t, nil, slices.Concat(s.base, special))
 		}
 	}
-	return s.answer(t, nil, nil, spent)
+	return s.answer(t, nil, nil)
 }
 
 // gather lists all the patterns that a plan of the least cost can hold, from
@@ -244,19 +243,18 @@ func (s *solver) special(take int64) ([]pattern, bool) {
 }
 
 // answer searches among the patterns listed, or among all when there is no
-// list, with what is left of the nodes for the aim.
-func (s *solver) answer(t *task, start *layout, list []pattern, spent int) *search {
-	limit := max(s.nodes-spent, 1)
+// list.
+func (s *solver) answer(t *task, start *layout, list []pattern) *search {
 	if list == nil {
-		return t.answer(start, limit)
+		return t.answer(start)
 	}
-	a := &search{task: t, limit: limit, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
+	a := &search{task: t, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
 	if start != nil {
 		a.offer(start)
 	}
 	if !a.done() {
 		run := func() bool { return newListed(a, newMaster(t), list, math.MinInt64/4).run() }
-		a.closed = a.within(firstBudget, run) || a.inRounds(run)
+		a.closed = a.within(firstBudget, run) || a.done() || a.inRounds(run)
 	}
 	return a
 }
@@ -297,6 +295,7 @@ func (m *model) sums(room int64) []int64 {
 					grown = append(grown, sum+k.take)
 				}
 			}
+			m.use(20 * len(grown))
 			slices.Sort(grown)
 			grown = slices.Compact(grown)
 			if len(grown) == len(sums) {

@@ -12,7 +12,7 @@ import "math"
 // number n, f(x) is x·n when x·(n+1)/room is whole and ⌊x·(n+1)/room⌋·room
 // otherwise, of n·room (S.P. Fekete and J. Schepers, 2001). Both from memory.
 func (t *task) quickBound() certificate {
-	best := certificate{}
+	best := t.byLength()
 	if len(t.shelves) != 1 || t.shelves[0].most < unlimited {
 		return best
 	}
@@ -42,6 +42,33 @@ func (t *task) quickBound() certificate {
 		try(n*room, func(x int64) int64 { return rounded(x, n, room) })
 	}
 	return best
+}
+
+// byLength returns the bound by the cheapest stick for its length: each piece is
+// worth what its length costs there. Sticks on hand are worth their length.
+func (t *task) byLength() certificate {
+	c := certificate{scale: t.scaling()}
+	rate := int64(math.MaxInt64)
+	for j, s := range t.shelves {
+		if s.bought {
+			rate = min(rate, t.weight[j]*c.scale/s.room)
+		}
+	}
+	if rate == math.MaxInt64 {
+		rate = 0 // nothing can be bought
+	}
+	for _, k := range t.kinds {
+		c.dual = append(c.dual, k.take*rate)
+		c.exact += k.take * rate * int64(k.need)
+	}
+	for j, s := range t.shelves {
+		c.yields = append(c.yields, t.weight[j]*c.scale)
+		if !s.bought {
+			c.exact -= s.room * rate * min(int64(s.most), t.mostSticks(j))
+		}
+	}
+	c.bound = max(0, ceilDivide(c.exact, c.scale))
+	return c
 }
 
 func threshold(x, a, room int64) int64 {

@@ -157,6 +157,7 @@ type state struct {
 func (m *master) keep() *state {
 	b := &state{rows: m.rows, pairs: len(m.pairs), basis: slices.Clone(m.basis), where: slices.Clone(m.where)}
 	b.inverse = make([]float64, 0, m.rows*m.rows)
+	m.use(2*m.rows*m.rows + 4*len(m.where))
 	for _, line := range m.inverse {
 		b.inverse = append(b.inverse, line[:m.rows]...)
 	}

@@ -83,6 +83,7 @@ func (t *task) free(j int) bool {
 // says whether the limits sufficed.
 func (c *combiner) choose(at int, left, weight int64) bool {
 	c.steps--
+	c.use(10)
 	if c.steps <= 0 || len(c.found) > mostCombinations {
 		return false
 	}
@@ -173,6 +174,7 @@ func (t *task) fillings() [][]int32 {
 			bundle = min(bundle, left)
 			left -= bundle
 			take := bundle * k.take
+			t.use(int(room))
 			for c := room; c >= take; c-- {
 				row[c] = max(row[c], row[c-take]+int32(take))
 			}

@@ -105,8 +105,8 @@ func TestCombinationsLeaveOutNoneThatPacks(t *testing.T) {
 			}
 			one := *task
 			one.target, one.floor = list[at].weight, list[at].weight
-			c := &combining{search: &search{task: &one, limit: DefaultNodes, weight: math.MaxInt64}}
-			require.True(t, c.yieldsAll(&list[at], 10*longList))
+			c := &combining{search: &search{task: &one, weight: math.MaxInt64}}
+			require.True(t, c.yieldsAll(&list[at], 10*longList*stepsOfPattern))
 			require.Equal(t, want, c.best != nil, "%v", sticks)
 			if want {
 				packed++

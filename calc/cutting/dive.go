@@ -27,10 +27,8 @@ func (s *search) dive(m *master) {
 			break
 		}
 	}
-	last := s.limit
-	s.limit = min(s.limit, s.nodes+diveNodes)
+	s.dived = s.nodes + diveNodes
 	s.plunge(m, need, mostOf, otherChoices, nil)
-	s.limit = last
 	m.release(bounds)
 }
 
@@ -74,7 +72,7 @@ func (m *master) total() float64 {
 // plunge fixes patterns until all is cut or no plan within the target is left,
 // and then goes back to as many places as told to fix another one there.
 func (s *search) plunge(m *master, need []int, mostOf func(i, j int) int, others int, barred []int32) {
-	if s.spent() {
+	if s.spent() || s.nodes > s.dived {
 		return
 	}
 	m.relax(mostOf)
@@ -88,7 +86,7 @@ func (s *search) plunge(m *master, need []int, mostOf func(i, j int) int, others
 			return
 		}
 		s.plunge(m, need, mostOf, others, barred)
-		if s.done() || s.nodes > s.limit || j == wholes || others == 0 {
+		if s.done() || s.nodes > s.dived || s.over() || j == wholes || others == 0 {
 			return
 		}
 		barred = append(barred[:len(barred):len(barred)], j)

@@ -88,6 +88,7 @@ func (f *filler) fill(need []int, j, first int) pattern {
 	clear(f.count)
 	f.count[first] = 1
 	f.descend(first, f.shelves[j].room-f.kinds[first].take)
+	f.task.use(stepsOfScan*(400-f.steps) + 4*n)
 	var parts []part
 	for i, c := range f.best {
 		if c > 0 {

@@ -17,10 +17,13 @@ type knapsack struct {
 	count []int32
 	found []int32 // counts of the best stick so far
 	best  int64
-	steps int
-	table table
-	rough table // over rooms in whole grains, for a bound where the exact table would be too large
-	grain int64 // 0 when the rough table is not in use
+	// passed is what no stick is worth more than, where the search of the best was
+	// not closed; 0 where it was.
+	passed int64
+	steps  int
+	table  table
+	rough  table // over rooms in whole grains, for a bound where the exact table would be too large
+	grain  int64 // 0 when the rough table is not in use
 }
 
 // item is a kind with its value, in the order of value for length.
@@ -75,7 +78,7 @@ func (k *knapsack) search(room, above int64, most func(kind int) int, steps int)
 	}
 	clear(k.count)
 	clear(k.found)
-	k.best, k.steps = above, steps
+	k.best, k.passed, k.steps = above, 0, steps
 	k.descend(0, room, 0)
 	return k.steps > 0
 }
@@ -108,21 +111,25 @@ func (k *knapsack) descend(i int, room, value int64) {
 // roughRooms is the number of grains in the room of the rough table.
 const roughRooms = 8_192
 
-// searchAll looks for the best stick without a limit to the steps, bounded by a
-// table in which every piece and every room is rounded down to whole grains:
-// pieces that fit exactly also fit there.
-func (k *knapsack) searchAll(room, above int64, most func(kind int) int) {
+// searchAll looks for the best stick, bounded by a table in which every piece and
+// every room is rounded down to whole grains: pieces that fit exactly also fit
+// there. It returns the steps that it took, in steps of the budget.
+func (k *knapsack) searchAll(room, above int64, most func(kind int) int, steps int) int {
 	k.grain = room/roughRooms + 1
 	kinds := make([]kind, len(k.items))
 	value := make([]int64, len(k.items))
 	for i, it := range k.items {
 		kinds[i], value[i] = kind{take: it.take / k.grain}, it.value
 	}
-	k.rough.fill(kinds, value, room/k.grain, func(i int) int {
+	work := k.rough.fill(kinds, value, room/k.grain, func(i int) int {
 		return min(most(int(k.items[i].kind)), int(room/k.items[i].take))
 	})
-	k.search(room, above, most, math.MaxInt)
+	steps = max(steps, 1)
+	if !k.search(room, above, most, steps) && len(k.items) > 0 {
+		k.passed = min(k.rough.rows[0][room/k.grain], share(room, k.items[0].value, k.items[0].take))
+	}
 	k.grain = 0
+	return work + stepsOfScan*(steps-k.steps)
 }
 
 // parts returns the stick found as parts in rising order of kinds.
@@ -150,10 +157,11 @@ const tableLimit = 6_000_000
 // fits says whether a table for the kinds and the room is within the limit.
 func (t *table) fits(kinds int, room int64) bool { return int64(kinds+1)*(room+1) <= tableLimit }
 
-// fill works the table out for all rooms up to the one given.
+// fill works the table out for all rooms up to the one given, and returns the
+// steps that it took.
 //
 //	row[i][c] = max over n ≤ most[i] of n · value[i] + row[i+1][c − n · take[i]]
-func (t *table) fill(kinds []kind, value []int64, room int64, most func(kind int) int) {
+func (t *table) fill(kinds []kind, value []int64, room int64, most func(kind int) int) (steps int) {
 	n := len(kinds)
 	if len(t.rows) != n+1 || int64(len(t.rows[0])) < room+1 {
 		t.rows = make([][]int64, n+1)
@@ -170,6 +178,7 @@ func (t *table) fill(kinds []kind, value []int64, room int64, most func(kind int
 	for i := n - 1; i >= 0; i-- {
 		row := t.rows[i][:room+1]
 		copy(row, t.rows[i+1])
+		steps += int(room)
 		if value[i] <= 0 {
 			continue
 		}
@@ -177,9 +186,11 @@ func (t *table) fill(kinds []kind, value []int64, room int64, most func(kind int
 		for left, bundle := t.most[i], 1; left > 0; bundle *= 2 {
 			bundle = min(bundle, left)
 			left -= bundle
+			steps += int(room)
 			improve(row, kinds[i].take*int64(bundle), value[i]*int64(bundle))
 		}
 	}
+	return steps
 }
 
 // improve offers every room one bundle more.

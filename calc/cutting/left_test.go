@@ -15,7 +15,7 @@ import (
 // sticks: every mix of so many sticks for so much is tried.
 func TestNothingLeftPassesTheBound(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := &solver{model: &model{}, kerf: 1}
+		s := &solver{model: &model{budget: newBudget(DefaultBudget)}, kerf: 1}
 		for range rapid.IntRange(1, 4).Draw(t, "lengths") {
 			s.shelves = append(s.shelves, shelf{room: rapid.Int64Range(20, 99).Draw(t, "room"), price: rapid.Int64Range(1, 30).Draw(t, "price"), bought: true})
 		}

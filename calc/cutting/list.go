@@ -49,7 +49,9 @@ func (l *lister) fill(j int, room, gap int64) bool {
 	l.shelf = j
 	l.wanted = l.prices.yields[j] - gap
 	l.prepare(j, room)
+	before := l.steps
 	l.descend(0, room, 0, math.MaxInt64)
+	l.use(stepsOfScan * (before - l.steps))
 	return l.steps > 0 && len(l.list) <= l.limit
 }
 
@@ -78,7 +80,7 @@ func (l *lister) prepare(j int, room int64) {
 	l.table = nil
 	if l.sack.table.fits(len(kinds), room) {
 		l.table = &l.sack.table
-		l.table.fill(kinds, value, room, func(i int) int { return int(l.items[i].most) })
+		l.use(l.table.fill(kinds, value, room, func(i int) int { return int(l.items[i].most) }))
 	}
 }
 

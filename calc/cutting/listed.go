@@ -63,6 +63,7 @@ func newListed(s *search, m *master, list []pattern, bound int64) *listed {
 // describe works out the sets of kinds of each pattern.
 func (e *listed) describe() {
 	n := len(e.pool)
+	e.use(20 * n * (1 + len(e.kinds)/64))
 	e.words = (len(e.kinds) + 63) / 64
 	e.once = make([]uint64, n*e.words)
 	e.twice = make([]uint64, n*e.words)
@@ -108,6 +109,7 @@ func (e *listed) run() bool {
 // brings the master back within its bounds.
 func (e *listed) restrict(alive []int32) {
 	e.stamp++
+	e.use(len(alive) + len(e.m.role))
 	for _, i := range alive {
 		e.mark[i] = e.stamp
 	}
@@ -153,7 +155,7 @@ func (e *listed) relax(alive []int32) int64 {
 		m.primal()
 		p := m.whole()
 		bound, worst := e.scan(p, alive)
-		if len(worst) == 0 || m.pivots == before {
+		if len(worst) == 0 || m.pivots == before || e.over() {
 			return bound
 		}
 		before = m.pivots
@@ -173,6 +175,9 @@ func (e *listed) enter(worst []int32) {
 	}
 }
 
+// stepsOfScan is about what it takes to add up the worth of a pattern.
+const stepsOfScan = 10
+
 // batch is how many patterns enter the master at a time.
 const batch = 24
 
@@ -182,6 +187,7 @@ func (e *listed) scan(p *prices, alive []int32) (int64, []int32) {
 	m := e.m
 	excess := make([]int64, len(e.shelves))
 	bound := p.fixed
+	e.use(stepsOfScan * len(alive))
 	var pairs []int
 	for k := range m.pairs {
 		if p.dual[m.pairRow(k)] != 0 {
@@ -235,7 +241,6 @@ func (e *listed) visit(alive []int32) bool {
 	if e.spent() {
 		return false
 	}
-	e.nodes += len(alive) / 1000 // a long list costs as much as several nodes
 	e.m.mayLack()
 	bound := e.relax(alive)
 	if e.beyond(e.m, bound) {

@@ -57,7 +57,7 @@ func (m *master) countRows(shelf int, do func(row int, counts int64)) {
 
 // newMaster lays down the rows, starting from sticks that yield one kind each.
 func newMaster(t *task) *master {
-	m := &master{task: t, scale: t.scaling(), counted: len(t.shelves) > 1 || t.shelves[0].most < unlimited}
+	m := &master{task: t, simplex: simplex{budget: t.budget}, scale: t.scaling(), counted: len(t.shelves) > 1 || t.shelves[0].most < unlimited}
 	none := func(int32) float64 { return 0 }
 	inf := math.Inf(1)
 	for _, k := range t.kinds {
@@ -169,7 +169,7 @@ func (m *master) relax(mostOf func(i, j int) int) int64 {
 		m.primal()
 		p := m.whole()
 		// Patterns that entered and moved nothing differ by rounding alone.
-		result := m.price(p, mostOf, m.pivots == before)
+		result := m.price(p, mostOf, m.pivots == before || m.over())
 		if !result.entered {
 			return p.fixed - result.excess
 		}
@@ -194,15 +194,16 @@ func (m *master) price(p *prices, mostOf func(i, j int) int, last bool) pricing 
 		most := func(i int) int { return mostOf(i, j) }
 		room, yields := t.shelves[j].room, p.yields[j]
 		var parts []part
-		best := yields
+		best, proven := yields, yields
 		if m.searchStick(room, yields, j, most, last) {
-			best = m.sack.best
+			best, proven = m.sack.best, max(m.sack.best, m.sack.passed)
 			if best > yields {
 				parts = m.sack.parts()
 			}
 		} else {
 			m.fillTable(p, j, most, &filled)
 			best = max(yields, m.sack.table.rows[0][room])
+			proven = best
 			if best > yields {
 				parts = m.sack.table.parts(t.kinds, p.dual, room)
 			}
@@ -210,8 +211,8 @@ func (m *master) price(p *prices, mostOf func(i, j int) int, last bool) pricing 
 		if !last && best-yields > m.slack(j) {
 			m.addPattern(t.stick(j, parts))
 			result.entered = true
-		} else if best > yields {
-			result.excess += (best - yields) * t.mostSticks(j)
+		} else if proven > yields {
+			result.excess += (proven - yields) * t.mostSticks(j)
 		}
 	}
 	return result
@@ -234,11 +235,13 @@ func (m *master) searchStick(room, above int64, j int, most func(int) int, last 
 	} else if m.failed > 3 {
 		return false
 	}
-	if m.sack.search(room, above, most, steps) || !last && m.sack.best > above+m.slack(j) {
+	closed := m.sack.search(room, above, most, steps)
+	m.use(stepsOfScan * (steps - m.sack.steps))
+	if closed || !last && m.sack.best > above+m.slack(j) {
 		return true
 	}
 	if !table {
-		m.sack.searchAll(room, above, most)
+		m.use(m.sack.searchAll(room, above, most, int(m.left()/stepsOfScan)))
 		return true
 	}
 	m.failed++
@@ -252,7 +255,7 @@ func (m *master) fillTable(p *prices, j int, most func(int) int, filled *bool) {
 		return
 	}
 	room := m.task.shelves[j].room
-	m.sack.table.fill(m.task.kinds, p.dual, room, most)
+	m.use(m.sack.table.fill(m.task.kinds, p.dual, room, most))
 	*filled = true
 }
 

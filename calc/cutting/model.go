@@ -29,6 +29,7 @@ type shelf struct {
 // model is a problem in whole numbers without a common divisor, the longest
 // kind first and the shortest shelf first.
 type model struct {
+	*budget
 	kinds   []kind
 	shelves []shelf
 	unit    int64 // nanometres in one unit of length
@@ -41,7 +42,7 @@ const unlimited = math.MaxInt32
 // build turns the problem into a model. Shelves that no piece fits, and those
 // that another beats in length and price alike, are left out.
 func (p *Problem) build() *model {
-	m := &model{kinds: p.kinds(), shelves: p.shelves()}
+	m := &model{budget: newBudget(p.budget()), kinds: p.kinds(), shelves: p.shelves()}
 	if len(m.kinds) == 0 {
 		return m
 	}

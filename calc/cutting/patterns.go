@@ -4,7 +4,7 @@ import "slices"
 
 // Limits of the search for fewer patterns.
 const (
-	stepsOfPatterns = 20    // for each node that the aim may have
+	stepsOfPatterns = 1_200_000
 	stepsOfGroup    = 2_000 // for one group of patterns
 	largestGroup    = 4
 	stepsOfNode     = 1_000 // that count as one node
@@ -21,7 +21,7 @@ func (s *solver) fewestPatterns() {
 	p := Proof{Aim: FewestPatterns, Reached: ByCount}
 	if bound < s.patterns() {
 		f := s.fewer()
-		steps := stepsOfPatterns * s.nodes
+		steps := int(min(stepsOfPatterns, s.left()/stepsOfScan/10))
 		s.join(f, steps/2)
 		for f.steps += steps / 2; bound < s.patterns(); bound++ {
 			need, left := s.whole()

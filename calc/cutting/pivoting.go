@@ -7,7 +7,7 @@ import "math"
 func (s *simplex) primal() {
 	for stalled := 0; ; {
 		column, reduced := s.entering(stalled > 60+s.rows)
-		if column < 0 {
+		if column < 0 || s.over() {
 			return
 		}
 		s.express(column)
@@ -27,6 +27,7 @@ func (s *simplex) primal() {
 // anything when the programme has stalled; -1 when there is none.
 func (s *simplex) entering(first bool) (int32, float64) {
 	best, column, cost := tolerance, int32(-1), 0.0
+	s.use(stepsOfScan * len(s.where))
 	for j, place := range s.where {
 		if place >= 0 || s.lo[j] == s.hi[j] {
 			continue
@@ -113,7 +114,7 @@ func (s *simplex) flip(column int32, amount float64) {
 // the dual simplex method. It says whether that can be done with the columns
 // at hand.
 func (s *simplex) repair() bool {
-	for turn := 0; turn < 50*(s.rows+20); turn++ {
+	for turn := 0; turn < 50*(s.rows+20) && !s.over(); turn++ {
 		place, short := s.leaving()
 		if place < 0 {
 			return true
@@ -166,6 +167,7 @@ func (s *simplex) leaving() (int, float64) {
 // the reduced costs, or -1.
 func (s *simplex) replacing(place int, short float64) (int32, float64) {
 	line := s.inverse[place]
+	s.use(stepsOfScan * len(s.where))
 	column, cost, least, largest := int32(-1), 0.0, math.Inf(1), 0.0
 	for j, at := range s.where {
 		if at >= 0 || s.lo[j] == s.hi[j] {

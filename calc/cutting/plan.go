@@ -56,33 +56,45 @@ func Plan(p Problem) (Result, error) {
 	if err := p.tooLong(m); err != nil {
 		return Result{}, err
 	}
-	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, nodes: p.nodes(), further: p.Aims != LeastCost}
-	if err := s.leastCost(); err != nil {
+	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, further: p.Aims != LeastCost}
+	var err error
+	s.share(costShare, func() { err = s.leastCost() })
+	if err != nil {
 		return Result{}, p.whatIsShort(err)
 	}
+	part := int64(laterShare)
 	if !s.proofs[0].Proven {
-		s.nodes = max(s.nodes/openShare, 1) // a cheaper plan may yet make all the rest void
+		part = openShare // a cheaper plan may yet make all the rest void
 	}
 	for _, aim := range []struct {
 		Aim
 		seek func()
 	}{{FewestSticks, s.fewestSticks}, {LongestOffcut, s.longestOffcut}, {FewestPatterns, s.fewestPatterns}} {
 		if p.Aims == 0 || aim.Aim <= p.Aims {
-			aim.seek()
+			s.share(part, aim.seek)
 		}
 	}
 	return p.result(s), nil
 }
 
-// openShare is the part of the nodes that each later aim gets while the least
-// cost is open.
-const openShare = 20
+// Shares of the budget, in hundredths: of the least cost, and of each goal after
+// it, when the cost is proven and when it is open.
+const (
+	costShare  = 70
+	laterShare = 10
+	openShare  = 4
+)
 
-func (p *Problem) nodes() int {
-	if p.Nodes > 0 {
-		return p.Nodes
+// share seeks a goal with its share of the whole budget.
+func (s *solver) share(hundredths int64, seek func()) {
+	s.within(s.limit/100*hundredths, func() bool { seek(); return true })
+}
+
+func (p *Problem) budget() int64 {
+	if p.Budget > 0 {
+		return p.Budget
 	}
-	return DefaultNodes
+	return DefaultBudget
 }
 
 // ErrTooLittle is the error when the sticks on hand do not yield all the pieces

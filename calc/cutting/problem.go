@@ -15,7 +15,7 @@ type Problem struct {
 	Kerf   measure.Length // width of the saw cut
 	Trim   measure.Length // cut off one end of every stick before anything else, 0 for none
 	Aims   Aim            // how far down the order of aims to go; 0 means all of them
-	Nodes  int            // limit of the search for each aim, in relaxations solved, large ones counted as several; 0 means [DefaultNodes]
+	Budget int64          // limit of all the work, in steps of about a nanosecond; 0 means [DefaultBudget]
 }
 
 // Piece is a length wanted so many times.
@@ -52,8 +52,8 @@ const (
 	FewestPatterns
 )
 
-// DefaultNodes is the limit of the search for each aim when none is given.
-const DefaultNodes = 60_000
+// DefaultBudget is the limit of the work when none is given: some five seconds.
+const DefaultBudget = 5_000_000_000
 
 // check reports the first thing that makes the problem one that no plan can
 // solve.

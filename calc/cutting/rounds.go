@@ -5,30 +5,24 @@ import (
 	"slices"
 )
 
-// firstBudget is how many nodes the search of a list has before combinations of
+// firstBudget is how many steps the search of a list has before combinations of
 // sticks are tried at all, and in the first round with them.
-const firstBudget = 150
+const firstBudget = 10_000_000
+
+// stepsOfPattern is how much budget there must be for each pattern listed.
+const stepsOfPattern = 3_000
 
 // inRounds works on combinations of sticks and on the whole in rounds of a
 // growing budget, so that an easy way out is found first by whichever has one.
 // run begins anew each time, with the best plan known by then.
 func (s *search) inRounds(run func() bool) bool {
 	c := &combining{search: s}
-	for budget := firstBudget; s.nodes < s.limit && budget < s.limit; budget *= 4 {
-		if c.listed() && c.close(budget) || s.within(budget, run) {
+	for budget := int64(firstBudget); !s.over() && budget < s.limit; budget *= 4 {
+		if c.listed() && c.close(budget) || s.within(budget, run) || s.done() {
 			return true
 		}
 	}
 	return false
-}
-
-// within runs with no more than so many nodes.
-func (s *search) within(nodes int, run func() bool) bool {
-	limit := s.limit
-	s.limit = min(limit, s.nodes+nodes)
-	closed := run()
-	s.limit = limit
-	return closed || s.done()
 }
 
 // combining decides combinations of sticks one by one.
@@ -37,6 +31,7 @@ type combining struct {
 	known bool          // the combinations are few enough to be gone through
 	open  []combination // not decided yet
 	ruled []combination // none of these yields all the pieces
+	worth *prices       // by the length that pieces fill
 }
 
 // listed lists the combinations once they are few enough. With one stock length
@@ -50,14 +45,14 @@ func (c *combining) listed() bool {
 
 // close works on each combination that is open and returns true when none is
 // left. One that is covered by another without a plan has none either.
-func (c *combining) close(budget int) bool {
-	last := c.nodes + budget
+func (c *combining) close(budget int64) bool {
+	last := c.used + budget
 	var open []combination
 	for _, k := range c.open {
 		if k.weight > c.target || slices.ContainsFunc(c.ruled, func(r combination) bool { return r.covers(&k, c.task) }) {
 			continue
 		}
-		if c.nodes > last || c.nodes >= c.limit {
+		if c.used > last || c.over() {
 			open = append(open, k)
 			continue
 		}
@@ -80,10 +75,11 @@ func (c *combining) close(budget int) bool {
 // yieldsAll searches for a plan on just the sticks of a combination, among the
 // patterns that waste no more than it has to spare. It returns whether the search
 // was closed.
-func (c *combining) yieldsAll(k *combination, budget int) bool {
-	length := min(20*budget, longList)
-	list, ok := c.list(c.lengths(), k.waste, length)
-	c.nodes += length / 500 // a long list costs as much as several nodes
+func (c *combining) yieldsAll(k *combination, budget int64) bool {
+	if c.worth == nil {
+		c.worth = c.lengths()
+	}
+	list, ok := c.list(c.worth, k.waste, int(min(budget/stepsOfPattern, longList)))
 	if !ok {
 		return false
 	}
@@ -91,7 +87,7 @@ func (c *combining) yieldsAll(k *combination, budget int) bool {
 	if m == nil {
 		return true
 	}
-	return c.within(budget/4, newListed(c.search, m, list, math.MinInt64/4).run)
+	return c.within(budget/4, newListed(c.search, m, list, math.MinInt64/4).run) || c.done()
 }
 
 // lengths are prices by which a stick is worth what pieces fill of it, so that

@@ -5,14 +5,14 @@ import (
 	"slices"
 )
 
-// search answers a task. It counts every relaxation it solves as a node and
-// gives up at the limit of nodes, never by the clock.
+// search answers a task. It gives up when the budget is used up, never by the
+// clock.
 type search struct {
 	*task
 	best    *layout
 	weight  int64 // of best
 	nodes   int
-	limit   int
+	dived   int         // nodes at which a dive ends
 	closed  bool        // the answer is proven
 	proof   certificate // of the bound at the root
 	seeds   []pattern
@@ -35,8 +35,8 @@ const (
 )
 
 // answer runs the search from a layout to start with, which may be nil.
-func (t *task) answer(start *layout, nodes int) *search {
-	s := &search{task: t, limit: nodes, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
+func (t *task) answer(start *layout) *search {
+	s := &search{task: t, weight: math.MaxInt64, proof: certificate{bound: t.floor}}
 	if start != nil {
 		s.offer(start)
 	}
@@ -73,16 +73,10 @@ func (s *search) offer(l *layout) bool {
 	return true
 }
 
-// kindsOfNode is up to how many kinds a relaxation counts as one node. It grows
-// with the rows, and a node more is counted for every so many kinds more, so that
-// the same limit means about the same work.
-const kindsOfNode = 32
-
-// spent says whether the limit is reached, and counts a node.
+// spent counts a node, and is true when the budget is used up.
 func (s *search) spent() bool {
-	before := s.nodes
-	s.nodes += 1 + len(s.kinds)/kindsOfNode
-	return before >= s.limit
+	s.nodes += 1 + len(s.kinds)/32
+	return s.over()
 }
 
 // band bounds the activity of a row that counts sticks.
@@ -136,7 +130,7 @@ func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 		if depth > 0 {
 			return run()
 		}
-		return s.within(firstBudget, run) || s.inRounds(func() bool {
+		return s.within(firstBudget, run) || s.done() || s.inRounds(func() bool {
 			return newListed(s, newMaster(s.task), list, math.MinInt64/4).run()
 		})
 	}
@@ -190,7 +184,6 @@ func (s *search) tryList(m *master, bound int64, limit int) ([]pattern, bool) {
 		}
 		s.tooWide[limit] = gap
 	}
-	s.nodes += limit / 4000
 	return list, ok
 }
 

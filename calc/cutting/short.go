@@ -26,15 +26,15 @@ func (e *ShortError) Error() string {
 	return "cutting: too few sticks: wanted are " + strings.Join(parts, ", ") + " more"
 }
 
-// shortBudget is the limit of the search for what is short, in nodes: any plan
-// will do to say it.
-const shortBudget = 200
+// shortBudget is the limit of the search for what is short: any plan will do to
+// say it.
+const shortBudget = DefaultBudget / 20
 
 // whatIsShort tells what the yard would have to have more of, where that is why
 // there is no plan: the sticks that it has are counted as on hand, and the least
 // length of more is sought.
 func (p *Problem) whatIsShort(why error) error {
-	more := Problem{Pieces: p.Pieces, OnHand: p.OnHand, Kerf: p.Kerf, Trim: p.Trim, Aims: LeastCost, Nodes: shortBudget}
+	more := Problem{Pieces: p.Pieces, OnHand: p.OnHand, Kerf: p.Kerf, Trim: p.Trim, Aims: LeastCost, Budget: shortBudget}
 	limited := map[measure.Length]bool{}
 	for _, s := range p.Stock {
 		more.Stock = append(more.Stock, Stock{Length: s.Length})

@@ -12,6 +12,7 @@ import "math"
 // while the search branches. Its floating numbers only guide the search: every
 // bound is worked out again from whole numbers (certificate.go).
 type simplex struct {
+	*budget
 	rows    int
 	index   [][]int32 // rows of the entries of each column
 	value   [][]float64
@@ -105,6 +106,7 @@ func (s *simplex) at(column int32) float64 {
 // recompute works out the basic columns from the others, and the duals.
 func (s *simplex) recompute() {
 	right := make([]float64, s.rows)
+	s.use(2*s.rows*s.rows + 2*len(s.where))
 	for column, place := range s.where {
 		if place >= 0 {
 			continue
@@ -145,6 +147,7 @@ func (s *simplex) reduced(column int32) float64 {
 // express writes the column in terms of the basis into work.
 func (s *simplex) express(column int32) {
 	index, value := s.index[column], s.value[column]
+	s.use(s.rows * (len(index) + 1))
 	for place, line := range s.inverse {
 		sum := 0.0
 		for k, row := range index {
@@ -172,6 +175,7 @@ func (s *simplex) exchange(place int, column int32, amount, reduced float64, lea
 	}
 	for i, line := range s.inverse {
 		if f := s.work[i]; i != place && f != 0 {
+			s.use(min(len(line), 3*len(s.filled)))
 			s.subtract(line, pivot, f)
 		}
 	}
@@ -228,6 +232,7 @@ func (s *simplex) wear() float64 {
 // invert works out the inverse anew by elimination with row exchanges.
 func (s *simplex) invert() {
 	n := s.rows
+	s.use(2 * n * n * n)
 	b := make([][]float64, n)
 	for i := range b {
 		b[i] = make([]float64, n)
