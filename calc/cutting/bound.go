@@ -67,7 +67,11 @@ func (t *task) byLength() certificate {
 			c.exact -= s.room * rate * min(int64(s.most), t.mostSticks(j))
 		}
 	}
-	c.bound = max(0, ceilDivide(c.exact, c.scale))
+	if c.exact < 0 {
+		clear(c.dual)
+		c.exact = 0
+	}
+	c.bound = ceilDivide(c.exact, c.scale)
 	return c
 }
 

@@ -53,7 +53,7 @@ const (
 )
 
 // DefaultBudget is the limit of the work when none is given: some five seconds.
-const DefaultBudget = 5_000_000_000
+const DefaultBudget = 4_000_000_000
 
 // check reports the first thing that makes the problem one that no plan can
 // solve.

@@ -41,3 +41,11 @@ type Value struct {
 	Length measure.Length
 	Worth  int64
 }
+
+// Gap returns by how much of the value the bound falls short of it.
+func (p Proof) Gap() float64 {
+	if p.Value == p.Bound {
+		return 0
+	}
+	return float64(max(p.Value-p.Bound, p.Bound-p.Value)) / float64(max(p.Value, 1))
+}

@@ -45,26 +45,6 @@ func (r *Result) Settings() []Setting {
 	return out
 }
 
-// Label is what goes on one piece: its name, its length, and the stick that it
-// comes from.
-type Label struct {
-	Name   string
-	Length measure.Length
-	Stick  int
-}
-
-// Labels returns a label for every piece, in the order in which the saw makes
-// them.
-func (r *Result) Labels() []Label {
-	var labels []Label
-	for _, s := range r.Sticks {
-		for _, c := range s.Cuts {
-			labels = append(labels, Label{c.Name, c.Length, s.Number})
-		}
-	}
-	return labels
-}
-
 // Purchase is how many sticks of a length are to be bought.
 type Purchase struct {
 	Length measure.Length

@@ -237,7 +237,7 @@ func (p Base) tryStock(c *yard.Cut, length measure.Length) (Alternative, bool) {
 	}
 	stock.Price = int64(cost/run*length.Metres() + 0.5)
 	problem.Stock = append(problem.Stock, stock)
-	problem.Aims, problem.Nodes = cutting.LeastCost, trialNodes
+	problem.Aims, problem.Budget = cutting.LeastCost, trialBudget
 	result, err := cutting.Plan(problem)
 	if err != nil || result.Cost >= c.Result.Cost {
 		return Alternative{}, false
@@ -257,6 +257,6 @@ func (p Base) tryStock(c *yard.Cut, length measure.Length) (Alternative, bool) {
 	return a, true
 }
 
-// trialNodes bounds the search of a plan on trial: it is a trial's cost that is
+// trialBudget bounds the search of a plan on trial: it is a trial's cost that is
 // wanted, not its proof.
-const trialNodes = 2000
+const trialBudget = cutting.DefaultBudget / 50

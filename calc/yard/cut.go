@@ -85,19 +85,11 @@ func shortWords(more []cutting.Shortage, style measure.Style) string {
 	return strings.Join(parts, " and ")
 }
 
-// manyLengths is from how many different lengths on a plan is taken as it is
-// first found, with its bound and gap printed: to prove one for the posts of some
-// two hundred piers takes from seconds to a minute.
-const manyLengths = 100
-
 // Problem returns the cutting of this section from what the yard sells and what
 // is in hand, and notes the prices for [Cut.Bought].
 func (c *Cut) Problem(j *job.Job) cutting.Problem {
 	c.prices = map[measure.Length]*measure.Money{}
 	problem := cutting.Problem{Pieces: c.Pieces, Kerf: j.Yard.Kerf, Trim: j.Yard.EndTrim}
-	if len(c.Pieces) > manyLengths {
-		problem.Nodes, problem.Aims = 1, cutting.LeastCost
-	}
 	for _, s := range j.Yard.Stock[c.Section.Size] {
 		stock := cutting.Stock{Length: s.Length, Sticks: s.Sticks}
 		c.prices[s.Length] = s.Price

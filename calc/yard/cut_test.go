@@ -13,14 +13,21 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Two hundred posts of two hundred lengths are planned without a proof, but the
-// plan is whole and says how far it may be from the best.
-func TestManyLengthsArePlannedWithTheirGap(t *testing.T) {
+// The posts of 98 and of 104 piers, all of different lengths, are both proven best:
+// there is no number of lengths from which on the first plan is taken. Those of 200
+// are planned within the budget, and the plan says how far it may be from the best.
+func TestManyLengthsArePlannedAsFewAre(t *testing.T) {
+	for _, count := range []int{98, 104, 200} {
+		t.Run(fmt.Sprint(count), func(t *testing.T) { manyLengths(t, count) })
+	}
+}
+
+func manyLengths(t *testing.T, count int) {
 	j := &job.Job{}
 	j.Yard.Kerf = measure.Inch / 8
 	j.Yard.Stock = map[string][]job.StockLength{"4x4": {{Length: 8 * measure.Foot}, {Length: 10 * measure.Foot}, {Length: 12 * measure.Foot}}}
 	c := Cut{Section: job.Section{Size: "4x4"}}
-	for i := range 2 * manyLengths {
+	for i := range count {
 		c.Pieces = append(c.Pieces, cutting.Piece{Length: 4*measure.Inch + measure.Length(i)*measure.Sixteenth, Count: 1, Names: []string{fmt.Sprint(i)}})
 	}
 	c.solve(j)
@@ -28,7 +35,8 @@ func TestManyLengthsArePlannedWithTheirGap(t *testing.T) {
 	require.NoError(t, verify.Plan(c.Problem(j), *c.Result))
 	cost := c.Result.Proofs[0]
 	assert.LessOrEqual(t, cost.Bound, cost.Value)
-	assert.Less(t, float64(c.Gap()), 0.02*float64(cost.Value), "a first plan that is near the bound")
+	assert.True(t, cost.Proven || count > 150, "%d different lengths: cost %d, bound %d", count, cost.Value, cost.Bound)
+	assert.Less(t, float64(c.Gap()), 0.01*float64(cost.Value))
 	assert.NotEmpty(t, c.Proof(measure.Style{System: measure.Imperial, Fraction: measure.Sixteenth}))
 }
 

@@ -58,16 +58,26 @@ func (c Cut) ProofOfCost(style measure.Style) string {
 	}
 	cost := c.Result.Proofs[0]
 	if !cost.Proven {
-		return fmt.Sprintf("not proven best: no plan costs less than %s, so at most %s could be saved", c.Amount(cost.Bound, style), c.Amount(c.Gap(), style))
+		return fmt.Sprintf("not proven best within the limit of the search: no plan costs less than %s, so at most %s (%.1f %%) could be saved", c.Amount(cost.Bound, style), c.Amount(c.Gap(), style), 100*cost.Gap())
 	}
 	switch cost.Reached {
 	case cutting.ByDuals:
 		return "proven best by a value for each length that no stick can beat"
 	case cutting.ByClosedSearch:
-		return "proven best: every other way of cutting was ruled out"
+		return "best by a search that ruled out every other way of cutting, which rests on the program" + c.sure(style)
 	default:
 		return "proven best: no fewer sticks hold the length"
 	}
+}
+
+// sure says what the values of the lengths prove by themselves where a search had
+// to do the rest.
+func (c Cut) sure(style measure.Style) string {
+	certificate := c.Result.Proofs[0].Certificate
+	if certificate == nil || certificate.Bound <= 0 {
+		return ""
+	}
+	return "; a value for each length proves by itself that no plan costs less than " + c.Amount(certificate.Bound, style)
 }
 
 // aimWords names the aims after the cost.
