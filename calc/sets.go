@@ -9,7 +9,7 @@ import (
 func (p *Plan) addSets() {
 	p.Figures.AddSets(p.Frame.Sets(p.Style)...)
 	p.Figures.AddSets(p.Strength.Sets()...)
-	proof := figure.Figure{Key: "pick.proof", Means: "why no frame costs less than the one picked", Origin: figure.Computed, Formula: "every frame that costs less fails a check, or a necessary condition of one"}
+	proof := figure.Figure{Key: "pick.proof", Means: "why no frame costs less than the one picked", Origin: figure.Computed, Formula: "every frame that costs less fails a check, or stands on a floor or beam that did"}
 	if p.Picked != nil {
 		proof.Value = measure.Word(p.Picked.Proof)
 		p.Figures.Add(p.Picked.Figures()...)

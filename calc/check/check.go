@@ -30,10 +30,10 @@ type Check struct {
 // Slack lets a ratio of one pass in spite of the last bits of its arithmetic.
 const Slack = 1 + 1e-9
 
-// Holds says whether the part can do what is asked, as drawn.
+// Holds tells parts that can do what is asked, as drawn.
 func (c Check) Holds() bool { return c.Ratio <= Slack }
 
-// Fails says whether the part cannot, and nothing by others would mend it.
+// Fails tells parts that cannot, and that nothing by others would mend.
 func (c Check) Fails() bool { return !c.Holds() && c.Needs == "" }
 
 // Sort puts failing checks first, then those that need work by others,

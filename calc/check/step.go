@@ -2,8 +2,8 @@ package check
 
 import "pierbook/calc/measure"
 
-// Step is one stage of a load on its way down, with the running sum.
-type Step struct {
+// Stage is one stage of a load on its way down, with the running sum.
+type Stage struct {
 	Part    string // surface, joists, walls, beam, runs on, post, block, stone, soil
 	Adds    measure.Force
 	Sum     measure.Force

@@ -6,9 +6,9 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Value is one design value of a kind of member with every factor on it, for the
+// DesignValue is one design value of a kind of member with every factor on it, for the
 // check of that kind that comes nearest to its limit.
-type Value struct {
+type DesignValue struct {
 	Member, What, Symbol string // joist, bending, Fb
 	Reference, Adjusted  measure.TimberStress
 	Factors              []Factor // in the order of its standard; those not listed do not apply
@@ -18,7 +18,7 @@ type Value struct {
 }
 
 // Factor returns a factor by its symbol and whether it applies to the value.
-func (v Value) Factor(symbol string) (measure.Ratio, bool) {
+func (v DesignValue) Factor(symbol string) (measure.Ratio, bool) {
 	at := slices.IndexFunc(v.Factors, func(f Factor) bool { return f.Symbol == symbol })
 	if at < 0 {
 		return 0, false

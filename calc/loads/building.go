@@ -51,7 +51,7 @@ func (g *gatherer) building() {
 
 // wallItems lists each wall by its length: its own share, and what it carries of
 // roof and snow.
-func (g *gatherer) wallItems(walls []Wall, roof, snow measure.Force) {
+func (g *gatherer) wallItems(walls []PlacedWall, roof, snow measure.Force) {
 	t, mass := g.words, g.job.Building.WeightMost-roof
 	for i, w := range walls {
 		long := w.Long()
@@ -75,18 +75,19 @@ func (g *gatherer) wallItems(walls []Wall, roof, snow measure.Force) {
 				from = append(from, "load.snow")
 			}
 		}
-		g.loads.list(Load{ID: fmt.Sprintf("wall.%d", i+1), What: what, Amount: measure.LineLoad(own + over), Source: g.restsOn(w), Formula: "walls · its length / all lengths + roof · its share, by its length", Working: working, From: from})
+		g.loads.list(Load{ID: fmt.Sprintf("wall.%d", i+1), What: what, Amount: measure.LineLoad(own + over), Source: g.restsOn(w),
+			Formula: "walls · its length / all lengths + roof · its share, by its length", Working: working, From: from})
 	}
 }
 
-// given says whether a wall stands in the job under that name.
+// given tells walls of the job from the four outer ones, which have words for names.
 func (g *gatherer) given(name string) bool {
 	_, ok := g.job.Building.Walls[name]
 	return ok
 }
 
 // restsOn says which lines take a wall, and by what share.
-func (g *gatherer) restsOn(w Wall) string {
+func (g *gatherer) restsOn(w PlacedWall) string {
 	if w.X1 == w.X2 {
 		return "stands along a joist, which takes it to the lines it crosses"
 	}
@@ -99,7 +100,7 @@ func (g *gatherer) restsOn(w Wall) string {
 	return "through the joists: " + strings.Join(parts, ", ")
 }
 
-func (g *gatherer) line(kind Case, w Wall, size float64) {
+func (g *gatherer) line(kind Case, w PlacedWall, size float64) {
 	if size == 0 {
 		return
 	}
@@ -137,8 +138,10 @@ func (g *gatherer) snow() measure.Stress {
 
 func (g *gatherer) snowItem(what string, total measure.Force) Load {
 	t := g.words
-	return Load{ID: "snow", What: what, Amount: g.snow(), Total: total, Source: g.job.Basis("site.ground_snow") + "; importance by ASCE 7-16 Table 1.5-2", Path: "site.ground_snow", Memory: g.in.RiskCategory != "II",
-		Formula: "S = ground snow · importance", Working: fmt.Sprintf("%s × %.1f = %s", t.Pressure(g.job.Site.GroundSnow), float64(importance(g.in.RiskCategory)), t.Pressure(g.snow())), From: []string{"design.risk_category"}}
+	return Load{ID: "snow", What: what, Amount: g.snow(), Total: total, Source: g.job.Basis("site.ground_snow") + "; importance by ASCE 7-16 Table 1.5-2",
+		Path: "site.ground_snow", Memory: g.in.RiskCategory != "II",
+		Formula: "S = ground snow · importance", Working: fmt.Sprintf("%s × %.1f = %s", t.Pressure(g.job.Site.GroundSnow), float64(importance(g.in.RiskCategory)),
+			t.Pressure(g.snow())), From: []string{"design.risk_category"}}
 }
 
 // roofPlan returns the area of the roof in plan with its overhang on all sides.
@@ -148,13 +151,13 @@ func (g *gatherer) roofPlan(r job.Roof) measure.Area {
 
 // walls returns the walls of the building: those given, or the four outer ones.
 // The eaves walls share the roof; a hip roof stands on all four by their length.
-func (g *gatherer) walls(b *job.Building) []Wall {
+func (g *gatherer) walls(b *job.Building) []PlacedWall {
 	given := g.in.Walls
 	if given == nil {
 		half := wallDepth / 2
 		l, w := g.frame.Length, g.frame.Width
 		along := b.Roof.Eaves != "along_width"
-		given = []Wall{
+		given = []PlacedWall{
 			{Name: "wall over the side of line A", Y1: half, X2: l, Y2: half, CarriesRoof: along},
 			{Name: "wall over the far side", Y1: w - half, X2: l, Y2: w - half, CarriesRoof: along},
 			{Name: "wall over the end by A1", X1: half, X2: half, Y2: w, CarriesRoof: !along},
@@ -164,7 +167,7 @@ func (g *gatherer) walls(b *job.Building) []Wall {
 	return shareOut(slices.Clone(given), b.Roof.Shape == "hip")
 }
 
-func shareOut(walls []Wall, allCarry bool) []Wall {
+func shareOut(walls []PlacedWall, allCarry bool) []PlacedWall {
 	var all, eaves measure.Length
 	for i := range walls {
 		walls[i].CarriesRoof = walls[i].CarriesRoof || allCarry
@@ -186,10 +189,13 @@ func (g *gatherer) buildingItems(b *job.Building, plan measure.Area, roof, snow,
 	w := g.words.Style
 	shape := b.Roof.Shape + " roof"
 	g.loads.list(
-		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: g.job.Basis("building.weight.most"), Path: "building.weight.most", Memory: g.job.Recalled("building.weight.most")},
-		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: g.job.Basis("building.weight.least"), Path: "building.weight.least", Memory: g.job.Recalled("building.weight.least")},
+		Load{ID: "building.most", What: "building at its heaviest", Amount: b.WeightMost, Total: b.WeightMost, Source: g.job.Basis("building.weight.most"),
+			Path: "building.weight.most", Memory: g.job.Recalled("building.weight.most")},
+		Load{ID: "building.least", What: "building at its lightest, which holds it down", Amount: b.WeightLeast, Source: g.job.Basis("building.weight.least"),
+			Path: "building.weight.least", Memory: g.job.Recalled("building.weight.least")},
 		Load{ID: "roof", What: "of which the " + shape, Amount: roof, Source: "24 CFR 3285.303 (2015), notes to Table 1: 10 psf of roof; at most half of the building",
-			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", RoofDead.Print(w), plan.Print(w), b.WeightMost.Print(w), roof.Print(w)), From: []string{"load.building.most"}},
+			Formula: "roof = min(10 psf · plan, weight / 2)", Working: fmt.Sprintf("min(%s × %s, %s / 2) = %s", RoofDead.Print(w), plan.Print(w), b.WeightMost.Print(w),
+				roof.Print(w)), From: []string{"load.building.most"}},
 		Load{ID: "walls", What: "of which the walls, evenly along their length", Amount: b.WeightMost - roof, Formula: "walls = building − roof",
 			Working: fmt.Sprintf("%s − %s = %s", b.WeightMost.Print(w), roof.Print(w), (b.WeightMost - roof).Print(w)), From: []string{"load.building.most", "load.roof"}},
 		Load{ID: "roof_live", What: "people on the roof", Amount: roofLive, Total: live, Source: "IRC 2021 Table R301.6, the greatest row", Memory: true})
@@ -220,7 +226,8 @@ func (g *gatherer) offPlatform() {
 		case off(p.X, p.Y, p.X+p.Length, p.Y+p.Width):
 			g.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q stands off the platform", p.Name), within)
 		case p.Load < 0 || p.Length <= 0 || p.Width <= 0:
-			g.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q of %s on %s by %s is none", p.Name, p.Load.Print(g.words.Style), g.words.Length(p.Length), g.words.Length(p.Width)), "give a load and a size above 0")
+			g.wrong("platform.loads."+p.Name, fmt.Sprintf("the load %q of %s on %s by %s is none", p.Name, p.Load.Print(g.words.Style), g.words.Length(p.Length),
+				g.words.Length(p.Width)), "give a load and a size above 0")
 		}
 	}
 }

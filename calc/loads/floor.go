@@ -68,7 +68,8 @@ func (g *gatherer) ownWeights() {
 	}
 	l.list(Load{ID: "joists", What: "joists and blocking, spread over the floor", Amount: framing, Total: framing.On(area), Source: source,
 		Formula: "weight = density · width · depth · total length / area",
-		Working: fmt.Sprintf("%s × %s × %s × %s / %s = %s", density.Print(w.Style), w.Length(f.Sections.Joist.Across()), w.Length(f.Sections.Joist.Depth), w.Length(joists+blocking), area.Print(w.Style), framing.Print(w.Style)), From: []string{"frame.length", "frame.width", "joist.count", "joist.length"}})
+		Working: fmt.Sprintf("%s × %s × %s × %s / %s = %s", density.Print(w.Style), w.Length(f.Sections.Joist.Across()), w.Length(f.Sections.Joist.Depth),
+			w.Length(joists+blocking), area.Print(w.Style), framing.Print(w.Style)), From: []string{"frame.length", "frame.width", "joist.count", "joist.length"}})
 	beam := measure.LineLoad(l.Beam)
 	l.list(Load{ID: "beams", What: "each beam line, by its length", Amount: beam, Total: measure.Force(l.Beam * BeamMetres(g.frame)), Source: source,
 		Formula: "weight = density · width · depth",
@@ -98,8 +99,10 @@ func (g *gatherer) surfaceWeight(timber measure.Density) measure.Stress {
 	}
 	weight := measure.Stress(float64(density) * s.Thickness.Metres() * measure.StandardGravity)
 	if !g.in.Quiet {
-		g.loads.list(Load{ID: "surface", What: "surface of " + s.Kind, Amount: weight, Total: weight.On(g.frame.Length.Times(g.frame.Width)), Source: source, Path: path, Memory: path != "" && g.job.Recalled(path),
-			Formula: "weight = density · thickness", Working: fmt.Sprintf("%s × %s = %s", density.Print(g.words.Style), g.words.Length(s.Thickness), weight.Print(g.words.Style)), From: []string{"platform.surface.thickness"}})
+		g.loads.list(Load{ID: "surface", What: "surface of " + s.Kind, Amount: weight, Total: weight.On(g.frame.Length.Times(g.frame.Width)), Source: source, Path: path,
+			Memory:  path != "" && g.job.Recalled(path),
+			Formula: "weight = density · thickness", Working: fmt.Sprintf("%s × %s = %s", density.Print(g.words.Style), g.words.Length(s.Thickness),
+				weight.Print(g.words.Style)), From: []string{"platform.surface.thickness"}})
 	}
 	return weight
 }
@@ -146,7 +149,8 @@ func (g *gatherer) patchItems() {
 	w := g.words
 	for _, p := range g.in.Patches {
 		path := "platform.loads." + p.Name + ".load"
-		g.loads.list(Load{ID: "patch." + p.Name, What: fmt.Sprintf("%s, on %s × %s at %s along and %s across, besides the floor load", p.Name, w.Length(p.Length), w.Length(p.Width), w.Length(p.X), w.Length(p.Y)),
+		g.loads.list(Load{ID: "patch." + p.Name, What: fmt.Sprintf("%s, on %s × %s at %s along and %s across, besides the floor load", p.Name, w.Length(p.Length),
+			w.Length(p.Width), w.Length(p.X), w.Length(p.Y)),
 			Amount: p.Load, Total: p.Load, Source: g.job.Basis(path), Path: path})
 	}
 }

@@ -17,8 +17,8 @@ import (
 type Input struct {
 	Job          *job.Job
 	Frame        *frame.Frame
-	Patches      []Patch // heavy things at a place: a stove, a tank
-	Walls        []Wall  // nil for the four outer walls of the building
+	Patches      []Patch      // heavy things at a place: a stove, a tank
+	Walls        []PlacedWall // nil for the four outer walls of the building
 	Timber       TimberWeight
 	RiskCategory string
 	Underside    measure.Length                   // of the beams over the ground at the tallest pier
@@ -37,10 +37,10 @@ type Acting struct {
 	Area       [CaseCount]float64 // N/m2
 	Strips     []Strip
 	Patches    []Patch
-	Beam       float64 // own weight of a beam line, N/m
-	Post       float64 // of a post, N/m
-	LightShare float64 // the lightest building over the heaviest
-	Wind       *Wind   // nil when no wind or no building was given
+	Beam       float64   // own weight of a beam line, N/m
+	Post       float64   // of a post, N/m
+	LightShare float64   // the lightest building over the heaviest
+	Wind       *WindLoad // nil when no wind or no building was given
 	Present    [CaseCount]bool
 	Items      []Load   // rows of the load sheet
 	Unchecked  []string // what no load could be found for, and why
@@ -88,7 +88,7 @@ func Misplaced(in Input) fault.List {
 
 // Placed returns the job's own heavy loads and walls by name, where none were
 // handed over.
-func Placed(j *job.Job, patches []Patch, walls []Wall) ([]Patch, []Wall) {
+func Placed(j *job.Job, patches []Patch, walls []PlacedWall) ([]Patch, []PlacedWall) {
 	if patches == nil {
 		for _, name := range slices.Sorted(maps.Keys(j.Platform.Loads)) {
 			p := j.Platform.Loads[name]
@@ -98,7 +98,7 @@ func Placed(j *job.Job, patches []Patch, walls []Wall) ([]Patch, []Wall) {
 	if walls == nil && j.Building != nil {
 		for _, name := range slices.Sorted(maps.Keys(j.Building.Walls)) {
 			w := j.Building.Walls[name]
-			wall := Wall{Name: name, X1: w.From, X2: w.To, Y1: w.At, Y2: w.At, CarriesRoof: w.Roof}
+			wall := PlacedWall{Name: name, X1: w.From, X2: w.To, Y1: w.At, Y2: w.At, CarriesRoof: w.Roof}
 			if w.Runs == "along_width" {
 				wall.X1, wall.X2, wall.Y1, wall.Y2 = w.At, w.At, w.From, w.To
 			}

@@ -10,8 +10,8 @@ type Patch struct {
 	Load          measure.Force
 }
 
-// Wall is a straight wall along x or along y, by its centre line.
-type Wall struct {
+// PlacedWall is a straight wall along x or along y, by its centre line.
+type PlacedWall struct {
 	Name             string
 	X1, Y1, X2, Y2   measure.Length
 	CarriesRoof      bool          // an eaves wall
@@ -20,4 +20,4 @@ type Wall struct {
 }
 
 // Long returns the length of the wall.
-func (w Wall) Long() measure.Length { return max((w.X2 - w.X1).Abs(), (w.Y2 - w.Y1).Abs()) }
+func (w PlacedWall) Long() measure.Length { return max((w.X2 - w.X1).Abs(), (w.Y2 - w.Y1).Abs()) }

@@ -8,10 +8,10 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Wind is what wind does to the building as a whole, at the level of allowable
+// WindLoad is what wind does to the building as a whole, at the level of allowable
 // stress: a given speed is an ultimate one and its load enters by 0.6, a given
 // pressure is taken as it stands.
-type Wind struct {
+type WindLoad struct {
 	Pressure     measure.Stress // velocity pressure at the roof
 	Factor       measure.Ratio  // 0.6 or 1
 	Height       measure.Length // mean roof height over the ground
@@ -104,7 +104,7 @@ func (g *gatherer) wind() {
 		g.loads.Unchecked = append(g.loads.Unchecked, "Sliding, overturning and uplift: no wind was given.")
 		return
 	}
-	w := &Wind{Factor: 0.6, Source: "ASCE 7-16 26.10, Fig. 27.3-1; Kd 0.85, G 0.85, flat open ground", Memory: windConstants[site.Exposure].memory || b.Enclosure == "partly_enclosed"}
+	w := &WindLoad{Factor: 0.6, Source: "ASCE 7-16 26.10, Fig. 27.3-1; Kd 0.85, G 0.85, flat open ground", Memory: windConstants[site.Exposure].memory || b.Enclosure == "partly_enclosed"}
 	w.Height = g.in.Underside + g.frame.BuildUp.Total() + b.WallHeight + b.Roof.Rise/2
 	w.Pressure, _ = VelocityPressure(site.Speed, site.Exposure, w.Height)
 	if site.Speed <= 0 {
@@ -142,7 +142,7 @@ func (g *gatherer) pushOn(p measure.Stress, name string, side measure.Length, b 
 	return Thrust{Name: name, Force: p.On(area), Arm: measure.FromMetres(mean), Span: span, Area: area, PerRow: perRow}
 }
 
-func (g *gatherer) windItems(w *Wind, site job.Wind) {
+func (g *gatherer) windItems(w *WindLoad, site job.Wind) {
 	s := g.words.Style
 	working := fmt.Sprintf("q = %s, as given", w.Pressure.Print(s))
 	path, formula := "site.wind.pressure", "taken over"
@@ -165,10 +165,11 @@ func (g *gatherer) windItems(w *Wind, site job.Wind) {
 		Load{ID: "wind.along", What: "wind along the beams", Amount: w.Along.Force, Source: w.Source, Memory: w.Memory, Formula: "H = p·area",
 			Working: fmt.Sprintf("%s × %s = %s", w.Wall.Print(s), w.Along.Area.Print(s), w.Along.Force.Print(s)), From: []string{"load.wind.wall"}},
 		Load{ID: "wind.uplift", What: "wind lifting the roof", Amount: w.Up, Source: w.Source, Memory: w.Memory, Formula: "U = q·(G·Cp + GCpi)·plan",
-			Working: fmt.Sprintf("%s × (0.85 × %.2f + %.2f) = %s on %s: %s", w.Pressure.Print(s), w.Coefficient, internal(g.job.Building.Enclosure), w.Uplift.Print(s), g.roofPlan(g.job.Building.Roof).Print(s), w.Up.Print(s)), From: []string{"load.wind.pressure"}})
+			Working: fmt.Sprintf("%s × (0.85 × %.2f + %.2f) = %s on %s: %s", w.Pressure.Print(s), w.Coefficient, internal(g.job.Building.Enclosure), w.Uplift.Print(s),
+				g.roofPlan(g.job.Building.Roof).Print(s), w.Up.Print(s)), From: []string{"load.wind.pressure"}})
 }
 
 // Greater returns the greater push of the two directions, factored.
-func (w *Wind) Greater() measure.Force {
+func (w *WindLoad) Greater() measure.Force {
 	return max(w.Across.Force, w.Along.Force) * measure.Force(w.Factor)
 }

@@ -89,7 +89,8 @@ func nearerEdges(in strength.Input) []change {
 			})
 		}
 		base, bed := j.Block.Base+n*wider, min(j.Stone.Least+n*wider, j.Stone.Most)
-		alter(change{key: "block.base", value: base.Print(j.Style()), words: "blocks with a wider base, where they can be had", cost: "by the maker's list", rank: unpriced + float64(n)}, func(k *job.Job) { k.Block.Base = base })
+		alter(change{key: "block.base", value: base.Print(j.Style()), words: "blocks with a wider base, where they can be had", cost: "by the maker's list",
+			rank: unpriced + float64(n)}, func(k *job.Job) { k.Block.Base = base })
 		if bed > j.Stone.Least && j.Stone.Margin*2 > j.Stone.Least {
 			alter(change{key: "stone.least", value: bed.Print(j.Style()), words: "a thicker bed", cost: "more digging and stone", rank: unpriced + float64(n)}, func(k *job.Job) { k.Stone.Least = bed })
 		}

@@ -170,7 +170,8 @@ func try(in strength.Input, c change, base Cost) (trial, bool) {
 	if !t.Run() {
 		return trial{}, false
 	}
-	r := trial{Remedy: check.Remedy{Change: c.key + ": " + c.value, Words: c.words, Mends: !t.Failed, Cost: "not priced"}, key: c.key, fails: map[string]bool{}, after: after, cost: cost.size() - base.size() + c.rank}
+	r := trial{Remedy: check.Remedy{Change: c.key + ": " + c.value, Words: c.words, Mends: !t.Failed, Cost: "not priced"}, key: c.key, fails: map[string]bool{},
+		after: after, cost: cost.size() - base.size() + c.rank}
 	if ok {
 		r.Cost = cost.Less(base, in.Job.Style())
 	}

@@ -57,7 +57,7 @@ func Pick(in strength.Input) (*Picked, fault.List) {
 	for _, r := range p.RunnersUp {
 		p.Decides = append(p.Decides, decides(found[0], r, style))
 	}
-	p.Proof = fmt.Sprintf("%d frames within the bounds, in the order of their cost; each that costs less than the one chosen fails a check, or a necessary condition of one", s.considered)
+	p.Proof = fmt.Sprintf("%d frames within the bounds, in the order of their cost; each that costs less than the one chosen fails a check, or stands on a floor or beam that did", s.considered)
 	return p, fault.List{}
 }
 

@@ -20,7 +20,7 @@ func (p *Picked) Figures() []figure.Figure {
 		computed("cost", "cost of its timber and piers", measure.Word(p.Chosen.Cost.Print(style)), "cheapest stick by length · length + piers", p.Chosen.Cost.Print(style), "pick.chosen"),
 		computed("worst", "greatest ratio of the frame chosen", p.Chosen.Worst, "greatest of its checks", p.Chosen.Governs+": "+p.Chosen.Worst.Print(style), "pick.chosen"),
 		computed("considered", "frames within the bounds", measure.Count(p.Considered), "sizes × spacings × beams × lines × piers", fmt.Sprint(p.Considered)),
-		computed("worked", "frames worked through in full", measure.Count(p.Checked), "the rest cost more, or a necessary condition rules them out", fmt.Sprint(p.Checked)),
+		computed("worked", "frames worked through in full", measure.Count(p.Checked), "the rest cost more, or stand on a floor or beam that failed", fmt.Sprint(p.Checked)),
 	}
 	for i, r := range p.RunnersUp {
 		figures = append(figures, computed(fmt.Sprintf("runner_up.%d", i+1), "runner-up in cost", measure.Word(r.Name(style)), "next least cost that passes", p.Decides[i], "pick.chosen"))

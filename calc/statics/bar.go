@@ -89,7 +89,7 @@ func (b *Bar) RunsOver(support int) bool {
 }
 
 // bear adds a load that is there with its case.
-func (b *Bar) bear(kind loads.Case, unit Field, size float64) {
+func (b *Bar) bear(kind loads.Case, unit Effect, size float64) {
 	if b.Cases[kind].Most.Shear == nil {
 		b.Cases[kind] = b.Gauge.Empty()
 	}

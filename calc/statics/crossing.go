@@ -1,169 +1,30 @@
 package statics
 
-import (
-	"slices"
+// Crossing is one metre of floor, or one joist, as it crosses the beam lines:
+// joists on the beams run on over all of them, joists between beams are simple
+// spans, and what lies outside the outer beams then rests on those.
+type Crossing struct{ Gauge *Gauge }
 
-	"pierbook/calc/frame"
-	"pierbook/calc/loads"
-	"pierbook/calc/measure"
-)
-
-// Floor is the floor under its loads as it crosses the beam lines: what a metre
-// of it, or one joist, puts on each of them.
-type Floor struct {
-	Crossing
-	Frame   *frame.Frame
-	Loads   *loads.Acting
-	Between bool // joists hang between the beams
+// Across returns what one newton per metre from one place to another, or one
+// newton at a place, does to the floor's run. It is worked once for each layout.
+func (x *Crossing) Across(from, to float64) Effect {
+	g, key := x.Gauge, [2]float64{from, to}
+	if known, ok := g.placed[key]; ok {
+		return known
+	}
+	f := newEffect(len(g.Stations), len(g.Run.Supports))
+	if err := g.read(f, g.Run.Inside(Push{from, to, 1})); err != nil {
+		panic(err.Error()) // the run was solved when it was prepared
+	}
+	g.placed[key] = f
+	return f
 }
 
-// Cross prepares the floor's run across the lines. It fails with fewer than two.
-func Cross(f *frame.Frame, a *loads.Acting, between bool, store *Gauges) (*Floor, error) {
-	var marks []float64
-	for _, s := range a.Strips {
-		if s.AlongX() && !slices.Contains(marks, s.Y1) {
-			marks = append(marks, s.Y1)
-		}
-	}
-	slices.Sort(marks)
-	g, err := store.Of(floorRun(f, between), marks)
-	if err != nil {
-		return nil, err
-	}
-	return &Floor{Crossing: Crossing{Gauge: g}, Frame: f, Loads: a, Between: between}, nil
-}
+// Share returns what each line gets of one newton at y.
+func (x *Crossing) Share(y float64) []float64 { return x.Across(y, y).Reactions }
 
-// Shares returns a function that tells what each line gets of a load along y,
-// whatever else stands on the floor; nil of a floor that stands on one line.
-func Shares(f *frame.Frame, between bool) func(y measure.Length) []float64 {
-	return func(y measure.Length) []float64 {
-		g, err := NewGauges().Of(floorRun(f, between), nil)
-		if err != nil {
-			return nil
-		}
-		return (&Crossing{Gauge: g}).Share(y.Metres())
-	}
-}
-
-func floorRun(f *frame.Frame, between bool) Run {
-	r := Run{End: f.Width.Metres()}
-	for _, line := range f.Lines {
-		r.Supports = append(r.Supports, line.Y.Metres())
-		r.Hinges = append(r.Hinges, between)
-	}
-	if between {
-		r.Start, r.End = r.Supports[0], r.Supports[len(r.Supports)-1]
-	}
-	return r
-}
-
-// LiveShare returns the most, the least and the whole that each line gets of one
-// newton per square metre of live load, by metre of line.
-func (x *Floor) LiveShare() (most, least, whole []float64) {
-	g := x.Gauge
-	n := len(g.Run.Supports)
-	most, least, whole = make([]float64, n), make([]float64, n), make([]float64, n)
-	for _, u := range g.Unit {
-		for i, r := range u.Reactions {
-			most[i] += max(0, r)
-			least[i] += min(0, r)
-			whole[i] += r
-		}
-	}
-	near, far := x.Edges(x.Frame.Width.Metres())
-	most[0], whole[0] = most[0]+near, whole[0]+near
-	most[n-1], whole[n-1] = most[n-1]+far, whole[n-1]+far
-	return most, least, whole
-}
-
-// joistPlaces returns the tributary width of each joist place along x: joists
-// of several bays at one place count once.
-func (x *Floor) joistPlaces() (centres, widths []float64) {
-	for _, j := range x.Frame.Joists {
-		if at := j.Centre.Metres(); !slices.Contains(centres, at) {
-			centres = append(centres, at)
-		}
-	}
-	slices.Sort(centres)
-	for i := range centres {
-		from, to := 0.0, x.Frame.Length.Metres()
-		if i > 0 {
-			from = (centres[i-1] + centres[i]) / 2
-		}
-		if i < len(centres)-1 {
-			to = (centres[i] + centres[i+1]) / 2
-		}
-		widths = append(widths, to-from)
-	}
-	return centres, widths
-}
-
-// OnLine is what one beam line gets.
-type OnLine struct {
-	Fixed                        [loads.CaseCount][]Push
-	LiveMost, LiveLeast, LiveAll float64 // N/m
-	Patches                      []Push
-}
-
-// LineLoads carries everything on the floor through the joists to the lines.
-func (x *Floor) LineLoads() []OnLine {
-	f, a := x.Frame, x.Loads
-	n, length := len(f.Lines), f.Length.Metres()
-	lines := make([]OnLine, n)
-	most, least, whole := x.LiveShare()
-	p := a.Area[loads.LiveCase]
-	for i := range lines {
-		lines[i].LiveMost, lines[i].LiveLeast, lines[i].LiveAll = p*most[i], p*least[i], p*whole[i]
-		for kind, area := range a.Area {
-			if area != 0 && loads.Case(kind) != loads.LiveCase {
-				lines[i].put(loads.Case(kind), Push{From: 0, To: length, Size: area * whole[i]})
-			}
-		}
-		line := f.Lines[i]
-		lines[i].put(loads.DeadCase, Push{From: line.Start.Metres(), To: line.End.Metres(), Size: a.Beam})
-	}
-	for _, s := range a.Strips {
-		x.carryStrip(lines, s)
-	}
-	for _, patch := range a.Patches {
-		shares := x.Across(patch.Y.Metres(), (patch.Y + patch.Width).Metres()).Reactions
-		for i, share := range shares {
-			size := float64(patch.Load) / float64(patch.Length.Times(patch.Width)) * share
-			lines[i].Patches = append(lines[i].Patches, Push{From: patch.X.Metres(), To: (patch.X + patch.Length).Metres(), Size: size})
-		}
-	}
-	return lines
-}
-
-func (l *OnLine) put(kind loads.Case, p Push) {
-	if p.Size != 0 {
-		l.Fixed[kind] = append(l.Fixed[kind], p)
-	}
-}
-
-// carryStrip shares a wall or rim out: along the lines through every joist it
-// crosses, across them through the joist under it.
-func (x *Floor) carryStrip(lines []OnLine, s loads.Strip) {
-	if s.AlongX() {
-		for i, share := range x.Share(s.Y1) {
-			lines[i].put(s.Kind, Push{From: s.X1, To: s.X2, Size: s.Size * share})
-		}
-		return
-	}
-	for i, r := range x.Across(s.Y1, s.Y2).Reactions {
-		lines[i].put(s.Kind, Push{From: s.X1, To: s.X1, Size: r * s.Size})
-	}
-}
-
-// BeamRun returns the run of a line's beam, without its joints.
-func BeamRun(f *frame.Frame, line int) Run {
-	l := f.Lines[line]
-	r := Run{Start: l.Start.Metres(), End: l.End.Metres()}
-	for _, p := range f.Piers {
-		if p.Line == line {
-			r.Supports = append(r.Supports, p.X.Metres())
-		}
-	}
-	r.Hinges = make([]bool, len(r.Supports))
-	return r
+// Edges returns what the floor outside the run puts on its ends, for one newton
+// per square metre: nothing when joists lie on the beams.
+func (x *Crossing) Edges(width float64) (near, far float64) {
+	return x.Gauge.Run.Start, width - x.Gauge.Run.End
 }

@@ -11,18 +11,18 @@ const (
 // station is one such place, seen from inside one part, so that a support has
 // one station on its left and one on its right.
 type station struct {
-	Part int
-	X    float64 // from the run's origin
+	Stretch int
+	X       float64 // from the run's origin
 }
 
-// Field holds what one loading does to a run: by station, and by support.
+// Effect holds what one loading does to a run: by station, and by support.
 // Deflections are times EI.
-type Field struct {
+type Effect struct {
 	Shear, Moment, Sag []float64
 	Reactions          []float64
 }
 
-// slab hands out room for fields, and takes all of it back at once when a search
+// slab hands out room for effects, and takes all of it back at once when a search
 // is done with a candidate.
 type slab struct {
 	room []float64
@@ -33,7 +33,7 @@ const slabSize = 1 << 15
 
 func (s *slab) take(n int) []float64 {
 	if s.used+n > len(s.room) {
-		s.room, s.used = make([]float64, max(n, slabSize, 2*len(s.room))), 0 // the old room lives on in its fields
+		s.room, s.used = make([]float64, max(n, slabSize, 2*len(s.room))), 0 // the old room lives on in its effects
 	}
 	taken := s.room[s.used : s.used+n : s.used+n]
 	s.used += n
@@ -41,23 +41,23 @@ func (s *slab) take(n int) []float64 {
 	return taken
 }
 
-// reset takes the room back; fields handed out before are no longer good.
+// reset takes the room back; effects handed out before are no longer good.
 func (s *slab) reset() { s.used = 0 }
 
-func (s *slab) field(stations, supports int) Field {
-	return layField(s.take(3*stations+supports), stations)
+func (s *slab) effect(stations, supports int) Effect {
+	return layEffect(s.take(3*stations+supports), stations)
 }
 
-func newField(stations, supports int) Field {
-	return layField(make([]float64, 3*stations+supports), stations)
+func newEffect(stations, supports int) Effect {
+	return layEffect(make([]float64, 3*stations+supports), stations)
 }
 
-func layField(all []float64, stations int) Field {
-	return Field{all[:stations:stations], all[stations : 2*stations : 2*stations], all[2*stations : 3*stations : 3*stations], all[3*stations:]}
+func layEffect(all []float64, stations int) Effect {
+	return Effect{all[:stations:stations], all[stations : 2*stations : 2*stations], all[2*stations : 3*stations : 3*stations], all[3*stations:]}
 }
 
-// each calls f with every list of values of both fields.
-func (f Field) each(other Field, do func(mine, others []float64)) {
+// each calls f with every list of values of both.
+func (f Effect) each(other Effect, do func(mine, others []float64)) {
 	do(f.Shear, other.Shear)
 	do(f.Moment, other.Moment)
 	do(f.Sag, other.Sag)
@@ -65,7 +65,7 @@ func (f Field) each(other Field, do func(mine, others []float64)) {
 }
 
 // Add adds other, times a factor, to f.
-func (f Field) Add(other Field, times float64) {
+func (f Effect) Add(other Effect, times float64) {
 	if times == 0 {
 		return
 	}
@@ -78,10 +78,10 @@ func (f Field) Add(other Field, times float64) {
 
 // Envelope is the most and the least that a set of loadings does, each present
 // or not as is worst at each place.
-type Envelope struct{ Most, Least Field }
+type Envelope struct{ Most, Least Effect }
 
 // Patterned adds a loading that may be present or not.
-func (e Envelope) Patterned(other Field, times float64) {
+func (e Envelope) Patterned(other Effect, times float64) {
 	e.Most.each(other, func(mine, others []float64) {
 		for i, v := range others {
 			mine[i] += max(0, float64(v*times))
@@ -95,7 +95,7 @@ func (e Envelope) Patterned(other Field, times float64) {
 }
 
 // Always adds a loading that is there all the time.
-func (e Envelope) Always(other Field, times float64) {
+func (e Envelope) Always(other Effect, times float64) {
 	e.Most.Add(other, times)
 	e.Least.Add(other, times)
 }
@@ -111,7 +111,7 @@ func (e Envelope) Lighter(share float64) {
 }
 
 // AddWhole adds the whole load of an envelope that [Envelope.lighter] has spread.
-func (f Field) AddWhole(e Envelope) {
+func (f Effect) AddWhole(e Envelope) {
 	f.each(e.Most, func(mine, most []float64) {
 		for i, v := range most {
 			mine[i] += max(0, v)
@@ -144,13 +144,13 @@ func (e Envelope) Include(other Envelope, times float64) {
 type Gauge struct {
 	Run      Run
 	Stations []station
-	first    []int                // first station of each part, and their number
-	Parts    []part               // their places and lengths
-	Unit     []Field              // by part: 1 N/m over it
-	Whole    Field                // all parts loaded
-	Marks    []float64            // places of point loads
-	slab     *slab                // for what does not outlive a candidate
-	placed   map[[2]float64]Field // by place: what a unit load there does
+	first    []int                 // first station of each part, and their number
+	Parts    []part                // their places and lengths
+	Unit     []Effect              // by part: 1 N/m over it
+	Whole    Effect                // all parts loaded
+	Marks    []float64             // places of point loads
+	slab     *slab                 // for what does not outlive a candidate
+	placed   map[[2]float64]Effect // by place: what a unit load there does
 }
 
 // measureRun prepares a run. Marks are places where point loads will stand.
@@ -159,15 +159,15 @@ func measureRun(r Run, marks []float64, room *slab) (*Gauge, error) {
 	if err != nil {
 		return nil, err
 	}
-	g := &Gauge{Run: r, Parts: a.parts, Marks: marks, slab: room, placed: map[[2]float64]Field{}}
+	g := &Gauge{Run: r, Parts: a.parts, Marks: marks, slab: room, placed: map[[2]float64]Effect{}}
 	for i := range g.Parts {
 		g.first = append(g.first, len(g.Stations))
 		g.Stations = append(g.Stations, g.placesIn(i, marks)...)
 	}
 	g.first = append(g.first, len(g.Stations))
-	g.Whole = newField(len(g.Stations), len(r.Supports))
+	g.Whole = newEffect(len(g.Stations), len(r.Supports))
 	for _, p := range g.Parts {
-		f := newField(len(g.Stations), len(r.Supports))
+		f := newEffect(len(g.Stations), len(r.Supports))
 		if err := g.read(f, []Push{{p.From, p.From + p.Long, 1}}); err != nil {
 			return nil, err
 		}
@@ -202,32 +202,32 @@ func (g *Gauge) placesIn(i int, marks []float64) []station {
 	return places
 }
 
-// Overhang says whether part i stands out past the first or last support.
+// Overhang holds for a part that stands out past the first or last support.
 func (g *Gauge) Overhang(i int) bool {
 	first, last := g.Run.Supports[0], g.Run.Supports[len(g.Run.Supports)-1]
 	return g.Parts[i].From < first || g.Parts[i].From >= last
 }
 
-// NewField returns an empty field of the run.
-func (g *Gauge) NewField() Field { return g.slab.field(len(g.Stations), len(g.Run.Supports)) }
+// NewEffect returns an empty effect on the run.
+func (g *Gauge) NewEffect() Effect { return g.slab.effect(len(g.Stations), len(g.Run.Supports)) }
 
 // Under solves the run under loads and reads it at the stations.
-func (g *Gauge) Under(loads []Push) Field {
-	f := g.NewField()
+func (g *Gauge) Under(loads []Push) Effect {
+	f := g.NewEffect()
 	if err := g.read(f, loads); err != nil {
 		panic(err.Error()) // the run was solved when it was prepared
 	}
 	return f
 }
 
-// read fills a field in.
-func (g *Gauge) read(f Field, loads []Push) error {
+// read fills an effect in.
+func (g *Gauge) read(f Effect, loads []Push) error {
 	a, err := g.Run.Solve(loads)
 	if err != nil {
 		return err
 	}
 	for i, s := range g.Stations {
-		p := &a.parts[s.Part]
+		p := &a.parts[s.Stretch]
 		f.Shear[i], f.Moment[i], f.Sag[i] = p.at(s.X - p.From)
 	}
 	copy(f.Reactions, a.Reactions)
@@ -235,7 +235,7 @@ func (g *Gauge) read(f Field, loads []Push) error {
 }
 
 // Empty returns an envelope without loads.
-func (g *Gauge) Empty() Envelope { return Envelope{g.NewField(), g.NewField()} }
+func (g *Gauge) Empty() Envelope { return Envelope{g.NewEffect(), g.NewEffect()} }
 
 // EndsOf returns the first and last station of a part.
 func (g *Gauge) EndsOf(part int) (first, last int) { return g.first[part], g.first[part+1] - 1 }

@@ -41,6 +41,6 @@ func (g *Gauges) Of(r Run, marks []float64) (*Gauge, error) {
 	return made, err
 }
 
-// Reset takes the room of all fields back that were handed out for one candidate
+// Reset takes the room of all effects back that were handed out for one candidate
 // of a search; none of them is good any more.
 func (g *Gauges) Reset() { g.slab.reset() }

@@ -13,16 +13,16 @@ type Height struct {
 	Stone measure.Length // compacted bed under the block
 }
 
-// Heights are how tall the piers stand, with what stands in for those that are
+// PostHeights are how tall the piers stand, with what stands in for those that are
 // not known: the longest post allowed and the least dig and stone, or a pier's
 // own bed.
-type Heights struct {
+type PostHeights struct {
 	Known map[string]Height // by pier
 	Job   *job.Job
 }
 
 // At returns the height of a pier.
-func (h Heights) At(pier string) Height {
+func (h PostHeights) At(pier string) Height {
 	if known, ok := h.Known[pier]; ok {
 		return known
 	}
@@ -34,7 +34,7 @@ func (h Heights) At(pier string) Height {
 }
 
 // TallestPost returns the longest post of a frame.
-func (h Heights) TallestPost(f *frame.Frame) measure.Length {
+func (h PostHeights) TallestPost(f *frame.Frame) measure.Length {
 	longest := measure.Length(0)
 	for _, p := range f.Piers {
 		longest = max(longest, h.At(p.Name).Post)

@@ -14,8 +14,8 @@ import (
 type LoadedPly struct {
 	Bar
 	hinges []bool
-	count  int   // plies alike
-	live   Field // whole live load, for the sums
+	count  int    // plies alike
+	live   Effect // whole live load, for the sums
 }
 
 // LoadedLine is one beam line with what its loads do to it.
@@ -121,7 +121,7 @@ func (p *LoadedPly) put(load OnLine, plies int, lightShare, length float64) {
 		live.Patterned(u, load.LiveMost*share)
 		live.Patterned(u, load.LiveLeast*share)
 	}
-	p.live = p.Gauge.NewField()
+	p.live = p.Gauge.NewEffect()
 	p.live.Add(p.Gauge.Whole, load.LiveAll*share)
 	outside := p.Gauge.Run.Outside(length)
 	for _, at := range outside {
@@ -138,7 +138,7 @@ func (p *LoadedPly) put(load OnLine, plies int, lightShare, length float64) {
 }
 
 // fixed adds loads that are there all along their length: those over the whole
-// run by the prepared fields, the rest solved for.
+// run by the prepared effects, the rest solved for.
 func (p *LoadedPly) fixed(e Envelope, list []Push, share float64) {
 	var rest []Push
 	r := p.Gauge.Run

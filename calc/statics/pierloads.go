@@ -25,7 +25,7 @@ type PierLoad struct {
 
 // PierLoads sums the loads of every pier up, under the combinations that count
 // on piers. Lines come in their order.
-func PierLoads(f *frame.Frame, a *loads.Acting, lines []LoadedLine, heights Heights, combos []loads.Combination) []PierLoad {
+func PierLoads(f *frame.Frame, a *loads.Acting, lines []LoadedLine, heights PostHeights, combos []loads.Combination) []PierLoad {
 	piers := make([]PierLoad, len(f.Piers))
 	tallest := heights.TallestPost(f)
 	for i, p := range f.Piers {
@@ -77,7 +77,7 @@ func (p PierLoad) lifting(combo loads.Combination) measure.Force {
 
 // windDown returns how hard wind presses on a pier of the leeward row: the
 // overturning moment over the distance of the outer rows and the piers in one.
-func windDown(f *frame.Frame, w *loads.Wind, line, number int, post measure.Length) measure.Force {
+func windDown(f *frame.Frame, w *loads.WindLoad, line, number int, post measure.Length) measure.Force {
 	if w == nil {
 		return 0
 	}

@@ -48,7 +48,8 @@ func TestTextbookContinuousBeams(t *testing.T) {
 		{"two spans, one loaded", 2, []Push{{0, 1, 1}}, []float64{7. / 16, 10. / 16, -1. / 16}, 9. / 16, 49. / 512, 1. / 16, .0092, 1e-9, 5e-5, formulas},
 		{"three spans", 3, []Push{{0, 3, 1}}, []float64{.4, 1.1, 1.1, .4}, .6, .08, .1, .0069, 1e-9, 3e-5, formulas},
 		{"four spans", 4, []Push{{0, 4, 1}}, []float64{11. / 28, 32. / 28, 26. / 28, 32. / 28, 11. / 28}, 17. / 28, .0772, 3. / 28, .0065, 1e-9, 6e-5, formulas},
-		{"five spans", 5, []Push{{0, 5, 1}}, []float64{15. / 38, 43. / 38, 37. / 38, 37. / 38, 43. / 38, 15. / 38}, 23. / 38, .0779, 4. / 38, .0066, 1e-9, 6e-5, "AISC Steel Construction Manual (2011), moment diagrams: 15/38, 43/38, 37/38 (from memory)"},
+		{"five spans", 5, []Push{{0, 5, 1}}, []float64{15. / 38, 43. / 38, 37. / 38, 37. / 38, 43. / 38, 15. / 38}, 23. / 38, .0779, 4. / 38, .0066, 1e-9, 6e-5,
+			"AISC Steel Construction Manual (2011), moment diagrams: 15/38, 43/38, 37/38 (from memory)"},
 	} {
 		a, err := equalSpans(c.spans).Solve(c.loads)
 		require.NoError(t, err, c.name)

@@ -80,7 +80,7 @@ func (t *Trial) oneLoading(k *Curves, s *statics.Bar, stiffness float64) {
 	if t.Loads.Present[loads.BuildingCase] {
 		k.Case = "own weight, building, and live load on every bay"
 	}
-	f := s.Gauge.NewField()
+	f := s.Gauge.NewEffect()
 	for kind, e := range s.Cases {
 		if loads.Case(kind) == loads.SnowCase || loads.Case(kind) == loads.RoofCase || e.Most.Shear == nil {
 			continue

@@ -31,9 +31,9 @@ func TestFaultsNameTheChoicesThereAre(t *testing.T) {
 		{"no soil", func(j *job.Job, _ *Input) { j.Site.Soil = job.Soil{} }, "site.soil", "no soil", "gravel"},
 		{"no floor load", func(j *job.Job, _ *Input) { j.Platform.FloorLoad = 0 }, "platform.floor_load", "no floor load", "40 psf"},
 		{"wall off the platform", func(_ *job.Job, in *Input) {
-			in.Walls = []loads.Wall{{Name: "porch", Y1: 13 * ft, X2: 4 * ft, Y2: 13 * ft}}
+			in.Walls = []loads.PlacedWall{{Name: "porch", Y1: 13 * ft, X2: 4 * ft, Y2: 13 * ft}}
 		}, "building.walls.porch", "stands off the platform", "keep it within"},
-		{"slanting wall", func(_ *job.Job, in *Input) { in.Walls = []loads.Wall{{Name: "bay", X2: 4 * ft, Y2: 3 * ft}} }, "building.walls.bay", "neither along nor across", "one x or one y"},
+		{"slanting wall", func(_ *job.Job, in *Input) { in.Walls = []loads.PlacedWall{{Name: "bay", X2: 4 * ft, Y2: 3 * ft}} }, "building.walls.bay", "neither along nor across", "one x or one y"},
 		{"patch off the platform", func(_ *job.Job, in *Input) {
 			in.Patches = []loads.Patch{{Name: "tank", X: 15 * ft, Length: 2 * ft, Width: ft, Load: 1}}
 		}, "platform.loads.tank", "stands off", "keep it within"},

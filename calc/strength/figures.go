@@ -47,7 +47,8 @@ func (s *Strength) loadFigures() []figure.Figure {
 		key := "load.sum." + strings.ReplaceAll(b.Case, " ", "_")
 		figures = append(figures,
 			figure.Figure{Key: key + ".applied", Means: b.Case + ", put on the platform", Value: b.Applied, Origin: figure.Computed, Formula: "Σ loads", Working: b.Working},
-			figure.Figure{Key: key + ".reactions", Means: b.Case + ", carried by the piers", Value: b.Reactions, Origin: figure.Computed, Formula: "Σ reactions", Working: b.Working, From: []string{key + ".applied"}})
+			figure.Figure{Key: key + ".reactions", Means: b.Case + ", carried by the piers", Value: b.Reactions, Origin: figure.Computed, Formula: "Σ reactions",
+				Working: b.Working, From: []string{key + ".applied"}})
 	}
 	return figures
 }
@@ -61,7 +62,8 @@ func (s *Strength) pierFigures() []figure.Figure {
 		computed := func(name, means string, value measure.Quantity, formula, working string, from ...string) {
 			figures = append(figures, figure.Figure{Key: key + "." + name, Means: means + " at " + f.Pier, Value: value, Origin: figure.Computed, Formula: formula, Working: working, From: from})
 		}
-		computed("load", "load by tributary area: floor load and own weight", f.Load, "load = area·(floor load + own weight) + beam + post", strings.Join(f.Working[:4], "; "), "platform.floor_load", "load.surface", "load.joists", "load.beams")
+		computed("load", "load by tributary area: floor load and own weight", f.Load, "load = area·(floor load + own weight) + beam + post",
+			strings.Join(f.Working[:4], "; "), "platform.floor_load", "load.surface", "load.joists", "load.beams")
 		computed("load_on_soil", "pressure under the bed, by tributary area", f.OnSoil, "q = (load + block + stone)/side²", f.Working[len(f.Working)-1], key+".load")
 		var parts []string
 		for _, part := range s.pierParts(p) {
@@ -108,7 +110,8 @@ func (s *Strength) pierParts(p statics.PierLoad) []pierPart {
 		{"live", "floor load, on the worst bays", running + ": every bay that adds is loaded", p.Live, true, patches},
 		{"snow", "snow", running, p.Snow, true, snow},
 		{"roof_live", "people on the roof", running, p.RoofLive, has("roof_live"), []string{"load.roof_live"}},
-		{"wind", "wind that turns the building over and presses the leeward piers down", "f·H·(arm + post)/distance of the outer rows/piers in a row", p.Wind, s.Wind != nil, []string{"load.wind.across", "load.wind.along"}},
+		{"wind", "wind that turns the building over and presses the leeward piers down", "f·H·(arm + post)/distance of the outer rows/piers in a row", p.Wind,
+			s.Wind != nil, []string{"load.wind.across", "load.wind.along"}},
 	}
 }
 
@@ -187,8 +190,10 @@ func (s *Strength) tieFigures() []figure.Figure {
 			from = append(from, "load.wind.pressure")
 		}
 		figures = append(figures,
-			figure.Figure{Key: key + ".up", Means: "hold-down wanted at " + t.Pier + ", " + t.Joint, Value: t.Up, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind checks", Working: t.Up.Print(s.style), From: from},
-			figure.Figure{Key: key + ".level", Means: "sideways force to hold at " + t.Pier + ", " + t.Joint, Value: t.Level, Origin: figure.Computed, Source: "capacity by others", Formula: "greatest of the wind's share and 2% of the load", Working: t.Level.Print(s.style), From: from})
+			figure.Figure{Key: key + ".up", Means: "hold-down wanted at " + t.Pier + ", " + t.Joint, Value: t.Up, Origin: figure.Computed, Source: "capacity by others",
+				Formula: "greatest of the wind checks", Working: t.Up.Print(s.style), From: from},
+			figure.Figure{Key: key + ".level", Means: "sideways force to hold at " + t.Pier + ", " + t.Joint, Value: t.Level, Origin: figure.Computed,
+				Source: "capacity by others", Formula: "greatest of the wind's share and 2% of the load", Working: t.Level.Print(s.style), From: from})
 	}
 	return figures
 }
@@ -219,12 +224,18 @@ func (s *Strength) summaryFigures() []figure.Figure {
 	}
 	reaction := []string{"pier." + s.WorstPier + ".reaction"}
 	return []figure.Figure{
-		{Key: "checks.worst", Means: "greatest ratio of demand to capacity", Value: ratio, Origin: figure.Computed, Formula: "greatest of all checks that the frame must hold by itself", Working: id + ": " + ratio.Print(s.style), From: from},
-		{Key: "checks.worst_is", Means: "the check with the greatest ratio", Value: measure.Word(id), Origin: figure.Computed, Formula: "greatest of all checks that the frame must hold by itself", Working: id, From: from},
-		{Key: "checks.failing", Means: "checks that fail", Value: measure.Count(failing), Origin: figure.Computed, Formula: "count of ratios above 1 that nothing by others would mend", Working: fmt.Sprintf("%d of %d", failing, len(s.Checks))},
-		{Key: "checks.none_failing", Means: "no check fails", Value: none, Origin: figure.Computed, Formula: "checks.failing = 0", Working: fmt.Sprintf("%d fail", failing), From: []string{"checks.failing"}},
-		{Key: "checks.wanted", Means: "checks that hold only with work by others", Value: measure.Count(wanted), Origin: figure.Computed, Formula: "count of ratios above 1 with an anchorage, brace or header named", Working: fmt.Sprintf("%d of %d", wanted, len(s.Checks))},
-		{Key: "load.worst_pier", Means: "the pier nearest to the limit of its block or ground", Value: measure.Word(s.WorstPier), Origin: figure.Computed, Formula: "greatest ratio of block, stone and soil", Working: s.WorstPier, From: reaction},
+		{Key: "checks.worst", Means: "greatest ratio of demand to capacity", Value: ratio, Origin: figure.Computed,
+			Formula: "greatest of all checks that the frame must hold by itself", Working: id + ": " + ratio.Print(s.style), From: from},
+		{Key: "checks.worst_is", Means: "the check with the greatest ratio", Value: measure.Word(id), Origin: figure.Computed,
+			Formula: "greatest of all checks that the frame must hold by itself", Working: id, From: from},
+		{Key: "checks.failing", Means: "checks that fail", Value: measure.Count(failing), Origin: figure.Computed,
+			Formula: "count of ratios above 1 that nothing by others would mend", Working: fmt.Sprintf("%d of %d", failing, len(s.Checks))},
+		{Key: "checks.none_failing", Means: "no check fails", Value: none, Origin: figure.Computed, Formula: "checks.failing = 0",
+			Working: fmt.Sprintf("%d fail", failing), From: []string{"checks.failing"}},
+		{Key: "checks.wanted", Means: "checks that hold only with work by others", Value: measure.Count(wanted), Origin: figure.Computed,
+			Formula: "count of ratios above 1 with an anchorage, brace or header named", Working: fmt.Sprintf("%d of %d", wanted, len(s.Checks))},
+		{Key: "load.worst_pier", Means: "the pier nearest to the limit of its block or ground", Value: measure.Word(s.WorstPier), Origin: figure.Computed,
+			Formula: "greatest ratio of block, stone and soil", Working: s.WorstPier, From: reaction},
 		{Key: "load.worst", Means: "load on that pier's block", Value: worstLoad, Origin: figure.Computed, Formula: "greatest of all combinations", Working: worstLoad.Print(s.style), From: reaction},
 	}
 }

@@ -14,6 +14,6 @@ type Input struct {
 	Frame   *frame.Frame
 	Heights map[string]statics.Height // by pier; nil before the ground is known, and then the job's bounds stand in
 	Patches []loads.Patch             // heavy things at a place: a stove, a tank
-	Walls   []loads.Wall              // nil for the four outer walls of the building
+	Walls   []loads.PlacedWall        // nil for the four outer walls of the building
 	Rules   check.Rules               // zero fields take the defaults of [DefaultRules]
 }

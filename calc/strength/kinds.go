@@ -66,7 +66,7 @@ type Member interface {
 
 	// What drawings, tables and figures tell of it.
 	Resists(b *statics.Bar) (moment measure.Moment, stiffness, creep float64) // N·m, N·m2, factor on lasting load
-	DesignValues(checks []check.Check) []check.Value
+	DesignValues(checks []check.Check) []check.DesignValue
 	Figures(style measure.Style) []figure.Figure
 	Rests(kind string) []string // keys of what a kind of check rests on
 	Use() string                // what it is cut from and how it is used
@@ -78,7 +78,7 @@ type Support interface {
 	Weight() measure.Force                // of one, where it stands on the ground and moves with the platform
 	Friction() measure.Ratio              // of it on what it stands on, allowable
 	Checks(p *statics.PierLoad) []check.Finding
-	Path(p *statics.PierLoad, load measure.Force) []check.Step                 // from under the post down to the soil
+	Path(p *statics.PierLoad, load measure.Force) []check.Stage                // from under the post down to the soil
 	OnSoil(p *statics.PierLoad, load measure.Force) (measure.Stress, []string) // its pressure there, and the working
 	Rests(pier, kind string) (keys []string, known bool)                       // keys of what a kind of check rests on
 	Unchecked() []string                                                       // what it could not check, and why

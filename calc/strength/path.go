@@ -13,20 +13,20 @@ import (
 
 // descent gathers the steps of a path with their running sum.
 type descent struct {
-	steps []check.Step
+	steps []check.Stage
 	sum   measure.Force
 	check func(part string) string
 }
 
 func (d *descent) step(part string, adds measure.Force, working string, values ...any) {
 	d.sum += adds
-	d.steps = append(d.steps, check.Step{Part: part, Adds: adds, Sum: d.sum, Working: fmt.Sprintf(working, values...), Check: d.check(part)})
+	d.steps = append(d.steps, check.Stage{Part: part, Adds: adds, Sum: d.sum, Working: fmt.Sprintf(working, values...), Check: d.check(part)})
 }
 
 // path follows the load of one pier from the surface to the soil, under the
 // combination that is greatest there. By halves of bays first; what joists and
 // beams that run on, and patterned load, shift to this pier is a step of its own.
-func (t *Trial) path(pier *statics.PierLoad) []check.Step {
+func (t *Trial) path(pier *statics.PierLoad) []check.Stage {
 	p, _ := t.frame.Pier(pier.Name)
 	d := &descent{check: func(part string) string { return t.governs(part, p.Name, t.frame.Lines[p.Line].Name) }}
 	t.pathToPost(d, p, pier)

@@ -12,7 +12,8 @@ func (t *Trial) result() *Strength {
 	s := &Strength{
 		Loads: t.Loads.Items, Combinations: t.onPier, First: t.firstLoads(), Piers: t.Piers,
 		Conventions: t.conventions(), Balance: t.balances(), Wind: t.Loads.Wind, Ties: t.anchorage.Ties(), Rules: t.rules,
-		members: []named{{"joist", t.joist}, {"beam", t.beam}, {"post", t.post}}, support: t.support, symbols: t.standard.Symbols, duration: t.standard.Duration, Unchecked: t.unchecked, style: t.Words.Style, job: t.job,
+		members: []named{{"joist", t.joist}, {"beam", t.beam}, {"post",
+			t.post}}, support: t.support, symbols: t.standard.Symbols, duration: t.standard.Duration, Unchecked: t.unchecked, style: t.Words.Style, job: t.job,
 		Joist: t.curves(t.joist, t.joists), Beam: t.curves(t.beam, t.beams),
 	}
 	worst := t.worstPier()
@@ -24,7 +25,7 @@ func (t *Trial) result() *Strength {
 
 // conventions checks the beams a second time, apart from the others.
 func (t *Trial) conventions() []check.Check {
-	apart := check.List{Words: t.Words}
+	apart := check.Findings{Words: t.Words}
 	for i := range t.frame.Lines {
 		apart.Add(t.beam.ByTable(t.frame, i, t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()))
 	}

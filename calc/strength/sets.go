@@ -74,7 +74,8 @@ func (s *Strength) balanceSet() figure.Set {
 }
 
 func (s *Strength) tieSet() figure.Set {
-	set := figure.Set{Name: "ties", Key: "pier", Known: []string{"up", "level"}, Fields: []figure.Field{{Key: "joint", Means: "what the anchorage at % joins", Formula: "beam to post and post to block, or block to ground"}}}
+	set := figure.Set{Name: "ties", Key: "pier", Known: []string{"up", "level"}, Fields: []figure.Field{{Key: "joint", Means: "what the anchorage at % joins",
+		Formula: "beam to post and post to block, or block to ground"}}}
 	for _, tie := range s.Ties {
 		set.Row(strings.TrimPrefix(tie.Key(), "pier."), tie.Pier, measure.Word(tie.Joint))
 	}
@@ -189,7 +190,7 @@ func (s *Strength) uncheckedSet() figure.Set {
 
 // use says what the member of a value is cut from and how it is used, with the
 // source of its values.
-func (s *Strength) use(v check.Value) string {
+func (s *Strength) use(v check.DesignValue) string {
 	for _, k := range s.members {
 		if k.name == v.Member {
 			return strings.ToUpper(v.Member[:1]) + v.Member[1:] + "s, " + k.Use() + ": " + v.Source

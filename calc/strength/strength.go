@@ -22,11 +22,11 @@ type Strength struct {
 	Conventions  []check.Check      // the deck-table convention, apart from the others
 	Balance      []Balance          // by load case: loads applied and reactions
 	WorstPier    string
-	Path         []check.Step   // surface to soil at the worst pier
-	Ties         []support.Tie  // anchorage that would be wanted
-	Wind         *loads.Wind    // nil when no wind or no building was given
-	Joist, Beam  *Curves        // of the governing joist and beam line
-	Remedies     []check.Remedy // changes that mend a failing frame, cheapest first
+	Path         []check.Stage   // surface to soil at the worst pier
+	Ties         []support.Tie   // anchorage that would be wanted
+	Wind         *loads.WindLoad // nil when no wind or no building was given
+	Joist, Beam  *Curves         // of the governing joist and beam line
+	Remedies     []check.Remedy  // changes that mend a failing frame, cheapest first
 	Rules        check.Rules
 	Unchecked    []string // what could not be checked, and why
 
@@ -72,8 +72,8 @@ func (s *Strength) Find(id string) (check.Check, bool) { return check.Find(s.Che
 
 // Values returns the design values of joists, beams and posts, each with the
 // factors of its worst check.
-func (s *Strength) Values() []check.Value {
-	var all []check.Value
+func (s *Strength) Values() []check.DesignValue {
+	var all []check.DesignValue
 	for _, m := range s.members {
 		all = append(all, m.DesignValues(s.Checks)...)
 	}

@@ -29,7 +29,7 @@ const (
 // Trial is one frame under check. Its stages come in the order of Run; a search
 // goes through them by itself and stops where it has seen enough.
 type Trial struct {
-	check.List
+	check.Findings
 	Faults fault.List
 	Loads  *loads.Acting
 	Floor  *statics.Floor
@@ -40,7 +40,7 @@ type Trial struct {
 	job               *job.Job
 	frame             *frame.Frame
 	rules             check.Rules
-	heights           statics.Heights
+	heights           statics.PostHeights
 	store             *statics.Gauges
 	combos            []loads.Combination // without wind, which acts on piers alone
 	onPier            []loads.Combination // all
@@ -56,8 +56,8 @@ type Trial struct {
 func NewTrial(in Input, store *statics.Gauges, depth Depth) *Trial {
 	j := in.Job
 	in.Patches, in.Walls = loads.Placed(j, in.Patches, in.Walls)
-	t := &Trial{in: in, job: j, frame: in.Frame, rules: check.RulesOf(in.Rules, j), heights: statics.Heights{Known: in.Heights, Job: j}, store: store,
-		List: check.List{Words: check.Words{Style: j.Style()}, Quiet: depth != InFull, Hasty: depth == UntilOneFails}}
+	t := &Trial{in: in, job: j, frame: in.Frame, rules: check.RulesOf(in.Rules, j), heights: statics.PostHeights{Known: in.Heights, Job: j}, store: store,
+		Findings: check.Findings{Words: check.Words{Style: j.Style()}, Quiet: depth != InFull, Hasty: depth == UntilOneFails}}
 	t.standard, t.support = standardOf(j), supportOf(j, t.rules, t.Words)
 	return t
 }

@@ -73,10 +73,10 @@ func Overturn(dead, sideways, up measure.Force, factor measure.Ratio, arm, span 
 // that would be wanted.
 type Anchorage struct {
 	Frame         *frame.Frame
-	Wind          *loads.Wind    // nil when none acts
-	LeastBuilding measure.Force  // the building at its lightest
-	Support       measure.Force  // weight of the support under one pier
-	Seat          measure.Length // of the post over the ground's stone
+	Wind          *loads.WindLoad // nil when none acts
+	LeastBuilding measure.Force   // the building at its lightest
+	Support       measure.Force   // weight of the support under one pier
+	Seat          measure.Length  // of the post over the ground's stone
 	TallestPost   measure.Length
 	Friction      measure.Ratio // of the support on what it stands on
 	Words         check.Words
@@ -136,7 +136,8 @@ func (a *Anchorage) lifted(p *statics.PierLoad) check.Finding {
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{
 			fmt.Sprintf("holds down: own weight %s + building at its lightest %s = %s", t.Force(float64(p.Dead)), t.Force(float64(max(0, p.BuildingLeast))), t.Force(float64(down))),
-			fmt.Sprintf("lifts (%s): building %s, floor load %s, snow %s, roof live load %s, each by its factor: %s", p.LightestUnder, t.Force(float64(min(0, p.BuildingLeast))), t.Force(float64(p.LiveLeast)), t.Force(float64(min(0, p.Snow))), t.Force(float64(min(0, p.RoofLive))), t.Force(float64(up))),
+			fmt.Sprintf("lifts (%s): building %s, floor load %s, snow %s, roof live load %s, each by its factor: %s", p.LightestUnder,
+				t.Force(float64(min(0, p.BuildingLeast))), t.Force(float64(p.LiveLeast)), t.Force(float64(min(0, p.Snow))), t.Force(float64(min(0, p.RoofLive))), t.Force(float64(up))),
 			fmt.Sprintf("%s − %s = %s", t.Force(float64(down)), t.Force(float64(up)), t.Force(float64(p.Lightest))),
 		}
 	}}
@@ -152,7 +153,8 @@ func (a *Anchorage) overturning(push loads.Thrust, b Balanced, id, what, joint s
 	}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{
-			fmt.Sprintf("D = %s (lightest building, own weight); H = %s × %s = %s; U = %s × %s = %s", t.Force(float64(b.Dead)), t.Factor(a.Wind.Factor), t.Force(float64(push.Force)), t.Force(float64(b.Sideways)), t.Factor(a.Wind.Factor), t.Force(float64(a.Wind.Up)), t.Force(float64(b.Up))),
+			fmt.Sprintf("D = %s (lightest building, own weight); H = %s × %s = %s; U = %s × %s = %s", t.Force(float64(b.Dead)), t.Factor(a.Wind.Factor),
+				t.Force(float64(push.Force)), t.Force(float64(b.Sideways)), t.Factor(a.Wind.Factor), t.Force(float64(a.Wind.Up)), t.Force(float64(b.Up))),
 			fmt.Sprintf("Mo = H·arm + U·s/2 = %s × %s + %s × %s/2 = %s", t.Force(float64(b.Sideways)), t.Length(b.Arm), t.Force(float64(b.Up)), t.Length(b.Span), t.Moment(float64(b.Turning))),
 			fmt.Sprintf("Mr = 0.6·D·s/2 = 0.6 × %s × %s/2 = %s", t.Force(float64(b.Dead)), t.Length(b.Span), t.Moment(float64(b.Resisting))),
 			fmt.Sprintf("tie on the windward row = (Mo − Mr)/s = %s, %s at each of %d piers", t.Force(float64(b.Tie)), t.Force(float64(each)), push.PerRow),

@@ -52,12 +52,12 @@ func (b PierBlock) OnSoil(p *statics.PierLoad, load measure.Force) (measure.Stre
 }
 
 // Path follows a load from the block down to the soil.
-func (b PierBlock) Path(p *statics.PierLoad, load measure.Force) []check.Step {
+func (b PierBlock) Path(p *statics.PierLoad, load measure.Force) []check.Stage {
 	w, base, block := b.Words, b.Block.Base, b.Weight()
 	side, stone := b.bed(p)
 	onStone := load + block
 	onSoil := onStone + stone
-	return []check.Step{
+	return []check.Stage{
 		{Part: "block", Adds: block, Sum: onStone, Working: fmt.Sprintf("on the stone: %s/(%s)² = %s", w.Force(float64(onStone)), w.Length(base), w.Pressure(onStone.Over(base.Times(base))))},
 		{Part: "stone", Adds: stone, Sum: onSoil, Working: fmt.Sprintf("%s deep, %s square", w.Length(p.Height.Stone), w.Length(side))},
 		{Part: "soil", Sum: onSoil, Working: fmt.Sprintf("%s/(%s)² = %s; allowed %s", w.Force(float64(onSoil)), w.Length(side), w.Pressure(onSoil.Over(side.Times(side))), w.Pressure(b.Soil))},
@@ -103,7 +103,8 @@ func (b PierBlock) onStone(p *statics.PierLoad) check.Finding {
 	base := b.Block.Base
 	load := p.Most + b.Weight()
 	q := load.Over(base.Times(base))
-	result := check.Check{ID: "pier." + p.Name + ".stone", What: "pressure of the block at " + p.Name + " on the stone", Demand: q, Capacity: b.Rules.StoneBearing, Ratio: measure.Ratio(q / b.Rules.StoneBearing),
+	result := check.Check{ID: "pier." + p.Name + ".stone", What: "pressure of the block at " + p.Name + " on the stone", Demand: q, Capacity: b.Rules.StoneBearing,
+		Ratio:       measure.Ratio(q / b.Rules.StoneBearing),
 		Combination: p.Combination, Clause: "IBC 2012 Table 1806.2, gravel; compacted bed"}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{

@@ -32,7 +32,7 @@ func Bracing(p *statics.PierLoad, most measure.Length, side measure.Force, words
 
 // Sideways returns the force that pushes the top of a post: the wind shared by
 // all piers, at least 2 per cent of the load (common practice, no source).
-func Sideways(p *statics.PierLoad, w *loads.Wind, piers int) measure.Force {
+func Sideways(p *statics.PierLoad, w *loads.WindLoad, piers int) measure.Force {
 	side := 0.02 * p.Most
 	if w != nil {
 		side = max(side, w.Greater()/measure.Force(piers))

@@ -9,16 +9,6 @@ import (
 	"pierbook/calc/trade"
 )
 
-// Withdrawal returns the reference withdrawal value of a smooth nail in side
-// grain for each inch of penetration.
-//
-//	W = 1380·G^2.5·D   lb per in
-//
-// NDS 2018 12.2-3.
-func Withdrawal(g measure.Ratio, diameter measure.Length) measure.Force {
-	return measure.Force(1380*math.Pow(float64(g), 2.5)*diameter.Inches()) * measure.PoundForce
-}
-
 // Lateral returns the reference lateral value of a nail through a side member of
 // thickness ls into a main member lm deep, both of specific gravity g: the least
 // of the yield limits Im, Is, II, IIIm, IIIs and IV.

@@ -44,9 +44,9 @@ func (m Member) deflection(b *statics.Bar, present [loads.CaseCount]bool, id, wh
 		factors[loads.DeadCase], factors[loads.BuildingCase] = lasting, lasting
 		e := b.Sum(factors)
 		for i, st := range b.Gauge.Stations {
-			allowed := b.Gauge.Parts[st.Part].Long / float64(limit)
-			if b.Gauge.Overhang(st.Part) {
-				if b.Gauge.Parts[st.Part].Long < overhangsFrom {
+			allowed := b.Gauge.Parts[st.Stretch].Long / float64(limit)
+			if b.Gauge.Overhang(st.Stretch) {
+				if b.Gauge.Parts[st.Stretch].Long < overhangsFrom {
 					continue
 				}
 				allowed *= 2 // 2a over the limit
@@ -63,7 +63,7 @@ func (m Member) deflection(b *statics.Bar, present [loads.CaseCount]bool, id, wh
 }
 
 func (m Member) deflectionWords(b *statics.Bar, t check.Words, w worstAt, limit int, lasting float64) []string {
-	v, part := m.Values, b.Gauge.Stations[w.station].Part
+	v, part := m.Values, b.Gauge.Stations[w.station].Stretch
 	long := b.Gauge.Parts[part].Long
 	rule := fmt.Sprintf("allowed L/%d = %s/%d = %s", limit, t.Metres(long), limit, t.Small(w.capacity))
 	if b.Gauge.Overhang(part) {

@@ -123,15 +123,12 @@ func TestWoodDensities(t *testing.T) {
 	}
 }
 
-// TestNails: withdrawal from AWC E2.1a (20.67 lb per in) and 20d in
-// G 0.45: 38 lb per in (NDS 2018 eq. 12.2-3, computed here); lateral 16d in Douglas
-// fir-larch 141 lb, and 174 lb at CD 1.6 with 1.25 in of penetration (NDS 2005 Table
-// 11N, from memory); the other lateral values match the NDS table from memory.
+// TestNails: lateral 16d in Douglas fir-larch 141 lb, and 174 lb at CD 1.6 with
+// 1.25 in of penetration (NDS 2005 Table 11N, from memory); the other lateral
+// values match the NDS table from memory.
 func TestNails(t *testing.T) {
 	eight, _ := trade.FindNail("8d-common")
 	sixteen, _ := trade.FindNail("16d-common")
-	assert.InEpsilon(t, 20.67, float64(Withdrawal(.42, measure.Inch.Scale(.131))/lbf), .003)
-	assert.InDelta(t, 38, float64(Withdrawal(.45, measure.Inch.Scale(.203))/lbf), .5)
 	for _, c := range []struct {
 		g          measure.Ratio
 		small, big float64
@@ -146,7 +143,8 @@ func TestNails(t *testing.T) {
 // TestPadAreas: 77 Ill. Adm. Code 870 Table B, roof load 20 psf: area in square
 // inches for a pier load and a soil, not under 144.
 func TestPadAreas(t *testing.T) {
-	for _, c := range [][3]float64{{3200, 1000, 461}, {4250, 1000, 612}, {7050, 1000, 1015}, {3200, 1500, 307}, {5650, 1500, 542}, {4250, 2000, 306}, {7050, 2000, 508}, {3700, 3000, 178}, {6150, 4000, 221}} {
+	for _, c := range [][3]float64{{3200, 1000, 461}, {4250, 1000, 612}, {7050, 1000, 1015}, {3200, 1500, 307}, {5650, 1500, 542}, {4250, 2000, 306}, {7050, 2000, 508},
+		{3700, 3000, 178}, {6150, 4000, 221}} {
 		side := support.LeastSide(measure.Force(c[0])*lbf, psf(c[1]))
 		assert.Equal(t, c[2], math.Round(side.Inches()*side.Inches()))
 	}
@@ -167,7 +165,8 @@ func TestBoardFloors(t *testing.T) {
 		open    bool
 		spacing measure.Length
 		holds   bool
-	}{{5 * in / 8, false, 16 * in, true}, {5 * in / 8, false, 24 * in, false}, {11 * in / 16, false, 24 * in, true}, {in, true, 16 * in, true}, {in, true, 24 * in, false}, {3 * in / 2, true, 24 * in, true}} {
+	}{{5 * in / 8, false, 16 * in, true}, {5 * in / 8, false, 24 * in, false}, {11 * in / 16, false, 24 * in, true}, {in, true, 16 * in, true}, {in, true, 24 * in,
+		false}, {3 * in / 2, true, 24 * in, true}} {
 		j := sample.Shed()
 		if c.open {
 			j = sample.Deck()

@@ -180,16 +180,3 @@ func Adjust(ref Reference, section job.Section, service Service) Adjusted {
 		ElasticMin:    times(ref.ElasticMin, f.ElasticWet, f.ElasticIncising),
 	}
 }
-
-// FlatUse returns Cfu for a section bent about its weak axis.
-// NDS Supplement 2018 Table 4A; values given in the job get 1.
-func FlatUse(ref Reference, section job.Section) measure.Ratio {
-	if ref.Class != Dimension {
-		return 1
-	}
-	thick, width := "2-3", min(10, NominalWidth(section))
-	if min(section.Width, section.Depth) >= 7*measure.Inch/2 {
-		thick, width = "4", max(4, width)
-	}
-	return measure.Ratio(factor("Cfu", thick, strconv.Itoa(width)))
-}

@@ -15,14 +15,16 @@ func (m Member) Figures(style measure.Style) []figure.Figure {
 	t := check.Words{Style: style}
 	v := m.Values
 	value := func(name, symbol string, reference, adjusted measure.Stress, factors ...check.Factor) {
-		figures = append(figures, figure.Figure{Key: "timber." + m.Name + "." + name, Means: "adjusted " + strings.ReplaceAll(name, "_", " ") + " value of the " + m.Name + "s, before load duration", Value: measure.TimberStress(adjusted),
+		figures = append(figures, figure.Figure{Key: "timber." + m.Name + "." + name, Means: "adjusted " + strings.ReplaceAll(name, "_",
+			" ") + " value of the " + m.Name + "s, before load duration", Value: measure.TimberStress(adjusted),
 			Origin: figure.Computed, Source: v.Origin(), Memory: v.Memory, Formula: symbol + "' = " + symbol + "·CM·CF·Ci·Cr, as they apply",
 			Working: t.Product(symbol+"'", reference, symbol, adjusted, factors...), From: []string{"timber.species", "timber.grade", "timber.wet", "timber.incised"}})
 	}
 	value("bending", "Fb", v.Reference.Bending, v.Bending, v.BendingFactors(1)[1:]...)
 	value("shear", "Fv", v.Reference.Shear, v.Shear, check.Factor{Symbol: "CM", Value: v.ShearWet}, check.Factor{Symbol: "Ci", Value: v.Incising})
 	value("bearing_across", "Fc⊥", v.Reference.BearingAcross, v.BearingAcross, check.Factor{Symbol: "CM", Value: v.AcrossWet})
-	value("compression", "Fc", v.Reference.Compression, v.Compression, check.Factor{Symbol: "CM", Value: v.CompressionWet}, check.Factor{Symbol: "CF", Value: v.CompressionSize}, check.Factor{Symbol: "Ci", Value: v.Incising})
+	value("compression", "Fc", v.Reference.Compression, v.Compression, check.Factor{Symbol: "CM", Value: v.CompressionWet},
+		check.Factor{Symbol: "CF", Value: v.CompressionSize}, check.Factor{Symbol: "Ci", Value: v.Incising})
 	value("elastic", "E", v.Reference.Elastic, v.Elastic, check.Factor{Symbol: "CM", Value: v.ElasticWet}, check.Factor{Symbol: "Ci", Value: v.ElasticIncising})
 	return figures
 }

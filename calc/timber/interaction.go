@@ -39,7 +39,8 @@ func (m Member) OffCentre(p *statics.PierLoad, combos []loads.Combination, e mea
 		ratio := Interaction(measure.Stress(load/area), star*measure.Stress(cp), measure.Stress(load*e.Metres()/modulus), v.Bending*measure.Stress(DurationOf(combo)), critical)
 		best.try(combo, 0, float64(ratio), 1)
 	}
-	result := check.Check{ID: "post." + p.Name + ".off_centre", What: "post at " + p.Name + " with its load off centre", Demand: measure.Ratio(best.ratio), Capacity: measure.Ratio(1), Ratio: measure.Ratio(best.ratio),
+	result := check.Check{ID: "post." + p.Name + ".off_centre", What: "post at " + p.Name + " with its load off centre", Demand: measure.Ratio(best.ratio),
+		Capacity: measure.Ratio(1), Ratio: measure.Ratio(best.ratio),
 		Combination: best.combo.Name, Clause: "NDS 2018 3.9.2", Memory: v.Memory}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		load := float64(p.Under(best.combo))

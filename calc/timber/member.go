@@ -91,7 +91,8 @@ func (m Member) bendingWords(b *statics.Bar, t check.Words, w worstAt, hogging m
 
 // BendingFactors lists the factors on Fb in the order of NDS Table 4.3.1.
 func (v Adjusted) BendingFactors(d Duration) []check.Factor {
-	return []check.Factor{{Symbol: "CD", Value: measure.Ratio(d)}, {Symbol: "CM", Value: v.BendingWet}, {Symbol: "CF", Value: v.BendingSize}, {Symbol: "Ci", Value: v.Incising}, {Symbol: "Cr", Value: v.Repetitive}}
+	return []check.Factor{{Symbol: "CD", Value: measure.Ratio(d)}, {Symbol: "CM", Value: v.BendingWet}, {Symbol: "CF", Value: v.BendingSize},
+		{Symbol: "Ci", Value: v.Incising}, {Symbol: "Cr", Value: v.Repetitive}}
 }
 
 // Origin tells where the reference values come from.

@@ -103,7 +103,8 @@ func beamOverhang(b *statics.Bar) check.Finding {
 	if worst == 0 {
 		return check.Finding{}
 	}
-	result := check.Check{ID: b.ID + ".overhang", What: "overhang of " + b.What, Demand: measure.FromMetres(over), Capacity: measure.FromMetres(back / 4), Ratio: measure.Ratio(worst), Clause: "IRC 2021 R507.5"}
+	result := check.Check{ID: b.ID + ".overhang", What: "overhang of " + b.What, Demand: measure.FromMetres(over), Capacity: measure.FromMetres(back / 4),
+		Ratio: measure.Ratio(worst), Clause: "IRC 2021 R507.5"}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{fmt.Sprintf("a = %s; L/4 = %s/4 = %s; ratio %s", t.Metres(over), t.Metres(back), t.Metres(back/4), t.Ratio(worst))}
 	}}

@@ -43,7 +43,8 @@ func (m Member) Shear(b *statics.Bar, combos []loads.Combination) check.Finding 
 		return []string{
 			fmt.Sprintf("V = %s, %s, at %s (%s)", t.Force(w.demand), where, t.Metres(b.Gauge.Stations[w.station].X), w.combo.Name),
 			fmt.Sprintf("fv = 1.5·V/(b·d) = 1.5 × %s/(%s × %s) = %s", t.Force(w.demand), t.Power(b.Width, 1), t.Power(b.Depth, 1), t.Timber(measure.Stress(1.5*w.demand/(b.Width*b.Depth)))),
-			t.Product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(DurationOf(w.combo)), check.Factor{Symbol: "CD", Value: measure.Ratio(DurationOf(w.combo))}, check.Factor{Symbol: "CM", Value: v.ShearWet}, check.Factor{Symbol: "Ci", Value: v.Incising}),
+			t.Product("F'v", v.Reference.Shear, "Fv", v.Shear*measure.Stress(DurationOf(w.combo)), check.Factor{Symbol: "CD", Value: measure.Ratio(DurationOf(w.combo))},
+				check.Factor{Symbol: "CM", Value: v.ShearWet}, check.Factor{Symbol: "Ci", Value: v.Incising}),
 			fmt.Sprintf("fv/F'v = %s", t.Ratio(w.ratio)),
 		}
 	}}

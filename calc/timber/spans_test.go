@@ -105,7 +105,8 @@ func wholeRow(r sample.Row, set string) error {
 // TestMalformedRowsAreRefused checks that a row of the published spans that
 // cannot be worked says why, and never counts as a match.
 func TestMalformedRowsAreRefused(t *testing.T) {
-	good := sample.Row{"note": "set J1", "species": "hem_fir", "grade": "No.2", "size": "2x8", "plies": "1", "spacing_in": "16", "live_psf": "40", "dead_psf": "10", "wet": "false", "allowable_span_in": "144"}
+	good := sample.Row{"note": "set J1", "species": "hem_fir", "grade": "No.2", "size": "2x8", "plies": "1", "spacing_in": "16", "live_psf": "40", "dead_psf": "10",
+		"wet": "false", "allowable_span_in": "144"}
 	_, _, err := spanOfRow(good, "J1")
 	require.NoError(t, err)
 	for _, c := range []struct{ column, text, want string }{

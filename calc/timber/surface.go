@@ -50,8 +50,10 @@ func boards(s job.Surface, spacing measure.Length, building bool) check.Finding 
 	if !ok {
 		best = trade.Board{Spacing: measure.Inch, Source: "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin"}
 	}
-	result := check.Check{ID: "surface.span", What: "joist spacing under the boards", Demand: spacing, Capacity: best.Spacing, Ratio: measure.Ratio(spacing.Metres() / best.Spacing.Metres()), Clause: best.Source}
+	result := check.Check{ID: "surface.span", What: "joist spacing under the boards", Demand: spacing, Capacity: best.Spacing,
+		Ratio: measure.Ratio(spacing.Metres() / best.Spacing.Metres()), Clause: best.Source}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
-		return []string{fmt.Sprintf("boards %s thick, laid square to the joists: joists at most %s apart; spacing %s, ratio %s", t.Length(s.Thickness), t.Length(best.Spacing), t.Length(spacing), t.Ratio(float64(result.Ratio)))}
+		return []string{fmt.Sprintf("boards %s thick, laid square to the joists: joists at most %s apart; spacing %s, ratio %s", t.Length(s.Thickness),
+			t.Length(best.Spacing), t.Length(spacing), t.Ratio(float64(result.Ratio)))}
 	}}
 }

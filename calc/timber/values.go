@@ -13,12 +13,12 @@ import (
 // (NDS 2018 2.3.3).
 //
 //	F' = F·CD·CM·Ct·CL·CF·Ci·Cr·CP·Cb, as they apply
-func (m Member) DesignValues(checks []check.Check) []check.Value {
+func (m Member) DesignValues(checks []check.Check) []check.DesignValue {
 	v, r := m.Values, m.Values.Reference
-	var values []check.Value
+	var values []check.DesignValue
 	add := func(what, symbol, kind string, reference, adjusted measure.Stress, own ...check.Factor) {
 		result, made := worstOf(checks, m.Name, kind)
-		value := check.Value{Member: m.Name, What: what, Symbol: symbol, Reference: measure.TimberStress(reference), Adjusted: measure.TimberStress(adjusted), Source: v.Origin(), Memory: v.Memory}
+		value := check.DesignValue{Member: m.Name, What: what, Symbol: symbol, Reference: measure.TimberStress(reference), Adjusted: measure.TimberStress(adjusted), Source: v.Origin(), Memory: v.Memory}
 		with := func(symbol string, factor measure.Ratio) {
 			if made && factor > 0 {
 				value.Factors = append(value.Factors, check.Factor{Symbol: symbol, Value: factor})
@@ -38,13 +38,15 @@ func (m Member) DesignValues(checks []check.Check) []check.Value {
 		values = append(values, value)
 	}
 	if m.Name != "post" {
-		add("bending", "Fb", "bending", r.Bending, v.Bending, check.Factor{Symbol: "CM", Value: v.BendingWet}, check.Factor{Symbol: "CF", Value: v.BendingSize}, check.Factor{Symbol: "Ci", Value: v.Incising}, check.Factor{Symbol: "Cr", Value: v.Repetitive})
+		add("bending", "Fb", "bending", r.Bending, v.Bending, check.Factor{Symbol: "CM", Value: v.BendingWet}, check.Factor{Symbol: "CF", Value: v.BendingSize},
+			check.Factor{Symbol: "Ci", Value: v.Incising}, check.Factor{Symbol: "Cr", Value: v.Repetitive})
 		add("shear", "Fv", "shear", r.Shear, v.Shear, check.Factor{Symbol: "CM", Value: v.ShearWet}, check.Factor{Symbol: "Ci", Value: v.Incising})
 		add("bearing across the grain", "Fc⊥", "bearing", r.BearingAcross, v.BearingAcross, check.Factor{Symbol: "CM", Value: v.AcrossWet})
 		add("stiffness", "E", "live_deflection", r.Elastic, v.Elastic, check.Factor{Symbol: "CM", Value: v.ElasticWet}, check.Factor{Symbol: "Ci", Value: v.ElasticIncising})
 		return values
 	}
-	add("compression along the grain", "Fc", "column", r.Compression, v.Compression, check.Factor{Symbol: "CM", Value: v.CompressionWet}, check.Factor{Symbol: "CF", Value: v.CompressionSize}, check.Factor{Symbol: "Ci", Value: v.Incising})
+	add("compression along the grain", "Fc", "column", r.Compression, v.Compression, check.Factor{Symbol: "CM", Value: v.CompressionWet},
+		check.Factor{Symbol: "CF", Value: v.CompressionSize}, check.Factor{Symbol: "Ci", Value: v.Incising})
 	add("stiffness against buckling", "Emin", "", r.ElasticMin, v.ElasticMin, check.Factor{Symbol: "CM", Value: v.ElasticWet}, check.Factor{Symbol: "Ci", Value: v.ElasticIncising})
 	return values
 }

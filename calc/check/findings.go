@@ -14,8 +14,8 @@ type Finding struct {
 	Explain func(Words) []string
 }
 
-// List gathers the findings of one frame.
-type List struct {
+// Findings gathers the findings of one frame.
+type Findings struct {
 	Checks []Check
 	Failed bool // one of them fails
 	Words  Words
@@ -23,11 +23,11 @@ type List struct {
 	Hasty  bool // a search: nothing more is looked at once a check fails
 }
 
-// Enough says whether a search has seen what it wanted to know.
-func (l *List) Enough() bool { return l.Hasty && l.Failed }
+// Enough tells a search that the frame is out: what would follow cannot change it.
+func (l *Findings) Enough() bool { return l.Hasty && l.Failed }
 
 // Add keeps findings. In a quiet list only their ratios count.
-func (l *List) Add(found ...Finding) {
+func (l *Findings) Add(found ...Finding) {
 	for _, f := range found {
 		if f.Check.ID == "" {
 			continue
@@ -44,7 +44,7 @@ func (l *List) Add(found ...Finding) {
 }
 
 // AddWorst keeps the finding with the greatest ratio of so many.
-func (l *List) AddWorst(count int, of func(i int) Finding) {
+func (l *Findings) AddWorst(count int, of func(i int) Finding) {
 	if l.Enough() {
 		return
 	}
@@ -59,7 +59,7 @@ func (l *List) AddWorst(count int, of func(i int) Finding) {
 }
 
 // Restart forgets what was found and keeps the room for it.
-func (l *List) Restart() { l.Checks, l.Failed = l.Checks[:0], false }
+func (l *Findings) Restart() { l.Checks, l.Failed = l.Checks[:0], false }
 
 // Greatest returns the check with the greatest ratio among those that the drawn
 // frame must hold by itself, and whether there is one.

@@ -84,7 +84,7 @@ var ShortTerm = []Combination{
 	{"0.75L + 0.75S", [CaseCount]float64{LiveCase: .75, SnowCase: .75}},
 }
 
-// Within says whether every load of a combination is among those present.
+// Within holds for a combination of which every load is present.
 func (c Combination) Within(present [CaseCount]bool) bool {
 	for kind, f := range c.Factors {
 		if f != 0 && !present[kind] {
