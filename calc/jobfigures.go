@@ -8,6 +8,7 @@ import (
 	"pierbook/calc/figure"
 	"pierbook/calc/heights"
 	"pierbook/calc/job"
+	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
 
@@ -49,13 +50,6 @@ func aliases(j *job.Job) []figure.Figure {
 	return figures
 }
 
-// heightLine names, by the kind of instrument, what heights are counted from in
-// one set-up, and what must stay where it is during it.
-var heightLine = map[string][2]string{
-	"rotary_laser": {"instrument", "instrument"}, "line_laser": {"instrument", "instrument"}, "builders_level": {"instrument", "instrument"},
-	"water_level": {"water", "mark of the water"}, "string_level": {"string", "nail of the string"},
-}
-
 // wordFigures are words that pages use: units of the blanks, names of corners.
 func (p *Plan) wordFigures() []figure.Figure {
 	unit, rod := "ft, in", "ft, in"
@@ -81,8 +75,9 @@ func (p *Plan) wordFigures() []figure.Figure {
 		word("unit.rod", "unit of rod readings in blanks", rod, "as the rod reads", "ground.instrument.reads"),
 		word("unit.tipped", "unit of loose stone that is counted", tipped, "by the system of units", "units"),
 		word("unit.rod_differs", "units of the rod, where the tape has others", p.rodDiffers(), "as the rod reads, against the system of units", "ground.instrument.reads", "units"),
-		word("instrument.line", "what heights are counted from in one set-up", heightLine[p.Job.Ground.Instrument.Kind][0], "by the kind of instrument", "ground.instrument.kind"),
-		word("instrument.base", "what must not move during one set-up", heightLine[p.Job.Ground.Instrument.Kind][1], "by the kind of instrument", "ground.instrument.kind"),
+		word("instrument.line", "what heights are counted from in one set-up", levelling.HeightLine[p.Job.Ground.Instrument.Kind][0], "by the kind of instrument", "ground.instrument.kind"),
+		word("instrument.heading", "the same at the head of a column", upper(levelling.HeightLine[p.Job.Ground.Instrument.Kind][0]), "by the kind of instrument", "ground.instrument.kind"),
+		word("instrument.base", "what must not move during one set-up", levelling.HeightLine[p.Job.Ground.Instrument.Kind][1], "by the kind of instrument", "ground.instrument.kind"),
 		word("corner.1", "pier at the hook corner", corners[0].Name, "first pier of the first line"),
 		word("corner.2", "corner pier at the far end of the first line", corners[1].Name, "last pier of the first line", perLine),
 		word("corner.3", "corner pier diagonally opposite the hook corner", corners[2].Name, "last pier of the last line", lines, perLine),
@@ -117,3 +112,6 @@ func (p *Plan) tenthFigures() []figure.Figure {
 	}
 	return figures
 }
+
+// upper begins a word with a capital, as at the head of a column.
+func upper(word string) string { return strings.ToUpper(word[:1]) + word[1:] }

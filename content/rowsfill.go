@@ -40,14 +40,14 @@ func (t rows) leftOutTexts(b *binder) {
 
 func (t rows) write(f *filler, set figure.Set) {
 	b := f.binder
-	number := strconv.Itoa(b.numbers[f.page.name]) + "." + strconv.Itoa(f.tables+1)
-	call := Call{Block: "rows", Argument: t.name, Page: f.page.name, Number: number, Caption: f.markup(t.caption), Words: f.plain(t.caption)}
-	made := t.table(f, set).For(call)
-	if made == "" {
+	table := t.table(f, set)
+	if len(table.Rows) == 0 && len(table.Groups) == 0 {
+		t.leftOutTexts(b)
 		return
 	}
 	f.tables++
-	f.write(string(made))
+	number := strconv.Itoa(b.numbers[f.page.name]) + "." + strconv.Itoa(f.tables)
+	f.write(string(table.For(Call{Block: "rows", Argument: t.name, Page: f.page.name, Number: number, Caption: f.markup(t.caption), Words: f.plain(t.caption)})))
 	t.note(f)
 }
 

@@ -13,7 +13,7 @@ import (
 // of its own, so that a page asks of every row what it may ask of the job.
 type Set struct {
 	Name   string   // what a page asks for: "piers"
-	Key    string   // before the name of each thing: "pier" of pier.A1.dig
+	Key    string   // before the name of each thing: "pier" of pier.A1.dig; empty where the names are whole keys
 	Fields []Field  // the figures that each thing brings along
 	Known  []string // the last parts of the keys of figures of each that were registered before
 	Things []Thing
@@ -54,7 +54,7 @@ func (s *Set) Row(key, name string, values ...measure.Quantity) {
 	if len(values) != len(s.Fields) {
 		panic(fmt.Sprintf("figure: a row of %d values in the set %s of %d fields", len(values), s.Name, len(s.Fields)))
 	}
-	s.Things = append(s.Things, Thing{Key: s.Key + "." + key, Name: name, values: values})
+	s.Things = append(s.Things, Thing{Key: strings.TrimPrefix(s.Key+"."+key, "."), Name: name, values: values})
 }
 
 // Has says whether each thing has a figure with that last part of its key.

@@ -27,6 +27,7 @@ var pierFields = []figure.Field{
 	{Key: "bench_reading", Means: "reading on the bench mark on the day the seat of % was read", Formula: "as read"},
 	{Key: "post_read", Means: "post % by its seat as read", Formula: "printed number + reading in the seat − bench mark", From: []string{".post_number", ".seat_reading", ".bench_reading"}},
 	{Key: "post_words", Means: "what to do about the post at %, in words", Formula: "by its state", From: []string{".post_state", ".post"}},
+	{Key: "post_to_cut", Means: "post to cut at %: seat not read", Formula: "as wanted, once the seat is read", From: []string{".post"}},
 	{Key: "post_again", Means: "post % worked again", Formula: "what to do about a post that is cut", From: []string{".post_words"}},
 	{Key: "seat_expected", Means: "expected reading in the seat of %, over the bench mark's", Formula: "bench mark − seat as planned", From: []string{"bench_mark.height", ".seat_planned"}},
 	{Key: "seat_stop_under", Means: "least reading in the seat of %, over the bench mark's", Formula: "shortest post − printed number", From: []string{"post.shortest", ".post_number"}},
@@ -117,7 +118,7 @@ func (r *pierRow) hole() {
 // post adds the sum of the post's row and what is to be done about the post. One
 // that is only planned or not cut yet is still to be worked again on paper.
 func (r *pierRow) post() {
-	var number, bench, sum, words, again measure.Quantity
+	var number, bench, sum, words, wanted, again measure.Quantity
 	if r.pier.Hole != nil {
 		number = r.number()
 	}
@@ -127,11 +128,14 @@ func (r *pierRow) post() {
 			bench, sum = measure.Reading(r.g.Seats.BenchMark), post.Wanted
 		}
 		words = measure.Word(post.Words(r.g.Posts, r.style))
+		if post.State != Estimate {
+			wanted = post.Wanted
+		}
 		if post.State != Estimate && post.State != ToCut {
 			again = words
 		}
 	}
-	r.add(number, bench, sum, words, again)
+	r.add(number, bench, sum, words, wanted, again)
 }
 
 // number is the line's number as the rod adds to it: as it stands on paper where

@@ -122,9 +122,9 @@ func TestALabelForEveryPiece(t *testing.T) {
 
 // A saw is never set to a post that is only planned.
 func TestNoSettingForPlannedPosts(t *testing.T) {
-	assert.NotContains(t, wordsIn(settingTable(orderPlan(t, nil))), "posts |")
-	assert.NotContains(t, wordsIn(settingTable(orderPlan(t, nil))), "A5")
-	assert.Contains(t, wordsIn(settingTable(orderPlan(t, nil))), "J1 (3) to J13 (15)")
+	assert.NotContains(t, wordsIn(onPaper(t, orderPlan(t, nil), "settings")), "posts |")
+	assert.NotContains(t, wordsIn(onPaper(t, orderPlan(t, nil), "settings")), "A5")
+	assert.Contains(t, wordsIn(onPaper(t, orderPlan(t, nil), "settings")), "J1 (3) to J13 (15)")
 }
 
 func TestStepNamesItsHeaviestLift(t *testing.T) {

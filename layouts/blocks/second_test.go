@@ -117,7 +117,7 @@ func TestASeatFarFromItsPlanIsReadAgain(t *testing.T) {
 	assert.Equal(t, "a foot", doubts[0].Kind)
 	says := strings.ReplaceAll(doubts[0].Sentence(p.Style), "\u00a0", " ")
 	assert.Equal(t, "Read seat A2 again before its post is cut: it stands 12 1/4″ under its plan; read as 4′ 0 1/4″ it would fit (a foot).", says)
-	assert.Contains(t, strings.Join(rows(secondTable(p)), "\n"), "cut; "+says)
+	assert.Contains(t, strings.Join(rows(onPaper(t, p, "second")), "\n"), "cut; "+says)
 
 	p = second(t, "A2: 4' 1/4\", B1", "A2: 4' 1 3/4\", B1")
 	require.Len(t, p.DoubtfulSeats(), 1, "a block that is simply low")
@@ -131,23 +131,23 @@ func TestPlannedReadAndUsedSideBySide(t *testing.T) {
 		"A2 | 1/2″ | 1/4″ | 3″ | 3 5/16″ | cut",
 		"B1 | −1″ | −1″ | 4 1/2″ | 4 1/2″ | stays as cut",
 		"B2 | −3″ | −3 1/4″ | 6 1/2″ | 6 3/4″ | cut a new one",
-	}, rows(secondTable(second(t))))
+	}, rows(onPaper(t, second(t), "second")))
 	assert.Equal(t, []string{
 		"Post B2",
 		"another pier | cut it down to 3 9/16″ for A1; cut a new one of 6 3/4″ for B2 | ",
 		"lower floor | lower the floor by 1/4″; every post is shorter by as much | cut again: B1",
 		"new post | cut a new one of 6 3/4″ | ",
-	}, rows(wayTable(second(t))))
+	}, rows(onPaper(t, second(t), "ways")))
 }
 
 func TestMeasuredSixAndTheMovesTheyAskFor(t *testing.T) {
 	p := second(t)
-	six := sixTable(p)
+	six := onPaper(t, p, "six")
 	assert.Contains(t, rows(six), "A2-B2 | 6′ 0″ | 6′ 1″ | 6′ 0 15/16″ | 1″ | an inch (the tape held at its 1 in mark)")
 	note := strings.ReplaceAll(six.Note, "\u00a0", " ")
 	assert.Contains(t, note, "The diagonals differ by 3/4″: out of square.")
 	assert.Contains(t, note, "Measure again first: A2-B2, B1-A1.")
-	moves := rows(moveTable(p))
+	moves := rows(onPaper(t, p, "moves"))
 	assert.Contains(t, moves[0], "The strings: hold A1 and the line to A2")
 	assert.NotContains(t, strings.Join(moves, "\n"), "The beams", "one length of them is a mistake: nothing is moved")
 	// The far side slides back by (120.375² − 119.625²) / (4 × 96) = 0.47.
@@ -159,7 +159,7 @@ func TestMeasuredSixAndTheMovesTheyAskFor(t *testing.T) {
 // anybody to move one.
 func TestCornersInPlaceAreNotDrawnAsMoving(t *testing.T) {
 	p := second(t, "A1-B2: 10' 3/8\", A2-B1: 9' 11 5/8\"", "A1-B2: 10' 1/8\", A2-B1: 9' 11 7/8\"")
-	require.Contains(t, strings.Join(rows(moveTable(p)), "\n"), "The strings are where they belong")
+	require.Contains(t, strings.Join(rows(onPaper(t, p, "moves")), "\n"), "The strings are where they belong")
 	assert.Empty(t, cornerMoves(p))
 	moved := cornerMoves(second(t))
 	require.Len(t, moved, 1)
@@ -183,9 +183,9 @@ func TestBeamsAreDrawnWithTheFirstLineHeld(t *testing.T) {
 
 // Six lengths are measured before the digging and again on the beams.
 func TestTheWorksheetOfSidesHoldsBothTimes(t *testing.T) {
-	blank := rows(diagonalTable(second(t, "  strings:", "  stock: {2x6: [8']}\n  #", "  frame: {A1-A2: 8', A2-B2: 6' 1\", B2-B1: 8', B1-A1: 6', A1-B2: 10', A2-B1: 10'}", "")))
+	blank := rows(onPaper(t, second(t, "  strings:", "  stock: {2x6: [8']}\n  #", "  frame: {A1-A2: 8', A2-B2: 6' 1\", B2-B1: 8', B1-A1: 6', A1-B2: 10', A2-B1: 10'}", ""), "diagonals"))
 	assert.Contains(t, blank, "A1-A2 | 8′ 0″ | … | … | … | …")
-	filled := rows(diagonalTable(second(t)))
+	filled := rows(onPaper(t, second(t), "diagonals"))
 	assert.Contains(t, filled, "A1-B2 | 10′ 0″ | 10′ 0 3/8″ | 3/8″ | … | …", "the strings")
 	assert.Contains(t, filled, "A2-B2 | 6′ 0″ | 6′ 1″ | 1″ | … | …", "the beams")
 	assert.Len(t, filled, 3*(1+6))
@@ -206,7 +206,7 @@ ground:
 	hidden, marked := 0, 0
 	for _, plan := range []*calc.Plan{p, sample(t)} {
 		require.NotNil(t, plan.Heights.Floor)
-		table := chanceTable(plan)
+		table := onPaper(t, plan, "chances")
 		named := strings.Join(rows(table), "\n")
 		for _, chance := range plan.Heights.ShortChances() {
 			switch {
@@ -231,7 +231,7 @@ func TestWorksheetsFillWithWhatWasMeasured(t *testing.T) {
 	holes := rows(onPaper(t, second(t), "holes"))
 	assert.Equal(t, "B1 | 8″ | 8″ | 16 1/2″ |  | 9″ | firm", holes[4])
 	assert.True(t, strings.HasSuffix(holes[5], " |  | … | …"), holes[5])
-	sides := rows(diagonalTable(second(t)))
+	sides := rows(onPaper(t, second(t), "diagonals"))
 	assert.Equal(t, "A1-B2 | 10′ 0″ | 10′ 0 3/8″ | 3/8″ | … | …", sides[5])
 	assert.True(t, strings.HasSuffix(sides[8], " | … | … | … | …"), "nobody measures the piers for the job: %s", sides[8])
 }
@@ -276,17 +276,17 @@ func TestWindowsHaveARowForPiersAlike(t *testing.T) {
 		assert.Len(t, strings.Split(row, " | "), 6, row)
 	}
 	assert.Contains(t, rows(table)[0], " | floor +1″ or on rock 5″ | ")
-	assert.NotEmpty(t, rows(freedomTable(p)), "nothing stands yet")
-	assert.Empty(t, rows(freedomTable(second(t))), "blocks are set")
+	assert.NotEmpty(t, rows(onPaper(t, p, "freedom")), "nothing stands yet")
+	assert.Empty(t, rows(onPaper(t, second(t), "freedom")), "blocks are set")
 }
 
 func TestAgreeingIsNotSquare(t *testing.T) {
 	const words = "not that it is square"
-	assert.Contains(t, sixTable(second(t)).Note, words)
+	assert.Contains(t, onPaper(t, second(t), "six").Note, words)
 	doubtful := second(t, `A1-B2: 10' 3/8"`, `A1-B2: 10' 11/16"`, "frame: {A1-A2", "frame: {A1-A2")
 	require.NotNil(t, doubtful.SetOut.Strings)
 	require.True(t, doubtful.SetOut.Strings.MayMove())
-	assert.NotContains(t, sixTable(doubtful).Note, words)
+	assert.NotContains(t, onPaper(t, doubtful, "six").Note, words)
 }
 
 // The changes at piers stand in the order of the piers and say in words what is
