@@ -15,10 +15,15 @@ import (
 	"testing"
 )
 
-// Browser is a browser found on this machine.
-type Browser struct{ path string }
+// Browser is a browser that runs for one test. It loads each file once, however
+// often that is printed or laid out for print.
+type Browser struct {
+	pipe   *pipe
+	loaded map[string]string // sessions of the files that were loaded for print
+}
 
-// Require returns the browser, or ends the test when there is none.
+// Require starts the browser, or ends the test when there is none. It ends with
+// the test.
 func Require(t testing.TB) Browser {
 	t.Helper()
 	for _, tool := range []string{"pdfinfo", "pdftotext", "pdffonts", "pdftohtml", "qpdf"} {
@@ -28,7 +33,7 @@ func Require(t testing.TB) Browser {
 	}
 	for _, name := range []string{os.Getenv("CHROME"), "chromium-headless-shell", "chromium"} {
 		if path, err := exec.LookPath(name); name != "" && err == nil {
-			return Browser{path}
+			return Browser{pipe: start(t, path), loaded: map[string]string{}}
 		}
 	}
 	missing(t, "a browser (set CHROME, or install chromium-headless-shell)")
@@ -58,8 +63,7 @@ var sizes = map[Paper][2]float64{Letter: {8.5, 11}, A4: {210 / 25.4, 297 / 25.4}
 // without the browser's own heads and feet and without background colours.
 func (b Browser) Print(t testing.TB, file []byte, paper Paper) PDF {
 	t.Helper()
-	p := b.start(t)
-	p.open(save(t, file))
+	p := b.forPrint(t, file)
 	var printed struct{ Data []byte }
 	p.call("Page.printToPDF", map[string]any{
 		"paperWidth": sizes[paper][0], "paperHeight": sizes[paper][1], "preferCSSPageSize": true,
@@ -70,6 +74,19 @@ func (b Browser) Print(t testing.TB, file []byte, paper Paper) PDF {
 		t.Fatal(err)
 	}
 	return open(t, target)
+}
+
+// forPrint returns the page on which a file is loaded.
+func (b Browser) forPrint(t testing.TB, file []byte) *pipe {
+	t.Helper()
+	session, loaded := b.loaded[string(file)]
+	p := b.pipe.on(t, session)
+	if !loaded {
+		p.newPage()
+		p.open(save(t, file))
+		b.loaded[string(file)] = p.session
+	}
+	return p
 }
 
 func save(t testing.TB, text []byte) string {
@@ -98,12 +115,13 @@ type Screen struct {
 func (b Browser) TooWide(t testing.TB, file []byte) []string {
 	t.Helper()
 	const printed = 646 // pixels of 1/96 in between the margins of an A4 sheet: 171 mm
-	p := b.start(t)
+	p := b.forPrint(t, file)
 	p.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": printed, "height": 900, "deviceScaleFactor": 1, "mobile": false}, nil)
 	p.call("Emulation.setEmulatedMedia", map[string]any{"media": "print"}, nil)
-	p.open(save(t, file))
 	var s Screen
 	p.evaluate(measuring+"("+strconv.Itoa(printed)+", true)", &s)
+	p.call("Emulation.clearDeviceMetricsOverride", nil, nil)
+	p.call("Emulation.setEmulatedMedia", map[string]any{"media": ""}, nil)
 	return s.StickingOut
 }
 
@@ -111,7 +129,8 @@ func (b Browser) TooWide(t testing.TB, file []byte) []string {
 // measures it.
 func (b Browser) Show(t testing.TB, file []byte, width int) Screen {
 	t.Helper()
-	p := b.start(t)
+	p := b.pipe.on(t, "")
+	p.newPage()
 	p.call("Emulation.setDeviceMetricsOverride", map[string]any{"width": width, "height": 800, "deviceScaleFactor": 1, "mobile": true}, nil)
 	p.open(save(t, file))
 	var s Screen
@@ -133,7 +152,7 @@ const measuring = `
   var seen = {}, twice = [];
   document.querySelectorAll("[id]").forEach(function (e) { if (seen[e.id]) { twice.push(e.id); } seen[e.id] = true; });
   var nowhere = Array.from(document.querySelectorAll("a[href^='#']")).map(function (e) { return e.getAttribute("href").slice(1); }).filter(function (id) { return !document.getElementById(id); });
-  var sums = Array.from(document.querySelectorAll(".sum form")).map(function (form) {
+  var sums = onPaper ? [] : Array.from(document.querySelectorAll(".sum form")).map(function (form) {
     form.querySelectorAll("div").forEach(function (row, i) { row.querySelector("input").value = String(2 - i); });
     form.dispatchEvent(new Event("input", { bubbles: true }));
     return form.querySelector("output").textContent;

@@ -17,9 +17,10 @@ import (
 type pipe struct {
 	t       testing.TB
 	out     *os.File
-	in      *bufio.Reader
-	session string
-	last    int
+	from    *os.File
+	in      *bufio.Reader // of from
+	session string        // of the page that is spoken to, empty for the browser itself
+	last    *int
 }
 
 type message struct {
@@ -33,15 +34,15 @@ type message struct {
 	} `json:"error,omitempty"`
 }
 
-// patience is how long a browser may take before a test gives up on it.
+// patience is how long one page may take before a test gives up on the browser.
 const patience = 60 * time.Second
 
-// start starts the browser with a page of its own. It ends with the test.
-func (b Browser) start(t testing.TB) *pipe {
+// start starts a browser that ends with the test.
+func start(t testing.TB, path string) *pipe {
 	t.Helper()
 	toBrowser, out := pair(t)
 	in, fromBrowser := pair(t)
-	command := exec.Command(b.path, "--remote-debugging-pipe", "--headless", "--no-sandbox", "--disable-gpu",
+	command := exec.Command(path, "--remote-debugging-pipe", "--headless", "--no-sandbox", "--disable-gpu",
 		"--font-render-hinting=none", "--hide-scrollbars", "--user-data-dir="+t.TempDir(), "about:blank")
 	command.ExtraFiles = []*os.File{toBrowser, fromBrowser} // file descriptors 3 and 4
 	if err := command.Start(); err != nil {
@@ -49,23 +50,37 @@ func (b Browser) start(t testing.TB) *pipe {
 	}
 	toBrowser.Close()
 	fromBrowser.Close()
-	p := &pipe{t: t, out: out, in: bufio.NewReaderSize(in, 1<<20)}
-	if err := in.SetReadDeadline(time.Now().Add(patience)); err != nil {
-		t.Fatal(err)
-	}
+	p := &pipe{t: t, out: out, from: in, in: bufio.NewReaderSize(in, 1<<20), last: new(int)}
 	t.Cleanup(func() {
 		p.send("", "Browser.close", nil)
 		_ = command.Wait()
 		in.Close()
 		out.Close()
 	})
+	return p
+}
+
+// on speaks of a test to a page.
+func (p *pipe) on(t testing.TB, session string) *pipe {
+	t.Helper()
+	if err := p.from.SetReadDeadline(time.Now().Add(patience)); err != nil {
+		t.Fatal(err)
+	}
+	with := *p
+	with.t, with.session = t, session
+	return &with
+}
+
+// newPage opens a page and speaks to it from then on.
+func (p *pipe) newPage() {
+	p.t.Helper()
+	p.session = ""
 	var target struct{ TargetID string }
 	p.call("Target.createTarget", map[string]any{"url": "about:blank"}, &target)
 	var attached struct{ SessionID string }
 	p.call("Target.attachToTarget", map[string]any{"targetId": target.TargetID, "flatten": true}, &attached)
 	p.session = attached.SessionID
 	p.call("Page.enable", nil, nil)
-	return p
 }
 
 func pair(t testing.TB) (read, write *os.File) {
@@ -78,15 +93,15 @@ func pair(t testing.TB) (read, write *os.File) {
 }
 
 func (p *pipe) send(session, method string, params any) int {
-	p.last++
-	text, err := json.Marshal(message{ID: p.last, SessionID: session, Method: method, Params: params})
+	*p.last++
+	text, err := json.Marshal(message{ID: *p.last, SessionID: session, Method: method, Params: params})
 	if err == nil {
 		_, err = p.out.Write(append(text, 0))
 	}
 	if err != nil {
 		p.t.Logf("%s: %v", method, err)
 	}
-	return p.last
+	return *p.last
 }
 
 // call asks for something and waits for the answer.
@@ -127,7 +142,7 @@ func (p *pipe) until(what string, wanted func(message) bool) message {
 func (p *pipe) open(file string) {
 	p.t.Helper()
 	p.send(p.session, "Page.navigate", map[string]any{"url": "file://" + file})
-	p.until("the page", func(m message) bool { return m.Method == "Page.loadEventFired" })
+	p.until("the page", func(m message) bool { return m.Method == "Page.loadEventFired" && m.SessionID == p.session })
 }
 
 // evaluate runs a script in the page, whatever the page's policy, and reads the
