@@ -13,26 +13,26 @@ import "math"
 // otherwise, of n·room (S.P. Fekete and J. Schepers, 2001). Both from memory.
 func (t *task) quickBound() certificate {
 	best := t.byLength()
-	if len(t.shelves) != 1 || t.shelves[0].most < unlimited {
+	if len(t.stocks) != 1 || t.stocks[0].most < unlimited {
 		return best
 	}
-	room := t.shelves[0].room
+	room := t.stocks[0].room
 	try := func(scale int64, f func(take int64) int64) {
 		sum := int64(0)
-		for _, k := range t.kinds {
-			sum += f(k.take) * int64(k.need)
+		for _, k := range t.pieces {
+			sum += f(k.uses) * int64(k.need)
 		}
 		if bound := ceilDivide(sum, scale) * t.weight[0]; bound > best.bound {
 			best = certificate{bound: bound, exact: sum * t.weight[0], scale: scale}
-			for _, k := range t.kinds {
-				best.dual = append(best.dual, f(k.take)*t.weight[0])
+			for _, k := range t.pieces {
+				best.dual = append(best.dual, f(k.uses)*t.weight[0])
 			}
 			best.yields = []int64{scale * t.weight[0]}
 		}
 	}
 	try(room, func(x int64) int64 { return x })
-	for _, k := range t.kinds {
-		a := min(k.take, room-k.take+1)
+	for _, k := range t.pieces {
+		a := min(k.uses, room-k.uses+1)
 		if 2*a > room || a < 1 {
 			continue
 		}
@@ -49,7 +49,7 @@ func (t *task) quickBound() certificate {
 func (t *task) byLength() certificate {
 	c := certificate{scale: t.scaling()}
 	rate := int64(math.MaxInt64)
-	for j, s := range t.shelves {
+	for j, s := range t.stocks {
 		if s.bought {
 			rate = min(rate, t.weight[j]*c.scale/s.room)
 		}
@@ -57,11 +57,11 @@ func (t *task) byLength() certificate {
 	if rate == math.MaxInt64 {
 		rate = 0 // nothing can be bought
 	}
-	for _, k := range t.kinds {
-		c.dual = append(c.dual, k.take*rate)
-		c.exact += k.take * rate * int64(k.need)
+	for _, k := range t.pieces {
+		c.dual = append(c.dual, k.uses*rate)
+		c.exact += k.uses * rate * int64(k.need)
 	}
-	for j, s := range t.shelves {
+	for j, s := range t.stocks {
 		c.yields = append(c.yields, t.weight[j]*c.scale)
 		if !s.bought {
 			c.exact -= s.room * rate * min(int64(s.most), t.mostSticks(j))
@@ -95,8 +95,8 @@ func rounded(x, n, room int64) int64 {
 
 // start returns a plan by quick rules, the best of several.
 func (t *task) start() *layout {
-	need := make([]int, len(t.kinds))
-	for i, k := range t.kinds {
+	need := make([]int, len(t.pieces))
+	for i, k := range t.pieces {
 		need[i] = k.need
 	}
 	var best *layout
@@ -111,8 +111,8 @@ func (t *task) start() *layout {
 			best = l
 		}
 	}
-	offer(t.complete(need, make([]int, len(t.shelves))))
-	for j, s := range t.shelves {
+	offer(t.complete(need, make([]int, len(t.stocks))))
+	for j, s := range t.stocks {
 		if s.bought {
 			offer(t.firstFit(j))
 		}
@@ -120,26 +120,26 @@ func (t *task) start() *layout {
 	return best
 }
 
-// firstFit lays every piece, longest first, on the first stick of one shelf
+// firstFit lays every piece, longest first, on the first stick of one stock length
 // that has room.
 func (t *task) firstFit(j int) *layout {
-	room := t.shelves[j].room
-	if t.kinds[0].take > room {
+	room := t.stocks[j].room
+	if t.pieces[0].uses > room {
 		return nil
 	}
 	var left []int64
 	var counts [][]int32
-	for i, k := range t.kinds {
+	for i, k := range t.pieces {
 		at := 0
 		for range k.need {
-			for at < len(left) && left[at] < k.take {
+			for at < len(left) && left[at] < k.uses {
 				at++
 			}
 			if at == len(left) {
 				left = append(left, room)
-				counts = append(counts, make([]int32, len(t.kinds)))
+				counts = append(counts, make([]int32, len(t.pieces)))
 			}
-			left[at] -= k.take
+			left[at] -= k.uses
 			counts[at][i]++
 		}
 	}

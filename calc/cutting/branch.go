@@ -86,10 +86,10 @@ func (e *listed) addPair(p pair, lo, hi float64) {
 	}
 }
 
-// splitPair returns the pair of kinds whose number of shared sticks is farthest
+// splitPair returns the pair of pieces whose number of shared sticks is farthest
 // from whole, and that number; zero when all are whole.
 func (e *listed) splitPair() (pair, float64) {
-	n := len(e.kinds)
+	n := len(e.pieces)
 	m := e.m
 	var touched []int
 	for j, r := range m.role {
@@ -100,12 +100,12 @@ func (e *listed) splitPair() (pair, float64) {
 		parts := m.pattern[j].parts
 		for a, q := range parts {
 			for _, r := range parts[a:] {
-				if q.kind == r.kind && q.count < 2 {
+				if q.piece == r.piece && q.count < 2 {
 					continue
 				}
-				at := int(q.kind)*n + int(r.kind)
-				if q.kind > r.kind {
-					at = int(r.kind)*n + int(q.kind)
+				at := int(q.piece)*n + int(r.piece)
+				if q.piece > r.piece {
+					at = int(r.piece)*n + int(q.piece)
 				}
 				if e.shares[at] == 0 {
 					touched = append(touched, at)
@@ -119,7 +119,7 @@ func (e *listed) splitPair() (pair, float64) {
 	for _, at := range touched {
 		v := e.shares[at]
 		a, b := at/n, at%n
-		if f := min(v, 1-v); f > best && min(e.kinds[a].need, e.kinds[b].need) == 1 {
+		if f := min(v, 1-v); f > best && min(e.pieces[a].need, e.pieces[b].need) == 1 {
 			best, found, share = f, pair{int32(a), int32(b)}, v
 		}
 		e.shares[at] = 0

@@ -13,17 +13,17 @@ func (t *task) scaling() int64 {
 }
 
 // prices are duals in whole numbers: of the rows, and what a stick of each
-// shelf may yield for them. They prove a bound by themselves, however they were
+// stock length may yield for them. They prove a bound by themselves, however they were
 // found:
 //
-//	bound = Σ over rows of dual · (its least or most activity) − Σ over shelves of excess · sticks
+//	bound = Σ over rows of dual · (its least or most activity) − Σ over stock lengths of excess · sticks
 //
-// where the excess is by how much the best stick of the shelf is worth more
+// where the excess is by how much the best stick of the stock length is worth more
 // than it weighs. Each plan weighs at least that, divided by the scale.
 type prices struct {
 	scale  int64
 	dual   []int64
-	yields []int64 // weight less the duals of the rows that count sticks, by shelf
+	yields []int64 // weight less the duals of the rows that count sticks, by stock length
 	fixed  int64   // Σ over rows of dual · activity
 }
 
@@ -50,7 +50,7 @@ func (m *master) whole() *prices {
 		p.dual = append(p.dual, d)
 	}
 	p.yields = p.yields[:0]
-	for j := range m.task.shelves {
+	for j := range m.task.stocks {
 		y := m.task.weight[j] * m.scale
 		if m.bare {
 			y = 0
@@ -65,7 +65,7 @@ func (m *master) whole() *prices {
 func (p *prices) worth(parts []part) int64 {
 	v := int64(0)
 	for _, q := range parts {
-		v += p.dual[q.kind] * int64(q.count)
+		v += p.dual[q.piece] * int64(q.count)
 	}
 	return v
 }

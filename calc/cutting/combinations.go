@@ -6,7 +6,7 @@ import (
 	"slices"
 )
 
-// combination is how many sticks of each shelf a plan takes. Where prices go by
+// combination is how many sticks of each stock length a plan takes. Where prices go by
 // the length, or nearly so, few combinations between the bound and the best
 // plan have room for all the pieces, and each asks only whether the pieces can
 // be packed into given sticks with hardly any waste.
@@ -26,8 +26,8 @@ const (
 // combiner lists the combinations within the target and the limits.
 type combiner struct {
 	*task
-	fills  []int64 // the most that pieces can fill of a stick of each shelf
-	order  []int   // shelves to choose from, those with the most room for their weight last
+	fills  []int64 // the most that pieces can fill of a stick of each stock length
+	order  []int   // stock lengths to choose from, those with the most room for their weight last
 	sticks []int
 	found  []combination
 	steps  int
@@ -35,17 +35,17 @@ type combiner struct {
 
 // combinations lists every combination of sticks that has room for the pieces
 // within the target and the limits, those with the most room to spare first,
-// and says whether they are all.
+// and is false when they are too many to go through.
 func (t *task) combinations() ([]combination, bool) {
-	c := &combiner{task: t, fills: t.fullest(), sticks: make([]int, len(t.shelves)), steps: combinationSteps}
+	c := &combiner{task: t, fills: t.fullest(), sticks: make([]int, len(t.stocks)), steps: combinationSteps}
 	if c.fills == nil {
 		return nil, false
 	}
 	left := int64(0)
-	for _, k := range t.kinds {
-		left += k.take * int64(k.need)
+	for _, k := range t.pieces {
+		left += k.uses * int64(k.need)
 	}
-	for j, s := range t.shelves {
+	for j, s := range t.stocks {
 		switch {
 		case t.free(j):
 			c.sticks[j] = s.most
@@ -68,19 +68,18 @@ func (t *task) combinations() ([]combination, bool) {
 	return c.found, true
 }
 
-// free says whether the sticks of a shelf may all be taken at no weight and
-// within any limits.
+// free sticks cost nothing and count in no limit, so every combination takes them.
 func (t *task) free(j int) bool {
 	for _, l := range t.limits {
 		if l.coefficient[j] != 0 {
 			return false
 		}
 	}
-	return t.weight[j] == 0 && t.shelves[j].most < unlimited
+	return t.weight[j] == 0 && t.stocks[j].most < unlimited
 }
 
-// choose goes through the numbers of sticks of the shelves from place at on. It
-// says whether the limits sufficed.
+// choose goes through the numbers of sticks of the stock lengths from place at on. It
+// is false when there are too many.
 func (c *combiner) choose(at int, left, weight int64) bool {
 	c.steps--
 	c.use(10)
@@ -88,14 +87,14 @@ func (c *combiner) choose(at int, left, weight int64) bool {
 		return false
 	}
 	if at == len(c.order) {
-		if left <= 0 && c.within() {
+		if left <= 0 && c.allowed() {
 			c.found = append(c.found, combination{slices.Clone(c.sticks), weight, -left})
 		}
 		return true
 	}
 	j := c.order[at]
 	best := c.order[len(c.order)-1]
-	for n := 0; n <= c.shelves[j].most && weight <= c.target; n++ {
+	for n := 0; n <= c.stocks[j].most && weight <= c.target; n++ {
 		c.sticks[j] = n
 		spare := float64(c.target-weight) * float64(c.fills[best]) / float64(c.weight[best])
 		if float64(left) <= spare+1e-6*math.Abs(spare) || at == len(c.order)-1 {
@@ -110,8 +109,9 @@ func (c *combiner) choose(at int, left, weight int64) bool {
 	return true
 }
 
-// within says whether the sticks chosen keep to the limits.
-func (c *combiner) within() bool {
+// allowed tries the limits on all the sticks together, which the choice by weight
+// leaves out.
+func (c *combiner) allowed() bool {
 	for _, l := range c.limits {
 		sum := int64(0)
 		for j, n := range c.sticks {
@@ -124,14 +124,15 @@ func (c *combiner) within() bool {
 	return true
 }
 
-// covers says whether every plan for the sticks of b is one for those of a:
+// covers spares the search of b where a has no plan, since every plan for the
+// sticks of b is one for those of a:
 // counted from the longest stick down, a has at least as many of each length or
 // longer ones.
 func (a *combination) covers(b *combination, t *task) bool {
 	for _, bought := range []bool{false, true} {
 		more := 0
 		for j := len(a.sticks) - 1; j >= 0; j-- {
-			if t.shelves[j].bought == bought {
+			if t.stocks[j].bought == bought {
 				if more += a.sticks[j] - b.sticks[j]; more < 0 {
 					return false
 				}
@@ -141,15 +142,15 @@ func (a *combination) covers(b *combination, t *task) bool {
 	return true
 }
 
-// fullest returns the most that pieces can fill of a stick of each shelf, or
+// fullest returns the most that pieces can fill of a stick of each stock length, or
 // nil when that cannot be told in a table.
 func (t *task) fullest() []int64 {
 	best := t.fillings()
 	if best == nil {
 		return nil
 	}
-	fills := make([]int64, len(t.shelves))
-	for j, s := range t.shelves {
+	fills := make([]int64, len(t.stocks))
+	for j, s := range t.stocks {
 		fills[j] = int64(best[0][s.room])
 		if t.reserve >= 0 && !t.holds[j] {
 			fills[j] = min(fills[j], s.room)
@@ -158,22 +159,22 @@ func (t *task) fullest() []int64 {
 	return fills
 }
 
-// fillings works out, for each kind and room, the most that the kinds from
+// fillings works out, for each piece and room, the most that the pieces from
 // there on can fill of the room.
 func (t *task) fillings() [][]int32 {
-	room, n := t.widest(), len(t.kinds)
+	room, n := t.widest(), len(t.pieces)
 	if int64(n+1)*(room+1) > fillingTable {
 		return nil
 	}
 	best := make([][]int32, n+1)
 	best[n] = make([]int32, room+1)
 	for i := n - 1; i >= 0; i-- {
-		k := t.kinds[i]
+		k := t.pieces[i]
 		row := slices.Clone(best[i+1])
-		for left, bundle := min(int64(k.need), room/k.take), int64(1); left > 0; bundle *= 2 {
+		for left, bundle := min(int64(k.need), room/k.uses), int64(1); left > 0; bundle *= 2 {
 			bundle = min(bundle, left)
 			left -= bundle
-			take := bundle * k.take
+			take := bundle * k.uses
 			t.use(int(room))
 			for c := room; c >= take; c-- {
 				row[c] = max(row[c], row[c-take]+int32(take))

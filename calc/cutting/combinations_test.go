@@ -11,7 +11,7 @@ import (
 	"pierbook/calc/measure"
 )
 
-// packs says whether the pieces, given one by one, go into the rooms, by trying
+// packs puts the pieces, given one by one, into the rooms in the plainest way, by trying
 // every piece in every room.
 func packs(takes, rooms []int64) bool {
 	if len(takes) == 0 {
@@ -58,15 +58,15 @@ func few(t *rapid.T) *model {
 	return p.build()
 }
 
-// everyCombination calls do with every number of sticks of each shelf up to the
+// everyCombination calls do with every number of sticks of each stock length up to the
 // weight, all sticks on hand taken as the search takes them.
 func everyCombination(t *task, sticks []int, j int, weight int64, do func(sticks []int)) {
-	if j == len(t.shelves) {
+	if j == len(t.stocks) {
 		do(sticks)
 		return
 	}
 	if t.free(j) {
-		sticks[j] = t.shelves[j].most
+		sticks[j] = t.stocks[j].most
 		everyCombination(t, sticks, j+1, weight, do)
 		return
 	}
@@ -83,19 +83,19 @@ func TestCombinationsLeaveOutNoneThatPacks(t *testing.T) {
 	packed := 0
 	rapid.Check(t, func(t *rapid.T) {
 		task := few(t).start()
-		if task == nil || len(task.shelves) == 1 {
+		if task == nil || len(task.stocks) == 1 {
 			return
 		}
 		var takes []int64
-		for _, k := range task.kinds {
-			takes = append(takes, slices.Repeat([]int64{k.take}, k.need)...)
+		for _, k := range task.pieces {
+			takes = append(takes, slices.Repeat([]int64{k.uses}, k.need)...)
 		}
 		list, whole := task.combinations()
 		require.True(t, whole)
-		everyCombination(task, make([]int, len(task.shelves)), 0, task.target, func(sticks []int) {
+		everyCombination(task, make([]int, len(task.stocks)), 0, task.target, func(sticks []int) {
 			var rooms []int64
 			for j, n := range sticks {
-				rooms = append(rooms, slices.Repeat([]int64{task.shelves[j].room}, n)...)
+				rooms = append(rooms, slices.Repeat([]int64{task.stocks[j].room}, n)...)
 			}
 			want := packs(takes, rooms)
 			at := slices.IndexFunc(list, func(c combination) bool { return slices.Equal(c.sticks, sticks) })
@@ -110,14 +110,14 @@ func TestCombinationsLeaveOutNoneThatPacks(t *testing.T) {
 			require.Equal(t, want, c.best != nil, "%v", sticks)
 			if want {
 				packed++
-				yields := make([]int, len(task.kinds))
+				yields := make([]int, len(task.pieces))
 				for i, q := range c.best.patterns {
-					require.LessOrEqual(t, q.used, task.shelves[q.shelf].room)
+					require.LessOrEqual(t, q.used, task.stocks[q.stock].room)
 					for _, r := range q.parts {
-						yields[r.kind] += int(r.count) * c.best.times[i]
+						yields[r.piece] += int(r.count) * c.best.times[i]
 					}
 				}
-				for i, k := range task.kinds {
+				for i, k := range task.pieces {
 					require.Equal(t, k.need, yields[i])
 				}
 			}
@@ -129,7 +129,7 @@ func TestCombinationsLeaveOutNoneThatPacks(t *testing.T) {
 // start returns the task of the least cost with a quick plan as its target, or
 // nil when there is none.
 func (m *model) start() *task {
-	if len(m.kinds) == 0 {
+	if len(m.pieces) == 0 {
 		return nil
 	}
 	t := m.task(m.prices())

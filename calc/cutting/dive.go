@@ -15,8 +15,8 @@ const (
 // anew for what is left each time, until all is cut or the target is passed.
 // It leaves the master as it found it.
 func (s *search) dive(m *master) {
-	need := make([]int, len(s.kinds))
-	for i, k := range s.kinds {
+	need := make([]int, len(s.pieces))
+	for i, k := range s.pieces {
 		need[i] = k.need
 	}
 	mostOf := func(i, j int) int { return min(s.mostOf(i, j), need[i]) }
@@ -43,14 +43,14 @@ func (m *master) countBounds() [][2]float64 {
 }
 
 // fixCount holds one row that counts sticks at the whole number nearest to it,
-// and says whether one was not whole.
+// and is false when all were whole already.
 func (m *master) fixCount() bool {
 	row, n := m.splitCount()
 	if row < 0 {
 		return false
 	}
 	l := m.logical[row]
-	if m.at(l)-float64(n) > 0.5 || row < m.shelfRow(0) {
+	if m.at(l)-float64(n) > 0.5 || row < m.stockRow(0) {
 		n++
 	}
 	m.lo[l], m.hi[l] = float64(n), float64(n)
@@ -158,15 +158,15 @@ func (m *master) raise(j int32, times int, need []int) {
 	for ; times > 0 && within(m.pattern[j].parts, need); times-- {
 		m.lo[j]++
 		for _, q := range m.pattern[j].parts {
-			need[q.kind] -= int(q.count)
+			need[q.piece] -= int(q.count)
 		}
 	}
 }
 
-// within says whether the parts are all still needed.
+// within keeps a dive from cutting more of a piece than is left to cut.
 func within(parts []part, need []int) bool {
 	for _, q := range parts {
-		if int(q.count) > need[q.kind] {
+		if int(q.count) > need[q.piece] {
 			return false
 		}
 	}
@@ -176,12 +176,12 @@ func within(parts []part, need []int) bool {
 // roundFixed completes the sticks fixed so far by the quick rule.
 func (s *search) roundFixed(m *master, need []int) bool {
 	l := &layout{}
-	taken := make([]int, len(s.shelves))
+	taken := make([]int, len(s.stocks))
 	for j, r := range m.role {
 		if r == sawn && m.lo[j] > 0 {
 			n := int(m.lo[j])
 			l.add(m.pattern[j], n)
-			taken[m.pattern[j].shelf] += n
+			taken[m.pattern[j].stock] += n
 		}
 	}
 	rest := s.complete(need, taken)

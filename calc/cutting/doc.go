@@ -7,17 +7,18 @@
 // and prices whole hundredths, so every bound is worked out in whole numbers.
 //
 // A piece takes its length and one kerf from a stick, and the stick has one
-// kerf more than its length, since the last cut may fall off the end. The aims
+// kerf more than its length, since the last cut may fall off the end. The goals
 // rule in order: least cost, fewest sticks bought, longest single offcut,
 // fewest different patterns; each is held at its best value while the next is
-// sought. Limits count nodes, never seconds, so that the same problem always
-// gives the same plan.
+// sought. Limits count steps of work, never seconds, so that the same
+// problem always gives the same plan; all of it takes some five seconds at most,
+// and what is open then has its bound and gap.
 //
 // Method: quick rules and dual feasible functions; then the pattern relaxation
 // with exact pricing (Gilmore and Gomory 1961, 1963); the duals rounded to whole
 // numbers prove a bound; the gap between that and the best plan at hand limits
 // the patterns that can still matter, which are listed and searched to the end.
-// In turns with that, the combinations of sticks that have room for the pieces
+// By rounds with that, the combinations of sticks that have room for the pieces
 // and could be better are closed one by one. Last, a few of the ways of cutting at
 // a time are made one fewer, and small jobs are searched whole for fewer of them.
 // Sources are named beside each part; those from memory say so.

@@ -40,7 +40,7 @@ func small(t *rapid.T) cutting.Problem {
 	return p
 }
 
-// outcome is what the aims look at.
+// outcome is what the goals look at.
 type outcome struct {
 	cost     int64
 	bought   int
@@ -165,7 +165,7 @@ func TestSmallProblemsAgainstExhaustiveSearch(t *testing.T) {
 		require.NoError(t, verify.Plan(p, r))
 		require.Equal(t, want, outcome{r.Cost, r.Bought, r.Offcut, r.Patterns})
 		for _, q := range r.Proofs {
-			require.True(t, q.Proven, "aim %d", q.Aim)
+			require.True(t, q.Proven, "goal %d", q.Goal)
 		}
 	})
 }
@@ -202,7 +202,7 @@ func TestClosedSearchesAgainstASecondMethod(t *testing.T) {
 // do not quite go by the length, from a yard that may be short of some.
 func middling(seed int64) cutting.Problem {
 	r := rand.New(rand.NewSource(seed))
-	p := cutting.Problem{Kerf: measure.Length(r.Intn(3)), Aims: cutting.FewestSticks}
+	p := cutting.Problem{Kerf: measure.Length(r.Intn(3)), Goals: cutting.FewestSticks}
 	for _, length := range []int{96, 120, 144, 192} {
 		if length == 192 || r.Intn(3) > 0 {
 			stock := cutting.Stock{Length: measure.Length(length), Price: int64(length*10 + r.Intn(80)), Priced: true}

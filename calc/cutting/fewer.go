@@ -11,29 +11,29 @@ type fewer struct {
 	*model
 	accept func(*layout) bool // whether a plan keeps what else must be kept
 	need   []int32
-	left   []int // sticks of each shelf
+	left   []int // sticks of each stock length
 	cost   int64 // that may still be spent
 	buy    int64 // sticks that may still be bought
 	value  []int64
-	yields []int64 // the most value in a stick of each shelf
-	held   int     // kinds that a stick can hold at most
+	yields []int64 // the most value in a stick of each stock length
+	held   int     // pieces that a stick can hold at most
 	steps  int
 	plan   layout
 	counts [][]int32 // of the stick at hand, by the ways left
 }
 
-// newFewer prepares the question for a model. Any values of the kinds serve for
+// newFewer prepares the question for a model. Any values of the pieces serve for
 // its bound; duals serve best.
 func newFewer(m *model, value []int64, held int64) *fewer {
 	f := &fewer{model: m, value: value, held: int(held)}
 	t := m.task(m.prices())
 	k := knapsack{}
 	k.sort(t, value)
-	for j, s := range m.shelves {
+	for j, s := range m.stocks {
 		most := func(i int) int { return t.mostOf(i, j) }
 		if !k.search(s.room, 0, most, knapsackSteps) {
-			// Not searched to the end: what the densest kind would yield of the whole room.
-			k.best = share(s.room, k.items[0].value, k.items[0].take)
+			// Not searched to the end: what the densest piece would yield of the whole room.
+			k.best = share(s.room, k.items[0].value, k.items[0].uses)
 		}
 		f.yields = append(f.yields, k.best)
 	}
@@ -54,7 +54,7 @@ func (f *fewer) within(ways int, need []int32, left []int, cost, buy int64) *lay
 	return nil
 }
 
-// descend cuts all that is left in so many ways. Kinds before first are cut.
+// descend cuts all that is left in so many ways. Pieces before first are cut.
 func (f *fewer) descend(ways, first int) bool {
 	for first < len(f.need) && f.need[first] == 0 {
 		first++
@@ -73,26 +73,26 @@ func (f *fewer) descend(ways, first int) bool {
 	}
 	count := f.counts[ways]
 	clear(count)
-	for j := range slices.Backward(f.shelves) {
-		if f.left[j] > 0 && f.shelves[j].price <= f.cost && f.fill(ways, first, first, j, f.shelves[j].room, count) {
+	for j := range slices.Backward(f.stocks) {
+		if f.left[j] > 0 && f.stocks[j].price <= f.cost && f.fill(ways, first, first, j, f.stocks[j].room, count) {
 			return true
 		}
 	}
 	return false
 }
 
-// tooMany says whether more kinds are left than so many ways hold.
+// tooMany rules out by count: more lengths are left than so many ways can hold.
 func (f *fewer) tooMany(ways int) bool {
-	kinds := 0
+	pieces := 0
 	for _, n := range f.need {
 		if n > 0 {
-			kinds++
+			pieces++
 		}
 	}
-	return kinds > ways*f.held
+	return pieces > ways*f.held
 }
 
-// tooDear says whether what is left is worth more than the sticks on hand and
+// tooDear rules out by cost: what is left is worth more than the sticks on hand and
 // those that may be bought can yield:
 //
 //	Σ value · need ≤ Σ yield of the sticks on hand + cost · greatest yield for the price
@@ -101,7 +101,7 @@ func (f *fewer) tooDear() bool {
 	for i, n := range f.need {
 		worth += f.value[i] * int64(n)
 	}
-	for j, s := range f.shelves {
+	for j, s := range f.stocks {
 		switch {
 		case !s.bought:
 			worth -= f.yields[j] * int64(f.left[j])
@@ -129,10 +129,10 @@ func (f *fewer) alike() bool {
 		for i, n := range f.need {
 			if n > 0 {
 				parts = append(parts, part{int32(i), n / int32(times)})
-				used += int64(n) / times * f.kinds[i].take
+				used += int64(n) / times * f.pieces[i].uses
 			}
 		}
-		for j, s := range f.shelves {
+		for j, s := range f.stocks {
 			if s.room >= used && f.may(j, int(times)) {
 				f.plan.add(pattern{int32(j), parts, used}, int(times))
 				if f.accept(&f.plan) {
@@ -145,9 +145,9 @@ func (f *fewer) alike() bool {
 	return false
 }
 
-// may says whether so many sticks of a shelf may be taken.
+// may keeps to the sticks, the cost and the purchases that the goals before left.
 func (f *fewer) may(j, times int) bool {
-	s := f.shelves[j]
+	s := f.stocks[j]
 	return times <= f.left[j] && s.price*int64(times) <= f.cost && (!s.bought || int64(times) <= f.buy)
 }
 
@@ -156,13 +156,13 @@ func (f *fewer) drop() {
 	f.plan.patterns, f.plan.times = f.plan.patterns[:n], f.plan.times[:n]
 }
 
-// fill goes through the ways to cut a stick of a shelf from kind i on, the
+// fill goes through the ways to cut a stick of a stock length from piece i on, the
 // fullest first.
 func (f *fewer) fill(ways, first, i, j int, room int64, count []int32) bool {
 	if f.steps--; f.steps <= 0 {
 		return false
 	}
-	for i < len(f.need) && (f.need[i] == 0 || f.kinds[i].take > room) {
+	for i < len(f.need) && (f.need[i] == 0 || f.pieces[i].uses > room) {
 		i++
 	}
 	if i > first && count[first] == 0 {
@@ -175,9 +175,9 @@ func (f *fewer) fill(ways, first, i, j int, room int64, count []int32) bool {
 	if i == first {
 		least = 1
 	}
-	for n := int32(min(int64(f.need[i]), room/f.kinds[i].take)); n >= least; n-- {
+	for n := int32(min(int64(f.need[i]), room/f.pieces[i].uses)); n >= least; n-- {
 		count[i] = n
-		if f.fill(ways, first, i+1, j, room-int64(n)*f.kinds[i].take, count) {
+		if f.fill(ways, first, i+1, j, room-int64(n)*f.pieces[i].uses, count) {
 			return true
 		}
 	}
@@ -194,7 +194,7 @@ func (f *fewer) repeat(ways, first, j int, count []int32) bool {
 		if n > 0 {
 			most = min(most, f.need[i]/n)
 			parts = append(parts, part{int32(i), n})
-			used += int64(n) * f.kinds[i].take
+			used += int64(n) * f.pieces[i].uses
 		}
 	}
 	for times := most; times > 0; times-- {
@@ -215,11 +215,11 @@ func (f *fewer) repeat(ways, first, j int, count []int32) bool {
 // book takes sticks and what they yield off what is left.
 func (f *fewer) book(j int, parts []part, times int32) {
 	for _, q := range parts {
-		f.need[q.kind] -= q.count * times
+		f.need[q.piece] -= q.count * times
 	}
 	f.left[j] -= int(times)
-	f.cost -= f.shelves[j].price * int64(times)
-	if f.shelves[j].bought {
+	f.cost -= f.stocks[j].price * int64(times)
+	if f.stocks[j].bought {
 		f.buy -= int64(times)
 	}
 }

@@ -26,10 +26,10 @@ type knapsack struct {
 	grain  int64 // 0 when the rough table is not in use
 }
 
-// item is a kind with its value, in the order of value for length.
+// item is a piece with its value, in the order of value for length.
 type item struct {
-	take, value, most int64
-	kind              int32
+	uses, value, most int64
+	piece             int32
 }
 
 // share returns ⌊room · value / take⌋, also where the product passes int64.
@@ -47,34 +47,34 @@ func share(room, value, take int64) int64 {
 
 // denser compares two items by value for length.
 func denser(a, b item) int {
-	high, low := bits.Mul64(uint64(b.value), uint64(a.take))
-	otherHigh, otherLow := bits.Mul64(uint64(a.value), uint64(b.take))
-	return cmp.Or(cmp.Compare(high, otherHigh), cmp.Compare(low, otherLow), cmp.Compare(a.kind, b.kind))
+	high, low := bits.Mul64(uint64(b.value), uint64(a.uses))
+	otherHigh, otherLow := bits.Mul64(uint64(a.value), uint64(b.uses))
+	return cmp.Or(cmp.Compare(high, otherHigh), cmp.Compare(low, otherLow), cmp.Compare(a.piece, b.piece))
 }
 
-// sort takes the kinds that have a value into the order of the search.
+// sort takes the pieces that have a value into the order of the search.
 func (k *knapsack) sort(t *task, value []int64) {
 	k.items = k.items[:0]
-	for i, kind := range t.kinds {
+	for i, piece := range t.pieces {
 		if value[i] > 0 {
-			k.items = append(k.items, item{take: kind.take, value: value[i], kind: int32(i)})
+			k.items = append(k.items, item{uses: piece.uses, value: value[i], piece: int32(i)})
 		}
 	}
 	slices.SortFunc(k.items, denser)
 	k.least = slices.Grow(k.least[:0], len(k.items)+1)[:len(k.items)+1]
 	k.least[len(k.items)] = 1 << 62
 	for i := len(k.items) - 1; i >= 0; i-- {
-		k.least[i] = min(k.least[i+1], k.items[i].take)
+		k.least[i] = min(k.least[i+1], k.items[i].uses)
 	}
 	k.count = slices.Grow(k.count[:0], len(k.items))[:len(k.items)]
 	k.found = slices.Grow(k.found[:0], len(k.items))[:len(k.items)]
 }
 
 // search looks for the best stick of the room worth more than above, within a
-// number of steps. It says whether the search was closed.
-func (k *knapsack) search(room, above int64, most func(kind int) int, steps int) bool {
+// number of steps, and is false when they ran out.
+func (k *knapsack) search(room, above int64, most func(piece int) int, steps int) bool {
 	for i := range k.items {
-		k.items[i].most = int64(most(int(k.items[i].kind)))
+		k.items[i].most = int64(most(int(k.items[i].piece)))
 	}
 	clear(k.count)
 	clear(k.found)
@@ -93,16 +93,16 @@ func (k *knapsack) descend(i int, room, value int64) {
 	}
 	for ; i < len(k.items); i++ {
 		it := &k.items[i]
-		if room < k.least[i] || value+share(room, it.value, it.take) <= k.best {
+		if room < k.least[i] || value+share(room, it.value, it.uses) <= k.best {
 			return
 		}
 		if k.grain > 0 && value+k.rough.rows[i][room/k.grain] <= k.best {
 			return
 		}
-		n := min(it.most, room/it.take)
+		n := min(it.most, room/it.uses)
 		for ; n > 0; n-- {
 			k.count[i] = int32(n)
-			k.descend(i+1, room-n*it.take, value+n*it.value)
+			k.descend(i+1, room-n*it.uses, value+n*it.value)
 		}
 		k.count[i] = 0
 	}
@@ -114,37 +114,37 @@ const roughRooms = 8_192
 // searchAll looks for the best stick, bounded by a table in which every piece and
 // every room is rounded down to whole grains: pieces that fit exactly also fit
 // there. It returns the steps that it took, in steps of the budget.
-func (k *knapsack) searchAll(room, above int64, most func(kind int) int, steps int) int {
+func (k *knapsack) searchAll(room, above int64, most func(piece int) int, steps int) int {
 	k.grain = room/roughRooms + 1
-	kinds := make([]kind, len(k.items))
+	pieces := make([]piece, len(k.items))
 	value := make([]int64, len(k.items))
 	for i, it := range k.items {
-		kinds[i], value[i] = kind{take: it.take / k.grain}, it.value
+		pieces[i], value[i] = piece{uses: it.uses / k.grain}, it.value
 	}
-	work := k.rough.fill(kinds, value, room/k.grain, func(i int) int {
-		return min(most(int(k.items[i].kind)), int(room/k.items[i].take))
+	work := k.rough.fill(pieces, value, room/k.grain, func(i int) int {
+		return min(most(int(k.items[i].piece)), int(room/k.items[i].uses))
 	})
 	steps = max(steps, 1)
 	if !k.search(room, above, most, steps) && len(k.items) > 0 {
-		k.passed = min(k.rough.rows[0][room/k.grain], share(room, k.items[0].value, k.items[0].take))
+		k.passed = min(k.rough.rows[0][room/k.grain], share(room, k.items[0].value, k.items[0].uses))
 	}
 	k.grain = 0
 	return work + stepsOfScan*(steps-k.steps)
 }
 
-// parts returns the stick found as parts in rising order of kinds.
+// parts returns the stick found as parts in rising order of pieces.
 func (k *knapsack) parts() []part {
 	var parts []part
 	for i, n := range k.found {
 		if n > 0 {
-			parts = append(parts, part{k.items[i].kind, n})
+			parts = append(parts, part{k.items[i].piece, n})
 		}
 	}
-	slices.SortFunc(parts, func(a, b part) int { return cmp.Compare(a.kind, b.kind) })
+	slices.SortFunc(parts, func(a, b part) int { return cmp.Compare(a.piece, b.piece) })
 	return parts
 }
 
-// table holds, for each kind on and each room, the most that the kinds from
+// table holds, for each piece on and each room, the most that the pieces from
 // there on can be worth together.
 type table struct {
 	rows [][]int64
@@ -154,15 +154,15 @@ type table struct {
 // tableLimit is the largest number of entries a table may have.
 const tableLimit = 6_000_000
 
-// fits says whether a table for the kinds and the room is within the limit.
-func (t *table) fits(kinds int, room int64) bool { return int64(kinds+1)*(room+1) <= tableLimit }
+// fits keeps a table from taking more memory than it is worth.
+func (t *table) fits(pieces int, room int64) bool { return int64(pieces+1)*(room+1) <= tableLimit }
 
 // fill works the table out for all rooms up to the one given, and returns the
 // steps that it took.
 //
 //	row[i][c] = max over n ≤ most[i] of n · value[i] + row[i+1][c − n · take[i]]
-func (t *table) fill(kinds []kind, value []int64, room int64, most func(kind int) int) (steps int) {
-	n := len(kinds)
+func (t *table) fill(pieces []piece, value []int64, room int64, most func(piece int) int) (steps int) {
+	n := len(pieces)
 	if len(t.rows) != n+1 || int64(len(t.rows[0])) < room+1 {
 		t.rows = make([][]int64, n+1)
 		all := make([]int64, int64(n+1)*(room+1))
@@ -171,7 +171,7 @@ func (t *table) fill(kinds []kind, value []int64, room int64, most func(kind int
 		}
 	}
 	t.most = t.most[:0]
-	for i := range kinds {
+	for i := range pieces {
 		t.most = append(t.most, most(i))
 	}
 	clear(t.rows[n][:room+1])
@@ -187,7 +187,7 @@ func (t *table) fill(kinds []kind, value []int64, room int64, most func(kind int
 			bundle = min(bundle, left)
 			left -= bundle
 			steps += int(room)
-			improve(row, kinds[i].take*int64(bundle), value[i]*int64(bundle))
+			improve(row, pieces[i].uses*int64(bundle), value[i]*int64(bundle))
 		}
 	}
 	return steps
@@ -206,13 +206,13 @@ func improve(row []int64, take, value int64) {
 }
 
 // parts returns a stick of the room that is worth what the table says.
-func (t *table) parts(kinds []kind, value []int64, room int64) []part {
+func (t *table) parts(pieces []piece, value []int64, room int64) []part {
 	var parts []part
-	for i, k := range kinds {
+	for i, k := range pieces {
 		n, c := 0, room
 		for t.rows[i][room] != t.rows[i+1][c]+int64(n)*value[i] {
 			n++
-			c -= k.take
+			c -= k.uses
 		}
 		if n > 0 && value[i] > 0 {
 			parts = append(parts, part{int32(i), int32(n)})

@@ -15,13 +15,13 @@ func (s *solver) mostLeft() int64 {
 		return 0
 	}
 	rooms := int64(math.Floor(float64(s.sticks)*s.hull(float64(s.cost)/float64(s.sticks)) + 1e-6))
-	for _, shelf := range s.shelves {
-		if !shelf.bought {
-			rooms += shelf.room * int64(shelf.most)
+	for _, stock := range s.stocks {
+		if !stock.bought {
+			rooms += stock.room * int64(stock.most)
 		}
 	}
-	for _, k := range s.kinds {
-		rooms -= k.take * int64(k.need)
+	for _, k := range s.pieces {
+		rooms -= k.uses * int64(k.need)
 	}
 	return rooms - s.kerf
 }
@@ -30,7 +30,7 @@ func (s *solver) mostLeft() int64 {
 // best of one stock length at that price or of two on either side of it.
 func (s *solver) hull(price float64) float64 {
 	best := 0.0
-	for _, a := range s.shelves {
+	for _, a := range s.stocks {
 		if !a.bought {
 			continue
 		}
@@ -38,7 +38,7 @@ func (s *solver) hull(price float64) float64 {
 		if at == price {
 			best = max(best, room)
 		}
-		for _, b := range s.shelves {
+		for _, b := range s.stocks {
 			to := float64(b.price)
 			if b.bought && at < price && price < to {
 				best = max(best, room+(float64(b.room)-room)*(price-at)/(to-at))

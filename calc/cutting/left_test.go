@@ -17,14 +17,14 @@ func TestNothingLeftPassesTheBound(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := &solver{model: &model{budget: newBudget(DefaultBudget)}, kerf: 1}
 		for range rapid.IntRange(1, 4).Draw(t, "lengths") {
-			s.shelves = append(s.shelves, shelf{room: rapid.Int64Range(20, 99).Draw(t, "room"), price: rapid.Int64Range(1, 30).Draw(t, "price"), bought: true})
+			s.stocks = append(s.stocks, stock{room: rapid.Int64Range(20, 99).Draw(t, "room"), price: rapid.Int64Range(1, 30).Draw(t, "price"), bought: true})
 		}
-		mix := rapid.SliceOfN(rapid.IntRange(0, len(s.shelves)-1), 1, 5).Draw(t, "sticks")
+		mix := rapid.SliceOfN(rapid.IntRange(0, len(s.stocks)-1), 1, 5).Draw(t, "sticks")
 		var rooms int64
 		for _, i := range mix {
-			s.cost += s.shelves[i].price
+			s.cost += s.stocks[i].price
 			s.sticks++
-			rooms += s.shelves[i].room
+			rooms += s.stocks[i].room
 		}
 		assert.GreaterOrEqual(t, s.mostLeft(), rooms-s.kerf)
 	})
@@ -40,7 +40,7 @@ func TestAllThatIsLeftInOnePieceIsProvenByCount(t *testing.T) {
 	r, err := Plan(p)
 	require.NoError(t, err)
 	assert.Equal(t, int64(1360+1120), r.Cost)
-	i := slices.IndexFunc(r.Proofs, func(proof Proof) bool { return proof.Aim == LongestOffcut })
+	i := slices.IndexFunc(r.Proofs, func(proof Proof) bool { return proof.Goal == LongestOffcut })
 	require.GreaterOrEqual(t, i, 0)
 	assert.Equal(t, 42*measure.Inch-measure.Inch/8, measure.Length(r.Proofs[i].Value))
 	assert.True(t, r.Proofs[i].Proven)

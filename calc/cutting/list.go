@@ -10,10 +10,10 @@ type lister struct {
 	*task
 	prices *prices
 	sack   knapsack
-	items  []item // kinds by value for length, those without value last
+	items  []item // pieces by value for length, those without value last
 	table  *table // nil when it would be too large
-	shelf  int
-	wanted int64 // least worth of a pattern on this shelf
+	stock  int
+	wanted int64 // least worth of a pattern on this stock length
 	count  []int32
 	list   []pattern
 	limit  int
@@ -36,7 +36,7 @@ func (t *task) list(p *prices, gap int64, limit int) ([]pattern, bool) {
 	}
 	l := &lister{task: t, prices: p, limit: limit, steps: 40 * limit}
 	l.order()
-	for j, s := range t.shelves {
+	for j, s := range t.stocks {
 		if !l.fill(j, s.room, gap) {
 			return nil, false
 		}
@@ -44,9 +44,9 @@ func (t *task) list(p *prices, gap int64, limit int) ([]pattern, bool) {
 	return l.list, true
 }
 
-// fill lists the patterns of one shelf with the room given.
+// fill lists the patterns of one stock length with the room given.
 func (l *lister) fill(j int, room, gap int64) bool {
-	l.shelf = j
+	l.stock = j
 	l.wanted = l.prices.yields[j] - gap
 	l.prepare(j, room)
 	before := l.steps
@@ -57,30 +57,30 @@ func (l *lister) fill(j int, room, gap int64) bool {
 
 func (l *lister) order() {
 	t, p := l.task, l.prices
-	l.sack.sort(t, p.dual[:len(t.kinds)])
+	l.sack.sort(t, p.dual[:len(t.pieces)])
 	l.items = slices.Clone(l.sack.items)
-	for i, k := range t.kinds {
+	for i, k := range t.pieces {
 		if p.dual[i] <= 0 {
-			l.items = append(l.items, item{take: k.take, kind: int32(i)})
+			l.items = append(l.items, item{uses: k.uses, piece: int32(i)})
 		}
 	}
 	l.count = make([]int32, len(l.items))
 }
 
-// prepare sets the numbers of each kind for the shelf and works out the table
+// prepare sets the numbers of each piece for the stock length and works out the table
 // that tells how much the rest of a stick can still be worth.
 func (l *lister) prepare(j int, room int64) {
 	t := l.task
-	kinds := make([]kind, len(l.items))
+	pieces := make([]piece, len(l.items))
 	value := make([]int64, len(l.items))
 	for i := range l.items {
-		l.items[i].most = int64(t.mostOf(int(l.items[i].kind), j))
-		kinds[i], value[i] = t.kinds[l.items[i].kind], l.items[i].value
+		l.items[i].most = int64(t.mostOf(int(l.items[i].piece), j))
+		pieces[i], value[i] = t.pieces[l.items[i].piece], l.items[i].value
 	}
 	l.table = nil
-	if l.sack.table.fits(len(kinds), room) {
+	if l.sack.table.fits(len(pieces), room) {
 		l.table = &l.sack.table
-		l.use(l.table.fill(kinds, value, room, func(i int) int { return int(l.items[i].most) }))
+		l.use(l.table.fill(pieces, value, room, func(i int) int { return int(l.items[i].most) }))
 	}
 }
 
@@ -92,7 +92,7 @@ func (l *lister) rest(i int, room int64) int64 {
 	if i == len(l.items) {
 		return 0
 	}
-	return share(room, l.items[i].value, l.items[i].take)
+	return share(room, l.items[i].value, l.items[i].uses)
 }
 
 // descend puts items from i on into the room. spare is the shortest take of a
@@ -109,15 +109,15 @@ func (l *lister) descend(i int, room, worth, spare int64) {
 		return
 	}
 	it := l.items[i]
-	n := min(it.most, room/it.take)
+	n := min(it.most, room/it.uses)
 	if n == it.most {
 		l.count[i] = int32(n)
-		l.descend(i+1, room-n*it.take, worth+n*it.value, spare)
+		l.descend(i+1, room-n*it.uses, worth+n*it.value, spare)
 		n--
 	}
 	for ; n >= 0; n-- {
 		l.count[i] = int32(n)
-		l.descend(i+1, room-n*it.take, worth+n*it.value, min(spare, it.take))
+		l.descend(i+1, room-n*it.uses, worth+n*it.value, min(spare, it.uses))
 	}
 	l.count[i] = 0
 }
@@ -130,13 +130,13 @@ func (l *lister) keep() {
 	start := len(l.parts)
 	for i, n := range l.count {
 		if n > 0 {
-			l.parts = append(l.parts, part{l.items[i].kind, n})
+			l.parts = append(l.parts, part{l.items[i].piece, n})
 		}
 	}
-	used := l.stick(l.shelf, l.parts[start:]).used
+	used := l.stick(l.stock, l.parts[start:]).used
 	l.parts = append(l.parts, l.extra...)
 	parts := l.parts[start:len(l.parts):len(l.parts)]
 	if len(parts) > 0 {
-		l.list = append(l.list, pattern{int32(l.shelf), parts, used})
+		l.list = append(l.list, pattern{int32(l.stock), parts, used})
 	}
 }

@@ -6,24 +6,24 @@ import (
 )
 
 // listed searches all plans made of a list of patterns, by branching on the
-// sticks of a shelf, on how often two kinds share a stick, and on a pattern.
+// sticks of a stock length, on how often two pieces share a stick, and on a pattern.
 // Each node is closed by a bound in whole numbers.
 type listed struct {
 	*search
 	m      *master
 	pool   []pattern
-	words  int      // of 64 bits in a set of kinds
-	once   []uint64 // sets of the kinds in each pattern
+	words  int      // of 64 bits in a set of pieces
+	once   []uint64 // sets of the pieces in each pattern
 	twice  []uint64 // of those that it holds two of
 	column []int32  // of the pool pattern in the master, or -1
 	source []int32  // of the column, the pool pattern, or -1
 	least  []int32  // sticks that the branch asks for, by pool pattern
 	most   []int32  // sticks that the branch allows, -1 for any
-	reach  []int64  // most sticks of each shelf
+	reach  []int64  // most sticks of each stock length
 	cost   []int64  // reduced costs at the node
 	mark   []int32
 	stamp  int32
-	shares []float64 // scratch, by pair of kinds
+	shares []float64 // scratch, by pair of pieces
 }
 
 // newListed takes a master over: only the patterns listed, and its own that can
@@ -38,7 +38,7 @@ func newListed(s *search, m *master, list []pattern, bound int64) *listed {
 			m.hi[j] = 0
 		case sawn:
 			p := m.pattern[j]
-			if len(p.parts) > 0 && m.prices.yields[p.shelf]-m.prices.worth(p.parts) > gap+m.slack(int(p.shelf)) {
+			if len(p.parts) > 0 && m.prices.yields[p.stock]-m.prices.worth(p.parts) > gap+m.slack(int(p.stock)) {
 				m.hi[j] = 0
 				continue
 			}
@@ -54,17 +54,17 @@ func newListed(s *search, m *master, list []pattern, bound int64) *listed {
 			at++
 		}
 	}
-	for j := range s.shelves {
+	for j := range s.stocks {
 		e.reach = append(e.reach, s.mostSticks(j))
 	}
 	return e
 }
 
-// describe works out the sets of kinds of each pattern.
+// describe works out the sets of pieces of each pattern.
 func (e *listed) describe() {
 	n := len(e.pool)
-	e.use(20 * n * (1 + len(e.kinds)/64))
-	e.words = (len(e.kinds) + 63) / 64
+	e.use(20 * n * (1 + len(e.pieces)/64))
+	e.words = (len(e.pieces) + 63) / 64
 	e.once = make([]uint64, n*e.words)
 	e.twice = make([]uint64, n*e.words)
 	e.column = make([]int32, n)
@@ -75,17 +75,17 @@ func (e *listed) describe() {
 	for i, p := range e.pool {
 		e.column[i], e.most[i] = -1, -1
 		for _, q := range p.parts {
-			at, bit := i*e.words+int(q.kind)/64, uint64(1)<<(q.kind%64)
+			at, bit := i*e.words+int(q.piece)/64, uint64(1)<<(q.piece%64)
 			e.once[at] |= bit
 			if q.count >= 2 {
 				e.twice[at] |= bit
 			}
 		}
 	}
-	e.shares = make([]float64, len(e.kinds)*len(e.kinds))
+	e.shares = make([]float64, len(e.pieces)*len(e.pieces))
 }
 
-// holds says whether a pool pattern holds a pair.
+// holdsPair looks in the sets, since it is asked of every pattern at every node.
 func (e *listed) holdsPair(i int32, p pair) bool {
 	at := int(i) * e.words
 	set := e.once
@@ -95,7 +95,7 @@ func (e *listed) holdsPair(i int32, p pair) bool {
 	return set[at+int(p.a)/64]>>(p.a%64)&1 == 1 && e.once[at+int(p.b)/64]>>(p.b%64)&1 == 1
 }
 
-// run searches the whole list and says whether it was closed.
+// run searches the whole list, and is false when the budget ended it.
 func (e *listed) run() bool {
 	alive := make([]int32, len(e.pool))
 	for i := range alive {
@@ -185,7 +185,7 @@ const batch = 24
 // follows, and the patterns that are to enter.
 func (e *listed) scan(p *prices, alive []int32) (int64, []int32) {
 	m := e.m
-	excess := make([]int64, len(e.shelves))
+	excess := make([]int64, len(e.stocks))
 	bound := p.fixed
 	e.use(stepsOfScan * len(alive))
 	var pairs []int
@@ -196,7 +196,7 @@ func (e *listed) scan(p *prices, alive []int32) (int64, []int32) {
 	}
 	var worst []int32
 	for _, i := range alive {
-		c := p.yields[e.pool[i].shelf] - p.worth(e.pool[i].parts)
+		c := p.yields[e.pool[i].stock] - p.worth(e.pool[i].parts)
 		for _, k := range pairs {
 			if e.holdsPair(i, m.pairs[k]) {
 				c -= p.dual[m.pairRow(k)]
@@ -209,9 +209,9 @@ func (e *listed) scan(p *prices, alive []int32) (int64, []int32) {
 		case e.most[i] >= 0:
 			bound += c * int64(e.most[i])
 		default:
-			excess[e.pool[i].shelf] = max(excess[e.pool[i].shelf], -c)
+			excess[e.pool[i].stock] = max(excess[e.pool[i].stock], -c)
 		}
-		if e.column[i] < 0 && -c > m.slack(int(e.pool[i].shelf)) {
+		if e.column[i] < 0 && -c > m.slack(int(e.pool[i].stock)) {
 			worst = e.rank(worst, i)
 		}
 	}
@@ -236,7 +236,7 @@ func (e *listed) rank(worst []int32, i int32) []int32 {
 	return slices.Insert(worst, at, i)
 }
 
-// visit solves one node and those below it, and says whether it was closed.
+// visit solves one node and those below it, and is false when one was left open.
 func (e *listed) visit(alive []int32) bool {
 	if e.spent() {
 		return false
@@ -291,11 +291,11 @@ func (e *listed) within(alive []int32, bound int64) []int32 {
 func (e *listed) whole() *layout {
 	m := e.m
 	l := &layout{}
-	need := make([]int, len(e.kinds))
-	for i, k := range e.kinds {
+	need := make([]int, len(e.pieces))
+	for i, k := range e.pieces {
 		need[i] = k.need
 	}
-	taken := make([]int, len(e.shelves))
+	taken := make([]int, len(e.stocks))
 	for j, r := range m.role {
 		if r != sawn && r != lack {
 			continue
@@ -306,7 +306,7 @@ func (e *listed) whole() *layout {
 			return nil
 		}
 		if n > 0 {
-			l.take(m.pattern[j], int(n), need, taken)
+			l.book(m.pattern[j], int(n), need, taken)
 		}
 	}
 	for _, n := range need {

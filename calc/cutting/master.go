@@ -3,8 +3,8 @@ package cutting
 import "math"
 
 // master is the pattern relaxation of a task: the least weight of patterns, in
-// any fractions, that yield every kind. Its rows are the kinds, the limits,
-// and, when branching may need them, the sticks of each shelf; pairs of kinds
+// any fractions, that yield every piece. Its rows are the pieces, the limits,
+// and, when branching may need them, the sticks of each stock length; pairs of pieces
 // follow when the search branches on them.
 //
 // Source: P.C. Gilmore and R.E. Gomory, Operations Research 9 (1961) 849–859
@@ -13,7 +13,7 @@ type master struct {
 	simplex
 	task    *task
 	bare    bool      // sticks weigh nothing while it is asked what is possible at all
-	counted bool      // each shelf has a row that counts its sticks
+	counted bool      // each stock length has a row that counts its sticks
 	scale   int64     // of the whole duals
 	pattern []pattern // by column; without parts for the other columns
 	role    []role    // by column
@@ -29,38 +29,38 @@ type role int8
 const (
 	activity role = iota // of a row
 	lack                 // a piece not cut, at a price no plan would pay
-	swap                 // a long piece used for the next shorter kind
+	swap                 // a long piece used for the next shorter piece
 	sawn                 // a pattern
 )
 
-func (m *master) limitRow(k int) int { return len(m.task.kinds) + k }
+func (m *master) limitRow(k int) int { return len(m.task.pieces) + k }
 func (m *master) tallyRow(k int) int { return m.limitRow(len(m.task.limits)) + k }
-func (m *master) shelfRow(j int) int { return m.tallyRow(len(m.task.tallies)) + j }
+func (m *master) stockRow(j int) int { return m.tallyRow(len(m.task.tallies)) + j }
 
 // countRows calls do for each row that counts sticks with what a stick of the
-// shelf counts for in it.
-func (m *master) countRows(shelf int, do func(row int, counts int64)) {
+// stock length counts for in it.
+func (m *master) countRows(stock int, do func(row int, counts int64)) {
 	for k, l := range m.task.limits {
-		if l.coefficient[shelf] != 0 {
-			do(m.limitRow(k), l.coefficient[shelf])
+		if l.coefficient[stock] != 0 {
+			do(m.limitRow(k), l.coefficient[stock])
 		}
 	}
 	for k, l := range m.task.tallies {
-		if l.coefficient[shelf] != 0 {
-			do(m.tallyRow(k), l.coefficient[shelf])
+		if l.coefficient[stock] != 0 {
+			do(m.tallyRow(k), l.coefficient[stock])
 		}
 	}
 	if m.counted {
-		do(m.shelfRow(shelf), 1)
+		do(m.stockRow(stock), 1)
 	}
 }
 
-// newMaster lays down the rows, starting from sticks that yield one kind each.
+// newMaster lays down the rows, starting from sticks that yield one piece each.
 func newMaster(t *task) *master {
-	m := &master{task: t, simplex: simplex{budget: t.budget}, scale: t.scaling(), counted: len(t.shelves) > 1 || t.shelves[0].most < unlimited}
+	m := &master{task: t, simplex: simplex{budget: t.budget}, scale: t.scaling(), counted: len(t.stocks) > 1 || t.stocks[0].most < unlimited}
 	none := func(int32) float64 { return 0 }
 	inf := math.Inf(1)
-	for _, k := range t.kinds {
+	for _, k := range t.pieces {
 		m.addRow(float64(k.need), inf, none)
 	}
 	for _, l := range t.limits {
@@ -70,7 +70,7 @@ func newMaster(t *task) *master {
 		m.addRow(0, inf, none)
 	}
 	if m.counted {
-		for _, s := range t.shelves {
+		for _, s := range t.stocks {
 			hi := inf
 			if s.most < unlimited {
 				hi = float64(s.most)
@@ -81,8 +81,8 @@ func newMaster(t *task) *master {
 	m.settle()
 	m.addLacks()
 	m.addSwaps()
-	for j := range t.shelves {
-		m.addPattern(pattern{shelf: int32(j)})
+	for j := range t.stocks {
+		m.addPattern(pattern{stock: int32(j)})
 	}
 	return m
 }
@@ -98,14 +98,14 @@ func (m *master) settle() {
 	}
 }
 
-// addLacks lets each kind be short at a high price, which makes a basis, and
+// addLacks lets each piece be short at a high price, which makes a basis, and
 // puts them into it.
 func (m *master) addLacks() {
 	heavy := 1.0
 	for _, w := range m.task.weight {
 		heavy = max(heavy, float64(w))
 	}
-	for i := range m.task.kinds {
+	for i := range m.task.pieces {
 		j := m.addColumn([]int32{int32(i)}, []float64{1}, lackPrice*heavy, 0, math.Inf(1))
 		m.settle()
 		m.role[j] = lack
@@ -117,13 +117,13 @@ func (m *master) addLacks() {
 	m.recompute()
 }
 
-// addSwaps lets a piece of a kind serve as the next shorter one. It holds the
+// addSwaps lets a piece of a piece serve as the next shorter one. It holds the
 // duals in the order of the lengths and so saves rounds.
 //
 // Source: J.M. Valério de Carvalho, INFORMS Journal on Computing 17 (2005),
 // from memory.
 func (m *master) addSwaps() {
-	for i := range len(m.task.kinds) - 1 {
+	for i := range len(m.task.pieces) - 1 {
 		if i+1 == m.task.reserve || i == m.task.reserve {
 			continue
 		}
@@ -138,10 +138,10 @@ func (m *master) addPattern(p pattern) int32 {
 	var index []int32
 	var value []float64
 	for _, q := range p.parts {
-		index = append(index, q.kind)
+		index = append(index, q.piece)
 		value = append(value, float64(q.count))
 	}
-	m.countRows(int(p.shelf), func(row int, counts int64) {
+	m.countRows(int(p.stock), func(row int, counts int64) {
 		index = append(index, int32(row))
 		value = append(value, float64(counts))
 	})
@@ -151,7 +151,7 @@ func (m *master) addPattern(p pattern) int32 {
 			value = append(value, 1)
 		}
 	}
-	weight := float64(m.task.weight[p.shelf])
+	weight := float64(m.task.weight[p.stock])
 	if m.bare {
 		weight = 0
 	}
@@ -163,7 +163,7 @@ func (m *master) addPattern(p pattern) int32 {
 
 // relax brings the relaxation to its least weight over all patterns and
 // returns the bound that its duals prove, times the scale. mostOf tells how
-// many of a kind are still worth having.
+// many of a piece are still worth having.
 func (m *master) relax(mostOf func(i, j int) int) int64 {
 	for before := -1; ; {
 		m.primal()
@@ -183,16 +183,16 @@ type pricing struct {
 	excess  int64 // Σ of what sticks may be worth too much, small when none entered
 }
 
-// price looks for the best pattern of each shelf and adds those worth more
+// price looks for the best pattern of each stock length and adds those worth more
 // than they weigh. At the last round none is added.
 func (m *master) price(p *prices, mostOf func(i, j int) int, last bool) pricing {
 	t := m.task
-	m.sack.sort(t, p.dual[:len(t.kinds)])
+	m.sack.sort(t, p.dual[:len(t.pieces)])
 	var result pricing
 	filled := false
-	for j := len(t.shelves) - 1; j >= 0; j-- {
+	for j := len(t.stocks) - 1; j >= 0; j-- {
 		most := func(i int) int { return mostOf(i, j) }
-		room, yields := t.shelves[j].room, p.yields[j]
+		room, yields := t.stocks[j].room, p.yields[j]
 		var parts []part
 		best, proven := yields, yields
 		if m.searchStick(room, yields, j, most, last) {
@@ -205,7 +205,7 @@ func (m *master) price(p *prices, mostOf func(i, j int) int, last bool) pricing 
 			best = max(yields, m.sack.table.rows[0][room])
 			proven = best
 			if best > yields {
-				parts = m.sack.table.parts(t.kinds, p.dual, room)
+				parts = m.sack.table.parts(t.pieces, p.dual, room)
 			}
 		}
 		if !last && best-yields > m.slack(j) {
@@ -228,8 +228,8 @@ func (m *master) slack(j int) int64 {
 // unless this is the last round. Where the table would be too large there is
 // no limit to the steps that close the search.
 func (m *master) searchStick(room, above int64, j int, most func(int) int, last bool) bool {
-	steps := 200 + int(room)*len(m.task.kinds)/16
-	table := m.sack.table.fits(len(m.task.kinds), m.task.widest())
+	steps := 200 + int(room)*len(m.task.pieces)/16
+	table := m.sack.table.fits(len(m.task.pieces), m.task.widest())
 	if !table {
 		steps = 2_000
 	} else if m.failed > 3 {
@@ -248,54 +248,54 @@ func (m *master) searchStick(room, above int64, j int, most func(int) int, last 
 	return false
 }
 
-// fillTable works the table out once for all shelves, or anew where a shelf
+// fillTable works the table out once for all stock lengths, or anew where a stock length
 // has its own numbers.
 func (m *master) fillTable(p *prices, j int, most func(int) int, filled *bool) {
 	if *filled && m.task.reserve < 0 {
 		return
 	}
-	room := m.task.shelves[j].room
-	m.use(m.sack.table.fill(m.task.kinds, p.dual, room, most))
+	room := m.task.stocks[j].room
+	m.use(m.sack.table.fill(m.task.pieces, p.dual, room, most))
 	*filled = true
 }
 
 // widest returns the largest room.
 func (t *task) widest() int64 {
 	room := int64(0)
-	for _, s := range t.shelves {
+	for _, s := range t.stocks {
 		room = max(room, s.room)
 	}
 	return room
 }
 
-// stick makes a pattern of parts on a shelf.
+// stick makes a pattern of parts of a stick.
 func (t *task) stick(j int, parts []part) pattern {
 	used := int64(0)
 	for _, q := range parts {
-		used += int64(q.count) * t.kinds[q.kind].take
+		used += int64(q.count) * t.pieces[q.piece].uses
 	}
-	return pattern{shelf: int32(j), parts: parts, used: used}
+	return pattern{stock: int32(j), parts: parts, used: used}
 }
 
-// pair is two kinds, or one kind twice, in one stick.
+// pair is two pieces, or one piece twice, in one stick.
 type pair struct{ a, b int32 }
 
 func (m *master) pairRow(k int) int {
 	if m.counted {
-		k += len(m.task.shelves)
+		k += len(m.task.stocks)
 	}
-	return m.shelfRow(0) + k
+	return m.stockRow(0) + k
 }
 
-// in says whether a stick with the parts holds the pair.
+// in looks for the pair among the parts of a stick.
 func (p pair) in(parts []part) bool {
 	a, b := false, false
 	for _, q := range parts {
-		if q.kind == p.a {
+		if q.piece == p.a {
 			a = p.a != p.b || q.count >= 2
 			b = b || p.a == p.b
 		}
-		if q.kind == p.b {
+		if q.piece == p.b {
 			b = true
 		}
 	}

@@ -8,16 +8,16 @@ import (
 	"pierbook/calc/measure"
 )
 
-// kind is one length of piece in the whole-number model: what it takes from a
+// piece is one length wanted in the whole-number model: what it takes from a
 // stick, kerf included, and how many are needed.
-type kind struct {
-	take int64
+type piece struct {
+	uses int64
 	need int
 }
 
-// shelf is one length of stick: its room with one kerf added, since the last
+// stock is one length of stick: its room with one kerf added, since the last
 // cut may fall off the end, its price, and how many there are.
-type shelf struct {
+type stock struct {
 	room   int64
 	price  int64
 	most   int // unlimited when any number can be bought
@@ -27,43 +27,43 @@ type shelf struct {
 }
 
 // model is a problem in whole numbers without a common divisor, the longest
-// kind first and the shortest shelf first.
+// piece first and the shortest stock length first.
 type model struct {
 	*budget
-	kinds   []kind
-	shelves []shelf
-	unit    int64 // nanometres in one unit of length
-	coin    int64 // hundredths, or nanometres bought, in one unit of price
+	pieces []piece
+	stocks []stock
+	unit   int64 // nanometres in one unit of length
+	coin   int64 // hundredths, or nanometres bought, in one unit of price
 }
 
-// unlimited is the number of sticks on a shelf of the yard.
+// unlimited is the number of sticks of a stock length that the yard has enough of.
 const unlimited = math.MaxInt32
 
-// build turns the problem into a model. Shelves that no piece fits, and those
+// build turns the problem into a model. Stock lengths that no piece fits, and those
 // that another beats in length and price alike, are left out.
 func (p *Problem) build() *model {
-	m := &model{budget: newBudget(p.budget()), kinds: p.kinds(), shelves: p.shelves()}
-	if len(m.kinds) == 0 {
+	m := &model{budget: newBudget(p.budget()), pieces: p.pieces(), stocks: p.stocks()}
+	if len(m.pieces) == 0 {
 		return m
 	}
-	least := m.kinds[len(m.kinds)-1].take
-	m.shelves = slices.DeleteFunc(m.shelves, func(s shelf) bool { return s.room < least })
-	m.shelves = undominated(m.shelves)
+	least := m.pieces[len(m.pieces)-1].uses
+	m.stocks = slices.DeleteFunc(m.stocks, func(s stock) bool { return s.room < least })
+	m.stocks = undominated(m.stocks)
 	m.divide(int64(p.Kerf))
 	return m
 }
 
-func (p *Problem) kinds() []kind {
-	var kinds []kind
-	for _, piece := range p.Pieces {
-		if piece.Count > 0 {
-			kinds = append(kinds, kind{take: int64(piece.Length + p.Kerf), need: piece.Count})
+func (p *Problem) pieces() []piece {
+	var pieces []piece
+	for _, wanted := range p.Pieces {
+		if wanted.Count > 0 {
+			pieces = append(pieces, piece{uses: int64(wanted.Length + p.Kerf), need: wanted.Count})
 		}
 	}
-	slices.SortFunc(kinds, func(a, b kind) int { return cmp.Compare(b.take, a.take) })
-	merged := kinds[:0]
-	for _, k := range kinds {
-		if last := len(merged) - 1; last >= 0 && merged[last].take == k.take {
+	slices.SortFunc(pieces, func(a, b piece) int { return cmp.Compare(b.uses, a.uses) })
+	merged := pieces[:0]
+	for _, k := range pieces {
+		if last := len(merged) - 1; last >= 0 && merged[last].uses == k.uses {
 			merged[last].need += k.need
 		} else {
 			merged = append(merged, k)
@@ -72,8 +72,8 @@ func (p *Problem) kinds() []kind {
 	return merged
 }
 
-func (p *Problem) shelves() []shelf {
-	var shelves []shelf
+func (p *Problem) stocks() []stock {
+	var stocks []stock
 	priced := p.priced()
 	for _, s := range p.Stock {
 		price := int64(s.Length)
@@ -84,25 +84,25 @@ func (p *Problem) shelves() []shelf {
 		if s.Sticks > 0 {
 			most = s.Sticks
 		}
-		shelves = append(shelves, shelf{room: int64(p.usable(s.Length) + p.Kerf), price: price, most: most, bought: true, length: s.Length})
+		stocks = append(stocks, stock{room: int64(p.usable(s.Length) + p.Kerf), price: price, most: most, bought: true, length: s.Length})
 	}
 	for _, s := range p.OnHand {
 		if s.Count > 0 {
-			shelves = append(shelves, shelf{
+			stocks = append(stocks, stock{
 				room: int64(p.usable(s.Length) + p.Kerf), most: s.Count, length: s.Length, names: slices.Repeat([]string{s.Name}, s.Count),
 			})
 		}
 	}
-	slices.SortFunc(shelves, func(a, b shelf) int {
+	slices.SortFunc(stocks, func(a, b stock) int {
 		return cmp.Or(cmp.Compare(a.room, b.room), cmp.Compare(b.price, a.price))
 	})
-	return mergeOnHand(shelves)
+	return mergeOnHand(stocks)
 }
 
-// mergeOnHand puts sticks on hand of one length on one shelf.
-func mergeOnHand(shelves []shelf) []shelf {
-	var merged []shelf
-	for _, s := range shelves {
+// mergeOnHand counts sticks on hand of one length together.
+func mergeOnHand(stocks []stock) []stock {
+	var merged []stock
+	for _, s := range stocks {
 		last := len(merged) - 1
 		if last >= 0 && !s.bought && !merged[last].bought && merged[last].room == s.room {
 			merged[last].most += s.most
@@ -116,11 +116,11 @@ func mergeOnHand(shelves []shelf) []shelf {
 
 // undominated leaves out each bought length for which a longer or equal one, of
 // which there are enough, costs no more: a plan that takes the longer one instead
-// is no worse by any of the first three aims.
-func undominated(shelves []shelf) []shelf {
-	var kept []shelf
+// is no worse by any of the first three goals.
+func undominated(stocks []stock) []stock {
+	var kept []stock
 	cheapest := int64(math.MaxInt64)
-	for _, s := range slices.Backward(shelves) {
+	for _, s := range slices.Backward(stocks) {
 		if s.bought && s.price >= cheapest {
 			continue
 		}
@@ -137,20 +137,20 @@ func undominated(shelves []shelf) []shelf {
 // prices.
 func (m *model) divide(kerf int64) {
 	m.unit, m.coin = kerf, 0
-	for _, k := range m.kinds {
-		m.unit = divisor(m.unit, k.take)
+	for _, k := range m.pieces {
+		m.unit = divisor(m.unit, k.uses)
 	}
-	for _, s := range m.shelves {
+	for _, s := range m.stocks {
 		m.unit = divisor(m.unit, s.room)
 		m.coin = divisor(m.coin, s.price)
 	}
 	m.unit, m.coin = max(m.unit, 1), max(m.coin, 1)
-	for i := range m.kinds {
-		m.kinds[i].take /= m.unit
+	for i := range m.pieces {
+		m.pieces[i].uses /= m.unit
 	}
-	for i := range m.shelves {
-		m.shelves[i].room /= m.unit
-		m.shelves[i].price /= m.coin
+	for i := range m.stocks {
+		m.stocks[i].room /= m.unit
+		m.stocks[i].price /= m.coin
 	}
 }
 

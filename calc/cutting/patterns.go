@@ -10,15 +10,15 @@ const (
 	stepsOfNode     = 1_000 // that count as one node
 )
 
-// fewestPatterns is the last aim, with cost, sticks and offcut held. A few
+// fewestPatterns is the last goal, with cost, sticks and offcut held. A few
 // patterns of the plan at a time are cut in one way fewer, where that can be; then
 // all plans of so many patterns are searched, from the fewest that can hold all
-// kinds upwards, as far as the steps go.
+// pieces upwards, as far as the steps go.
 func (s *solver) fewestPatterns() {
 	merged := s.best.merged()
 	s.best = &layout{merged.patterns, merged.times}
-	bound := min(s.patterns(), ceilDivide(int64(len(s.kinds)), s.kindsOnAStick()))
-	p := Proof{Aim: FewestPatterns, Reached: ByCount}
+	bound := min(s.patterns(), ceilDivide(int64(len(s.pieces)), s.lengthsOnAStick()))
+	p := Proof{Goal: FewestPatterns, Reached: ByCount}
 	if bound < s.patterns() {
 		f := s.fewer()
 		steps := int(min(stepsOfPatterns, s.left()/stepsOfScan/10))
@@ -44,25 +44,25 @@ func (s *solver) patterns() int64 { return int64(len(s.best.patterns)) }
 
 // fewer makes the search ready. A plan is taken that keeps the longest offcut.
 func (s *solver) fewer() *fewer {
-	value := make([]int64, len(s.kinds))
-	for i, k := range s.kinds {
-		value[i] = k.take
+	value := make([]int64, len(s.pieces))
+	for i, k := range s.pieces {
+		value[i] = k.uses
 		if s.duals != nil {
 			value[i] = s.duals.dual[i]
 		}
 	}
-	f := newFewer(s.model, value, s.kindsOnAStick())
+	f := newFewer(s.model, value, s.lengthsOnAStick())
 	f.accept = func(l *layout) bool { return l.longest(s.model, s.kerf) >= s.longest }
 	return f
 }
 
 // whole returns all the pieces and sticks.
 func (s *solver) whole() (need []int32, left []int) {
-	for _, k := range s.kinds {
+	for _, k := range s.pieces {
 		need = append(need, int32(k.need))
 	}
-	for _, shelf := range s.shelves {
-		left = append(left, shelf.most)
+	for _, stock := range s.stocks {
+		left = append(left, stock.most)
 	}
 	return need, left
 }
@@ -112,27 +112,27 @@ func (s *solver) joinOne(f *fewer, size int, steps *int) bool {
 // group returns the pieces and sticks of some patterns of the plan. For a stick
 // bought, another may be taken.
 func (s *solver) group(group []int) (need []int32, left []int, cost, buy int64) {
-	need, left = make([]int32, len(s.kinds)), make([]int, len(s.shelves))
-	for j, shelf := range s.shelves {
-		if shelf.bought {
-			left[j] = shelf.most
+	need, left = make([]int32, len(s.pieces)), make([]int, len(s.stocks))
+	for j, stock := range s.stocks {
+		if stock.bought {
+			left[j] = stock.most
 		}
 	}
 	for i, p := range s.best.patterns {
-		if s.shelves[p.shelf].bought && !slices.Contains(group, i) {
-			left[p.shelf] -= s.best.times[i]
+		if s.stocks[p.stock].bought && !slices.Contains(group, i) {
+			left[p.stock] -= s.best.times[i]
 		}
 	}
 	for _, i := range group {
 		p, times := s.best.patterns[i], s.best.times[i]
 		for _, q := range p.parts {
-			need[q.kind] += q.count * int32(times)
+			need[q.piece] += q.count * int32(times)
 		}
-		cost += s.shelves[p.shelf].price * int64(times)
-		if s.shelves[p.shelf].bought {
+		cost += s.stocks[p.stock].price * int64(times)
+		if s.stocks[p.stock].bought {
 			buy += int64(times)
 		} else {
-			left[p.shelf] += times
+			left[p.stock] += times
 		}
 	}
 	return need, left, cost, buy
@@ -161,15 +161,15 @@ func nextGroup(group []int, n int) []int {
 	return nil
 }
 
-// kindsOnAStick returns how many kinds one stick can hold at most, the shortest
+// lengthsOnAStick returns how many lengths of piece one stick can hold at most, the shortest
 // ones on the longest stick.
-func (s *solver) kindsOnAStick() int64 {
+func (s *solver) lengthsOnAStick() int64 {
 	room, held := s.task(s.prices()).widest(), int64(0)
-	for _, k := range slices.Backward(s.kinds) {
-		if room < k.take {
+	for _, k := range slices.Backward(s.pieces) {
+		if room < k.uses {
 			break
 		}
-		room -= k.take
+		room -= k.uses
 		held++
 	}
 	return max(held, 1)

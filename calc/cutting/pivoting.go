@@ -111,7 +111,7 @@ func (s *simplex) flip(column int32, amount float64) {
 }
 
 // repair brings the programme back within its bounds after some were moved, by
-// the dual simplex method. It says whether that can be done with the columns
+// the dual simplex method, and is false when that cannot be done with the columns
 // at hand.
 func (s *simplex) repair() bool {
 	for turn := 0; turn < 50*(s.rows+20) && !s.over(); turn++ {

@@ -15,7 +15,7 @@ type Result struct {
 	Bought   int            // sticks
 	Offcut   measure.Length // longest single offcut of the sticks bought
 	Patterns int            // different ways in which a stick is cut
-	Proofs   []Proof        // one for each aim, in their order
+	Proofs   []Proof        // one for each goal, in their order
 }
 
 // CutStick is one stick and what it yields.
@@ -38,8 +38,8 @@ type Cut struct {
 	Mark   measure.Length // from the hook end of the stick to the far end of the piece, every kerf before it counted
 }
 
-// Plan returns the plan that is best by the aims of the problem, as far as the
-// limit of nodes lets it be found and proven. The same problem gives the same
+// Plan returns the plan that is best by the goals of the problem, as far as the
+// budget lets it be found and proven. The same problem gives the same
 // plan. Cost is the sum of prices; where a price is unknown it is the length
 // bought. It is an error when a piece is longer than every stick, a
 // [TooLongError], when there are too few sticks of some stock lengths, a
@@ -50,13 +50,13 @@ func Plan(p Problem) (Result, error) {
 		return Result{}, err
 	}
 	m := p.build()
-	if len(m.kinds) == 0 {
+	if len(m.pieces) == 0 {
 		return Result{ByLength: !p.priced()}, nil
 	}
 	if err := p.tooLong(m); err != nil {
 		return Result{}, err
 	}
-	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, further: p.Aims != LeastCost}
+	s := &solver{model: m, kerf: int64(p.Kerf) / m.unit, further: p.Goals != LeastCost}
 	var err error
 	s.share(costShare, func() { err = s.leastCost() })
 	if err != nil {
@@ -66,12 +66,12 @@ func Plan(p Problem) (Result, error) {
 	if !s.proofs[0].Proven {
 		part = openShare // a cheaper plan may yet make all the rest void
 	}
-	for _, aim := range []struct {
-		Aim
+	for _, goal := range []struct {
+		Goal
 		seek func()
 	}{{FewestSticks, s.fewestSticks}, {LongestOffcut, s.longestOffcut}, {FewestPatterns, s.fewestPatterns}} {
-		if p.Aims == 0 || aim.Aim <= p.Aims {
-			s.share(part, aim.seek)
+		if p.Goals == 0 || goal.Goal <= p.Goals {
+			s.share(part, goal.seek)
 		}
 	}
 	return p.result(s), nil
@@ -116,11 +116,11 @@ func (e *TooLongError) Error() string {
 // tooLong reports a piece that no stick can yield.
 func (p *Problem) tooLong(m *model) error {
 	widest := int64(0)
-	for _, s := range m.shelves {
+	for _, s := range m.stocks {
 		widest = max(widest, s.room)
 	}
-	if longest := m.kinds[0]; longest.take > widest {
-		return &TooLongError{measure.Length(longest.take*m.unit) - p.Kerf}
+	if longest := m.pieces[0]; longest.uses > widest {
+		return &TooLongError{measure.Length(longest.uses*m.unit) - p.Kerf}
 	}
 	return nil
 }

@@ -5,7 +5,7 @@ import (
 	"slices"
 )
 
-// lacking says whether the relaxation leaves pieces uncut.
+// lacking relaxations prove nothing of what a plan costs: pieces are left uncut.
 func (m *master) lacking() bool {
 	for place, j := range m.basis {
 		if m.role[j] == lack && m.x[place] > 1e-7 {
@@ -15,7 +15,7 @@ func (m *master) lacking() bool {
 	return false
 }
 
-// possible says whether the bounds on rows leave any plan at all: it looks for
+// possible rules a node out by its bounds on rows alone: it looks for
 // the fewest pieces lacking when sticks weigh nothing, and a bound above zero
 // proves that none is possible. Otherwise lacking pieces are ruled out until
 // the next call of mayLack.
@@ -43,7 +43,7 @@ func (m *master) possible(relax func() int64) bool {
 		case lack:
 			return weights[j]
 		case sawn:
-			return float64(m.task.weight[m.pattern[j].shelf])
+			return float64(m.task.weight[m.pattern[j].stock])
 		default:
 			return 0
 		}
@@ -51,7 +51,7 @@ func (m *master) possible(relax func() int64) bool {
 	return bound <= 0
 }
 
-// ruledOut says whether the bounds on the rows that count sticks rule out any
+// ruledOut proves that the bounds on the rows that count sticks rule out any
 // plan, after a repair has failed.
 func (m *master) ruledOut() bool {
 	m.bare = true

@@ -6,7 +6,7 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Problem is one kind of stick to cut: the pieces wanted from one section and
+// Problem is one section to cut: the pieces wanted from one section and
 // the sticks they may come from.
 type Problem struct {
 	Pieces []Piece
@@ -14,7 +14,7 @@ type Problem struct {
 	OnHand []Stick
 	Kerf   measure.Length // width of the saw cut
 	Trim   measure.Length // cut off one end of every stick before anything else, 0 for none
-	Aims   Aim            // how far down the order of aims to go; 0 means all of them
+	Goals  Goal           // how far down the order of goals to go; 0 means all of them
 	Budget int64          // limit of all the work, in steps of about a nanosecond; 0 means [DefaultBudget]
 }
 
@@ -40,13 +40,13 @@ type Stick struct {
 	Name   string // what is written on it, or empty
 }
 
-// Aim is one of the aims of a plan, in the order in which they rule: each is
-// sought among the plans that are best by all the aims before it.
-type Aim int
+// Goal is one of the goals of a plan, in the order in which they rule: each is
+// sought among the plans that are best by all the goals before it.
+type Goal int
 
-// The aims.
+// The goals.
 const (
-	LeastCost Aim = iota + 1
+	LeastCost Goal = iota + 1
 	FewestSticks
 	LongestOffcut
 	FewestPatterns
@@ -87,8 +87,8 @@ func (p *Problem) usable(length measure.Length) measure.Length {
 	return length - p.Trim - p.Kerf
 }
 
-// priced says whether the price of every stock length is known. When one is
-// not, cost is counted as the length bought.
+// priced is false when the price of one stock length is unknown: then cost
+// is counted as the length bought.
 func (p *Problem) priced() bool {
 	for _, s := range p.Stock {
 		if !s.Priced {

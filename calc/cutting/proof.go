@@ -2,18 +2,18 @@ package cutting
 
 import "pierbook/calc/measure"
 
-// Proof says how good a plan is by one aim.
+// Proof is how good a plan is by one goal.
 type Proof struct {
-	Aim         Aim
+	Goal        Goal
 	Value       int64 // cost as in [Result], sticks, nanometres of offcut, or patterns
-	Bound       int64 // no plan is better than this by the aim
+	Bound       int64 // no plan is better than this by the goal
 	Proven      bool  // value and bound meet
 	Reached     Reached
 	Nodes       int          // relaxations solved, large ones counted as several
 	Certificate *Certificate // of the least cost, where one was worked out
 }
 
-// Reached says how a bound was reached.
+// Reached is the way in which a bound was reached.
 type Reached int
 
 // The ways to a bound.

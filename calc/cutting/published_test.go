@@ -40,9 +40,9 @@ func instances(t testing.TB) []instance {
 	return file.Instances
 }
 
-// problem returns the instance with as many aims as it has values for.
+// problem returns the instance with as many goals as it has values for.
 func (i instance) problem() cutting.Problem {
-	p := cutting.Problem{Kerf: measure.Length(i.Kerf) * unit, Aims: cutting.LeastCost}
+	p := cutting.Problem{Kerf: measure.Length(i.Kerf) * unit, Goals: cutting.LeastCost}
 	for _, s := range i.Stock {
 		p.Stock = append(p.Stock, cutting.Stock{Length: measure.Length(s[0]) * unit, Price: s[1], Priced: true})
 	}
@@ -53,10 +53,10 @@ func (i instance) problem() cutting.Problem {
 		p.Pieces = append(p.Pieces, cutting.Piece{Length: measure.Length(s[0]) * unit, Count: int(s[1])})
 	}
 	if i.Sticks != nil {
-		p.Aims = cutting.FewestSticks
+		p.Goals = cutting.FewestSticks
 	}
 	if i.Longest != nil {
-		p.Aims = cutting.LongestOffcut
+		p.Goals = cutting.LongestOffcut
 	}
 	return p
 }
@@ -84,7 +84,7 @@ func TestPublishedInstances(t *testing.T) {
 				assert.Equal(t, measure.Length(*in.Longest)*unit, r.Offcut, "longest offcut")
 			}
 			for _, q := range r.Proofs {
-				assert.True(t, q.Proven, "aim %d: value %d, bound %d after %d nodes", q.Aim, q.Value, q.Bound, q.Nodes)
+				assert.True(t, q.Proven, "goal %d: value %d, bound %d after %d nodes", q.Goal, q.Value, q.Bound, q.Nodes)
 			}
 		})
 	}

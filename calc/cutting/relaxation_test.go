@@ -68,7 +68,7 @@ func relaxation(t *rapid.T, p cutting.Problem) float64 {
 
 func TestBoundAgainstGeneralLinearProgramming(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := cutting.Problem{Kerf: measure.Length(rapid.IntRange(0, 2).Draw(t, "kerf")), Aims: cutting.LeastCost}
+		p := cutting.Problem{Kerf: measure.Length(rapid.IntRange(0, 2).Draw(t, "kerf")), Goals: cutting.LeastCost}
 		for range rapid.IntRange(1, 3).Draw(t, "lengths") {
 			p.Stock = append(p.Stock, cutting.Stock{
 				Length: measure.Length(rapid.IntRange(40, 70).Draw(t, "stock")),

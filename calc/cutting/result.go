@@ -14,7 +14,7 @@ func (p *Problem) result(s *solver) Result {
 	l := s.best.merged()
 	slices.SortFunc(l.order, func(a, b int) int { return s.sawOrder(l.patterns[a], l.patterns[b]) })
 	names := p.names()
-	onHand := make([]int, len(s.shelves))
+	onHand := make([]int, len(s.stocks))
 	for _, at := range l.order {
 		r.Patterns++
 		for range l.times[at] {
@@ -32,14 +32,14 @@ func (p *Problem) result(s *solver) Result {
 	return r
 }
 
-// reconcile brings the proofs in line with the plan: where an aim was not
+// reconcile brings the proofs in line with the plan: where an goal was not
 // proven, a later one can have come upon a plan better by it.
 func (r *Result) reconcile() {
 	values := []int64{r.Cost, int64(r.Bought), int64(r.Offcut), int64(r.Patterns)}
 	for i := range r.Proofs {
 		p := &r.Proofs[i]
-		p.Value = values[p.Aim-LeastCost]
-		if p.Aim == LongestOffcut {
+		p.Value = values[p.Goal-LeastCost]
+		if p.Goal == LongestOffcut {
 			p.Bound = max(p.Bound, p.Value)
 		} else {
 			p.Bound = min(p.Bound, p.Value)
@@ -52,11 +52,11 @@ func (r *Result) reconcile() {
 // sticks.
 func (s *solver) sawOrder(a, b pattern) int {
 	for k := range min(len(a.parts), len(b.parts)) {
-		if d := cmp.Or(cmp.Compare(a.parts[k].kind, b.parts[k].kind), cmp.Compare(b.parts[k].count, a.parts[k].count)); d != 0 {
+		if d := cmp.Or(cmp.Compare(a.parts[k].piece, b.parts[k].piece), cmp.Compare(b.parts[k].count, a.parts[k].count)); d != 0 {
 			return d
 		}
 	}
-	return cmp.Or(cmp.Compare(len(b.parts), len(a.parts)), cmp.Compare(b.shelf, a.shelf))
+	return cmp.Or(cmp.Compare(len(b.parts), len(a.parts)), cmp.Compare(b.stock, a.stock))
 }
 
 // merger is a layout in which equal patterns stand once.
@@ -65,13 +65,13 @@ type merger struct {
 	order []int
 }
 
-// merged counts equal patterns together, the longest kinds of each first.
+// merged counts equal patterns together, the longest pieces of each first.
 func (l *layout) merged() *merger {
 	out := &merger{}
 	for i, p := range l.patterns {
 		p.parts = slices.Clone(p.parts)
-		slices.SortFunc(p.parts, func(a, b part) int { return cmp.Compare(a.kind, b.kind) })
-		at := slices.IndexFunc(out.patterns, func(q pattern) bool { return q.shelf == p.shelf && slices.Equal(q.parts, p.parts) })
+		slices.SortFunc(p.parts, func(a, b part) int { return cmp.Compare(a.piece, b.piece) })
+		at := slices.IndexFunc(out.patterns, func(q pattern) bool { return q.stock == p.stock && slices.Equal(q.parts, p.parts) })
 		if at >= 0 {
 			out.times[at] += l.times[i]
 			continue
@@ -85,24 +85,24 @@ func (l *layout) merged() *merger {
 // stick writes one stick, its longest pieces at the hook end, with the running
 // mark of each.
 func (p *Problem) stick(s *solver, pat pattern, onHand []int, names map[measure.Length][]string) CutStick {
-	shelf := s.shelves[pat.shelf]
-	stick := CutStick{Length: shelf.length, Bought: shelf.bought, Price: shelf.price * s.coin, Trim: p.Trim}
-	if !shelf.bought {
-		stick.Name = shelf.names[onHand[pat.shelf]]
-		onHand[pat.shelf]++
+	stock := s.stocks[pat.stock]
+	stick := CutStick{Length: stock.length, Bought: stock.bought, Price: stock.price * s.coin, Trim: p.Trim}
+	if !stock.bought {
+		stick.Name = stock.names[onHand[pat.stock]]
+		onHand[pat.stock]++
 	}
 	at := measure.Length(0)
 	if p.Trim > 0 {
 		at = p.Trim + p.Kerf
 	}
 	for _, q := range pat.parts {
-		length := measure.Length(s.kinds[q.kind].take*s.unit) - p.Kerf
+		length := measure.Length(s.pieces[q.piece].uses*s.unit) - p.Kerf
 		for range q.count {
-			stick.Cuts = append(stick.Cuts, Cut{Name: take(names, length), Length: length, Mark: at + length})
+			stick.Cuts = append(stick.Cuts, Cut{Name: nextName(names, length), Length: length, Mark: at + length})
 			at += length + p.Kerf
 		}
 	}
-	stick.Left = max(0, shelf.length-at)
+	stick.Left = max(0, stock.length-at)
 	return stick
 }
 
@@ -116,8 +116,8 @@ func (p *Problem) names() map[measure.Length][]string {
 	return names
 }
 
-// take removes the first name of a length.
-func take(names map[measure.Length][]string, length measure.Length) string {
+// nextName removes the first name of a length.
+func nextName(names map[measure.Length][]string, length measure.Length) string {
 	left := names[length]
 	names[length] = left[1:]
 	return left[0]

@@ -37,7 +37,7 @@ type combining struct {
 // listed lists the combinations once they are few enough. With one stock length
 // there is nothing to choose.
 func (c *combining) listed() bool {
-	if !c.known && len(c.shelves) > 1 {
+	if !c.known && len(c.stocks) > 1 {
 		c.open, c.known = c.combinations()
 	}
 	return c.known
@@ -94,8 +94,8 @@ func (c *combining) yieldsAll(k *combination, budget int64) bool {
 // what a pattern falls short of is its waste.
 func (t *task) lengths() *prices {
 	p := &prices{scale: 1, yields: t.fullest()}
-	for _, k := range t.kinds {
-		p.dual = append(p.dual, k.take)
+	for _, k := range t.pieces {
+		p.dual = append(p.dual, k.uses)
 	}
 	return p
 }
@@ -106,7 +106,7 @@ func (c *combining) fresh(k *combination) *master {
 	m := newMaster(c.task)
 	var bands []band
 	for j, n := range k.sticks {
-		bands = append(bands, band{m.shelfRow(j), n, n})
+		bands = append(bands, band{m.stockRow(j), n, n})
 	}
 	if !m.narrow(bands) && m.ruledOut() {
 		return nil

@@ -24,7 +24,7 @@ type certificate struct {
 	bound  int64
 	exact  int64 // the bound before it was rounded up, times the scale
 	scale  int64
-	dual   []int64 // of the kinds
+	dual   []int64 // of the pieces
 	yields []int64
 }
 
@@ -47,7 +47,7 @@ func (t *task) answer(start *layout) *search {
 	return s
 }
 
-// done says whether the best plan meets the floor, or none is wanted any more.
+// done ends the search: the best plan meets the floor, so that none is better.
 func (s *search) done() bool {
 	if s.target < s.floor {
 		s.closed = true
@@ -75,14 +75,14 @@ func (s *search) offer(l *layout) bool {
 
 // spent counts a node, and is true when the budget is used up.
 func (s *search) spent() bool {
-	s.nodes += 1 + len(s.kinds)/32
+	s.nodes += 1 + len(s.pieces)/32
 	return s.over()
 }
 
 // band bounds the activity of a row that counts sticks.
 type band struct{ row, least, most int }
 
-// explore searches all plans within the bands and says whether none within the
+// explore searches all plans within the bands, and is true when none within the
 // target is left.
 func (s *search) explore(bands []band, depth int) bool {
 	if s.spent() {
@@ -122,7 +122,7 @@ func (s *search) explore(bands []band, depth int) bool {
 }
 
 // closeBy closes a node by a short list of all the patterns that can matter, or
-// by branching on the sticks of a shelf. The root is worked at in turns with the
+// by branching on the sticks of a stock length. The root is worked at by rounds with the
 // combinations of sticks.
 func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 	if list, ok := s.tryList(m, bound, shortList); ok {
@@ -145,7 +145,7 @@ func (s *search) closeBy(m *master, bound int64, bands []band, depth int) bool {
 	return s.inRounds(func() bool { return s.divide(m, bands, depth) })
 }
 
-// divide branches on the sticks of a shelf, or, when they are whole, works on a
+// divide branches on the sticks of a stock length, or, when they are whole, works on a
 // long list of patterns.
 func (s *search) divide(m *master, bands []band, depth int) bool {
 	row, n := m.splitCount()
@@ -187,7 +187,7 @@ func (s *search) tryList(m *master, bound int64, limit int) ([]pattern, bool) {
 	return list, ok
 }
 
-// beyond says whether the bound, times the scale, passes the target.
+// beyond closes a node: its bound, times the scale, passes the target.
 func (s *search) beyond(m *master, bound int64) bool {
 	return s.target < s.floor || bound > s.target*m.scale
 }
@@ -195,7 +195,7 @@ func (s *search) beyond(m *master, bound int64) bool {
 // certify keeps the bound proven at the root.
 func (s *search) certify(m *master, bound int64) {
 	p := &m.prices
-	n := len(s.kinds)
+	n := len(s.pieces)
 	weight := ceilDivide(bound, p.scale)
 	if weight >= s.proof.bound {
 		s.proof = certificate{
@@ -224,7 +224,7 @@ func (s *search) keepSeeds(m *master) {
 	}
 }
 
-// narrow bounds the rows that count sticks, and says whether that leaves any
+// narrow bounds the rows that count sticks, and is false when that leaves no
 // plan at all.
 func (m *master) narrow(bands []band) bool {
 	for _, b := range bands {
@@ -239,7 +239,7 @@ func (m *master) narrow(bands []band) bool {
 
 // splitCount returns the row that counts sticks whose activity is not whole,
 // with the activity rounded down, or -1: a tally if there is one, otherwise the
-// shelf farthest from whole.
+// stock length farthest from whole.
 func (m *master) splitCount() (int, int) {
 	for k := range m.task.tallies {
 		v := m.at(m.logical[m.tallyRow(k)])
@@ -251,11 +251,11 @@ func (m *master) splitCount() (int, int) {
 	if !m.counted {
 		return row, count
 	}
-	for j := range m.task.shelves {
-		v := m.at(m.logical[m.shelfRow(j)])
+	for j := range m.task.stocks {
+		v := m.at(m.logical[m.stockRow(j)])
 		down := math.Floor(v + 1e-6)
 		if f := min(v-down, down+1-v); f > best {
-			best, row, count = f, m.shelfRow(j), int(down)
+			best, row, count = f, m.stockRow(j), int(down)
 		}
 	}
 	return row, count
@@ -264,17 +264,17 @@ func (m *master) splitCount() (int, int) {
 // round rounds the relaxation down and completes what is left.
 func (s *search) round(m *master) bool {
 	l := &layout{}
-	need := make([]int, len(s.kinds))
-	for i, k := range s.kinds {
+	need := make([]int, len(s.pieces))
+	for i, k := range s.pieces {
 		need[i] = k.need
 	}
-	taken := make([]int, len(s.shelves))
+	taken := make([]int, len(s.stocks))
 	for place, j := range m.basis {
 		if m.role[j] != sawn || len(m.pattern[j].parts) == 0 {
 			continue
 		}
 		if n := int(m.x[place] + 1e-6); n > 0 {
-			l.take(m.pattern[j], n, need, taken)
+			l.book(m.pattern[j], n, need, taken)
 		}
 	}
 	for i := range need {
@@ -289,11 +289,11 @@ func (s *search) round(m *master) bool {
 	return s.offer(l)
 }
 
-// take adds sticks to the layout and books what they yield.
-func (l *layout) take(p pattern, times int, need, taken []int) {
+// book adds sticks to the layout and books what they yield.
+func (l *layout) book(p pattern, times int, need, taken []int) {
 	l.add(p, times)
 	for _, q := range p.parts {
-		need[q.kind] -= int(q.count) * times
+		need[q.piece] -= int(q.count) * times
 	}
-	taken[p.shelf] += times
+	taken[p.stock] += times
 }

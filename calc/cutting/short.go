@@ -34,7 +34,7 @@ const shortBudget = DefaultBudget / 20
 // there is no plan: the sticks that it has are counted as on hand, and the least
 // length of more is sought.
 func (p *Problem) whatIsShort(why error) error {
-	more := Problem{Pieces: p.Pieces, OnHand: p.OnHand, Kerf: p.Kerf, Trim: p.Trim, Aims: LeastCost, Budget: shortBudget}
+	more := Problem{Pieces: p.Pieces, OnHand: p.OnHand, Kerf: p.Kerf, Trim: p.Trim, Goals: LeastCost, Budget: shortBudget}
 	limited := map[measure.Length]bool{}
 	for _, s := range p.Stock {
 		more.Stock = append(more.Stock, Stock{Length: s.Length})

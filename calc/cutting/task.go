@@ -3,14 +3,14 @@ package cutting
 import "math"
 
 // task is one question to the search: the least total weight of sticks that
-// yield all kinds, within limits on the sticks taken.
+// yield all pieces, within limits on the sticks taken.
 type task struct {
 	*model
-	weight  []int64 // of one stick from each shelf
+	weight  []int64 // of one stick from each stock length
 	limits  []limit // on all the sticks together
-	tallies []limit // whole numbers to branch on before the sticks of a shelf
-	reserve int     // the kind that stands for the offcut to be kept, or -1
-	holds   []bool  // shelves whose sticks may hold the reserve
+	tallies []limit // whole numbers to branch on before the sticks of a stock length
+	reserve int     // the piece that stands for the offcut to be kept, or -1
+	holds   []bool  // stock lengths whose sticks may hold the reserve
 	target  int64   // a plan is wanted at this weight or below
 	floor   int64   // no plan is below this; at it the search is over
 }
@@ -21,14 +21,14 @@ type limit struct {
 	most        int64
 }
 
-// pattern is what one stick of a shelf yields.
+// pattern is what one stick of a stock length yields.
 type pattern struct {
-	shelf int32
+	stock int32
 	parts []part
 	used  int64
 }
 
-type part struct{ kind, count int32 }
+type part struct{ piece, count int32 }
 
 // layout is a plan in the model: patterns, and how many sticks are cut by each.
 type layout struct {
@@ -47,19 +47,19 @@ func (l *layout) add(p pattern, times int) {
 func (l *layout) weighs(each []int64) int64 {
 	total := int64(0)
 	for i, p := range l.patterns {
-		total += int64(l.times[i]) * each[p.shelf]
+		total += int64(l.times[i]) * each[p.stock]
 	}
 	return total
 }
 
-// fits says whether the layout keeps to the limits and to the sticks on hand.
+// fits keeps plans of the quick rules out that take more sticks than there are.
 func (t *task) fits(l *layout) bool {
-	taken := make([]int, len(t.shelves))
+	taken := make([]int, len(t.stocks))
 	for i, p := range l.patterns {
-		taken[p.shelf] += l.times[i]
+		taken[p.stock] += l.times[i]
 	}
 	for j, n := range taken {
-		if n > t.shelves[j].most {
+		if n > t.stocks[j].most {
 			return false
 		}
 	}
@@ -71,22 +71,22 @@ func (t *task) fits(l *layout) bool {
 	return true
 }
 
-// mostOf returns how many of a kind a stick of a shelf may yield at all.
+// mostOf returns how many of a piece a stick of a stock length may yield at all.
 func (t *task) mostOf(i, j int) int {
 	if i == t.reserve && !t.holds[j] {
 		return 0
 	}
-	return int(min(int64(t.kinds[i].need), t.shelves[j].room/t.kinds[i].take))
+	return int(min(int64(t.pieces[i].need), t.stocks[j].room/t.pieces[i].uses))
 }
 
-// mostSticks returns a number of sticks of a shelf that no plan within the
+// mostSticks returns a number of sticks of a stock length that no plan within the
 // target passes.
 func (t *task) mostSticks(j int) int64 {
 	pieces := int64(0)
-	for _, k := range t.kinds {
+	for _, k := range t.pieces {
 		pieces += int64(k.need)
 	}
-	most := min(int64(t.shelves[j].most), pieces)
+	most := min(int64(t.stocks[j].most), pieces)
 	if t.weight[j] > 0 && t.target < math.MaxInt64 {
 		most = min(most, max(0, t.target)/t.weight[j])
 	}

@@ -17,7 +17,7 @@ import (
 func timber(seed int64) cutting.Problem {
 	r := rand.New(rand.NewSource(seed))
 	sixteenths := func(n int) measure.Length { return measure.Length(n) * measure.Inch / 16 }
-	p := cutting.Problem{Kerf: measure.Inch / 8, Aims: cutting.LongestOffcut}
+	p := cutting.Problem{Kerf: measure.Inch / 8, Goals: cutting.LongestOffcut}
 	rate := 0.4 + 0.8*r.Float64()
 	for _, feet := range []int{8, 10, 12, 14, 16, 18, 20} {
 		if r.Intn(3) > 0 || feet == 20 {
@@ -40,7 +40,7 @@ func TestTimberJobsAreProven(t *testing.T) {
 		require.NoError(t, err)
 		require.NoError(t, verify.Plan(timber(seed), r))
 		for _, q := range r.Proofs {
-			assert.True(t, q.Proven, "job %d, aim %d: value %d, bound %d after %d nodes", seed, q.Aim, q.Value, q.Bound, q.Nodes)
+			assert.True(t, q.Proven, "job %d, goal %d: value %d, bound %d after %d nodes", seed, q.Goal, q.Value, q.Bound, q.Nodes)
 		}
 	}
 }

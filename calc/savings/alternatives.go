@@ -237,7 +237,7 @@ func (p Base) tryStock(c *yard.Cut, length measure.Length) (Alternative, bool) {
 	}
 	stock.Price = int64(cost/run*length.Metres() + 0.5)
 	problem.Stock = append(problem.Stock, stock)
-	problem.Aims, problem.Budget = cutting.LeastCost, trialBudget
+	problem.Goals, problem.Budget = cutting.LeastCost, trialBudget
 	result, err := cutting.Plan(problem)
 	if err != nil || result.Cost >= c.Result.Cost {
 		return Alternative{}, false

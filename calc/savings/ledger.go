@@ -120,7 +120,7 @@ func (t trials) plan(j *job.Job, c *yard.Cut) *cutting.Result {
 	if known, ok := t[key]; ok {
 		return known
 	}
-	problem.Aims, problem.Budget = cutting.LeastCost, trialBudget
+	problem.Goals, problem.Budget = cutting.LeastCost, trialBudget
 	var plan *cutting.Result
 	if result, err := cutting.Plan(problem); err == nil {
 		plan = &result

@@ -79,7 +79,7 @@ func (c *Cut) reserve(j *job.Job, shares map[string]measure.Length) {
 	}
 	slices.SortStableFunc(long.Pieces, func(a, b cutting.Piece) int { return cmp.Compare(b.Length, a.Length) })
 	problem := long.Problem(j)
-	problem.Aims, problem.Budget = cutting.LeastCost, cutting.DefaultBudget/5
+	problem.Goals, problem.Budget = cutting.LeastCost, cutting.DefaultBudget/5
 	result, err := cutting.Plan(problem)
 	if err != nil || result.Cost <= c.Result.Cost {
 		return

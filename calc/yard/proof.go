@@ -80,17 +80,17 @@ func (c Cut) sure(style measure.Style) string {
 	return "; a value for each length proves by itself that no plan costs less than " + c.Amount(certificate.Bound, style)
 }
 
-// aimWords names the aims after the cost.
-var aimWords = map[cutting.Aim]string{cutting.FewestSticks: "fewest sticks", cutting.LongestOffcut: "longest single offcut", cutting.FewestPatterns: "fewest ways of cutting"}
+// goalWords names the goals after the cost.
+var goalWords = map[cutting.Goal]string{cutting.FewestSticks: "fewest sticks", cutting.LongestOffcut: "longest single offcut", cutting.FewestPatterns: "fewest ways of cutting"}
 
-// LesserAims says which of the aims after the cost are proven too.
-func (c Cut) LesserAims() string {
+// LesserGoals says which of the goals after the cost are proven too.
+func (c Cut) LesserGoals() string {
 	if c.Result == nil {
 		return ""
 	}
 	var proven, open []string
 	for _, p := range c.Result.Proofs {
-		if words := aimWords[p.Aim]; words != "" && p.Proven {
+		if words := goalWords[p.Goal]; words != "" && p.Proven {
 			proven = append(proven, words)
 		} else if words != "" {
 			open = append(open, words)

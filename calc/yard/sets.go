@@ -125,7 +125,7 @@ func proofSet(cuts []Cut, style measure.Style) figure.Set {
 		if sum := cut.ByHand(style); sum != "" {
 			how += ": " + sum
 		}
-		if lesser := cut.LesserAims(); lesser != "" {
+		if lesser := cut.LesserGoals(); lesser != "" {
 			how += ". Among plans of that cost " + lesser
 		}
 		set.Row(key, cut.Section.Size, measure.Count(cut.Result.Bought), measure.Word(cut.Amount(cost.Value, style)), measure.Word(cut.Amount(cost.Bound, style)), measure.Word(how+"."), cut.Result.UsedShare())

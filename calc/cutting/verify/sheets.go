@@ -42,7 +42,7 @@ func Sheets(p cutting.SheetProblem, r cutting.SheetResult) error {
 	return nil
 }
 
-// apart says whether straight cuts can take the parts apart: some cut, a kerf
+// apart takes the parts apart by straight cuts: some cut, a kerf
 // wide, leaves parts on both sides and goes through none, and so on within
 // each side.
 func apart(p cutting.SheetProblem, parts []cutting.Placed) bool {

@@ -220,7 +220,7 @@ func wayOf(s cutting.CutStick) string {
 func proofs(p cutting.Problem, r cutting.Result) error {
 	asked := 0
 	if slices.ContainsFunc(p.Pieces, func(piece cutting.Piece) bool { return piece.Count > 0 }) {
-		asked = int(p.Aims)
+		asked = int(p.Goals)
 		if asked == 0 {
 			asked = int(cutting.FewestPatterns)
 		}
@@ -228,17 +228,17 @@ func proofs(p cutting.Problem, r cutting.Result) error {
 	if len(r.Proofs) != asked {
 		return fmt.Errorf("%d proofs for %d goals", len(r.Proofs), asked)
 	}
-	values := map[cutting.Aim]int64{
+	values := map[cutting.Goal]int64{
 		cutting.LeastCost: r.Cost, cutting.FewestSticks: int64(r.Bought),
 		cutting.LongestOffcut: int64(r.Offcut), cutting.FewestPatterns: int64(r.Patterns),
 	}
 	for i, q := range r.Proofs {
 		beyond := q.Bound > q.Value
-		if q.Aim == cutting.LongestOffcut {
+		if q.Goal == cutting.LongestOffcut {
 			beyond = q.Bound < q.Value
 		}
-		if q.Aim != cutting.Aim(i+1) || q.Value != values[q.Aim] || beyond || q.Proven != (q.Bound == q.Value) {
-			return fmt.Errorf("goal %d: value %d, bound %d, proven %v; the plan has %d", q.Aim, q.Value, q.Bound, q.Proven, values[q.Aim])
+		if q.Goal != cutting.Goal(i+1) || q.Value != values[q.Goal] || beyond || q.Proven != (q.Bound == q.Value) {
+			return fmt.Errorf("goal %d: value %d, bound %d, proven %v; the plan has %d", q.Goal, q.Value, q.Bound, q.Proven, values[q.Goal])
 		}
 		if err := reached(p, r, q); err != nil {
 			return err
@@ -252,12 +252,12 @@ func proofs(p cutting.Problem, r cutting.Result) error {
 func reached(p cutting.Problem, r cutting.Result, q cutting.Proof) error {
 	counted := int64(-1)
 	switch {
-	case q.Reached == cutting.ByClosedSearch, q.Reached == cutting.ByDuals && q.Aim == cutting.LeastCost:
+	case q.Reached == cutting.ByClosedSearch, q.Reached == cutting.ByDuals && q.Goal == cutting.LeastCost:
 		return nil
 	case q.Reached != cutting.ByCount:
-	case q.Aim == cutting.LeastCost:
+	case q.Goal == cutting.LeastCost:
 		counted = 0
-	case q.Aim == cutting.FewestSticks:
+	case q.Goal == cutting.FewestSticks:
 		dearest := int64(0)
 		for _, s := range p.Stock {
 			if each := price(p, s.Length); !needless(p, s.Length, each) {
@@ -267,14 +267,14 @@ func reached(p cutting.Problem, r cutting.Result, q cutting.Proof) error {
 		if dearest > 0 {
 			counted = (r.Proofs[0].Bound + dearest - 1) / dearest
 		}
-	case q.Aim == cutting.LongestOffcut:
+	case q.Goal == cutting.LongestOffcut:
 		return nil // the mixes of sticks behind it are tried one by one in the tests
-	case q.Aim == cutting.FewestPatterns:
+	case q.Goal == cutting.FewestPatterns:
 		lengths, held := different(p)
 		counted = (lengths + held - 1) / held
 	}
 	if q.Bound > max(counted, 0) || counted < 0 && q.Bound != 0 {
-		return fmt.Errorf("goal %d: a bound of %d reached by %v; a count gives %d", q.Aim, q.Bound, q.Reached, counted)
+		return fmt.Errorf("goal %d: a bound of %d reached by %v; a count gives %d", q.Goal, q.Bound, q.Reached, counted)
 	}
 	return nil
 }

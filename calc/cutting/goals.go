@@ -8,12 +8,12 @@ import (
 	"pierbook/calc/measure"
 )
 
-// solver works through the aims one after the other, each among the plans that
+// solver works through the goals one after the other, each among the plans that
 // are best by those before it.
 type solver struct {
 	*model
 	kerf    int64 // in units of the model
-	further bool  // aims after the first are to be sought
+	further bool  // goals after the first are to be sought
 	best    *layout
 	cost    int64
 	sticks  int64
@@ -26,19 +26,19 @@ type solver struct {
 	base     []pattern
 }
 
-// prices returns the price of a stick of each shelf.
+// prices returns the price of a stick of each stock length.
 func (m *model) prices() []int64 {
-	each := make([]int64, len(m.shelves))
-	for j, s := range m.shelves {
+	each := make([]int64, len(m.stocks))
+	for j, s := range m.stocks {
 		each[j] = s.price
 	}
 	return each
 }
 
-// buys returns 1 for each shelf of the yard and 0 for sticks on hand.
+// buys returns 1 for each stock length of the yard and 0 for sticks on hand.
 func (m *model) buys() []int64 {
-	each := make([]int64, len(m.shelves))
-	for j, s := range m.shelves {
+	each := make([]int64, len(m.stocks))
+	for j, s := range m.stocks {
 		if s.bought {
 			each[j] = 1
 		}
@@ -58,8 +58,8 @@ func (m *model) task(weight []int64) *task {
 func (m *model) tallies() []limit {
 	step := int64(0)
 	low, high := math.Inf(1), 0.0
-	length := limit{coefficient: make([]int64, len(m.shelves))}
-	for j, s := range m.shelves {
+	length := limit{coefficient: make([]int64, len(m.stocks))}
+	for j, s := range m.stocks {
 		if s.bought {
 			step = divisor(step, int64(s.length))
 			rate := float64(s.price) / float64(s.length)
@@ -80,13 +80,13 @@ func (m *model) tallies() []limit {
 // every piece.
 func (t *task) heaviest() int64 {
 	pieces := int64(0)
-	for _, k := range t.kinds {
+	for _, k := range t.pieces {
 		pieces += int64(k.need)
 	}
 	return pieces * slices.Max(t.weight)
 }
 
-// leastCost is the first aim. It reports an error when no plan was found: sticks
+// leastCost is the first goal. It reports an error when no plan was found: sticks
 // are too few, or none is known within the budget.
 func (s *solver) leastCost() error {
 	t := s.task(s.prices())
@@ -114,7 +114,7 @@ func (s *solver) leastCost() error {
 	return nil
 }
 
-// fewestSticks is the second aim: as long as a plan of the least cost with one
+// fewestSticks is the second goal: as long as a plan of the least cost with one
 // stick fewer is found, it is taken.
 func (s *solver) fewestSticks() {
 	s.sticks = s.best.weighs(s.buys())
@@ -132,7 +132,7 @@ func (s *solver) fewestSticks() {
 		}
 		s.best, s.sticks = a.best, a.best.weighs(s.buys())
 	}
-	p := Proof{Aim: FewestSticks, Value: s.sticks, Bound: s.sticks, Proven: proven, Reached: ByClosedSearch, Nodes: nodes}
+	p := Proof{Goal: FewestSticks, Value: s.sticks, Bound: s.sticks, Proven: proven, Reached: ByClosedSearch, Nodes: nodes}
 	if s.sticks <= fewest {
 		p.Reached = ByCount
 	}
@@ -146,9 +146,9 @@ func (s *solver) fewestSticks() {
 // all of the dearest length.
 func (s *solver) fewestFor() int64 {
 	dearest := int64(0)
-	for _, shelf := range s.shelves {
-		if shelf.bought {
-			dearest = max(dearest, shelf.price)
+	for _, stock := range s.stocks {
+		if stock.bought {
+			dearest = max(dearest, stock.price)
 		}
 	}
 	if dearest == 0 {
@@ -157,7 +157,7 @@ func (s *solver) fewestFor() int64 {
 	return ceilDivide(s.proofs[0].Bound/s.coin, dearest)
 }
 
-// longestOffcut is the third aim: one more piece is put in, as long as it will
+// longestOffcut is the third goal: one more piece is put in, as long as it will
 // go at the cost and number of sticks found. An offcut of length r takes r + k
 // of a stick, just as a piece does.
 func (s *solver) longestOffcut() {
@@ -189,18 +189,18 @@ func (s *solver) longestOffcut() {
 		reached = ByCount // all that is left of the sticks lies in one piece
 	}
 	s.proofs = append(s.proofs, Proof{
-		Aim: LongestOffcut, Value: s.longest * s.unit, Bound: bound * s.unit, Proven: bound == s.longest, Nodes: nodes, Reached: reached,
+		Goal: LongestOffcut, Value: s.longest * s.unit, Bound: bound * s.unit, Proven: bound == s.longest, Nodes: nodes, Reached: reached,
 	})
 }
 
 // keeping looks for a plan that keeps an offcut of the length.
 func (s *solver) keeping(length int64) *search {
 	m := *s.model
-	m.kinds = append(slices.Clone(s.kinds), kind{take: length + s.kerf, need: 1})
+	m.pieces = append(slices.Clone(s.pieces), piece{uses: length + s.kerf, need: 1})
 	t := m.task(s.prices())
-	t.reserve = len(m.kinds) - 1
-	for _, shelf := range m.shelves {
-		t.holds = append(t.holds, shelf.bought)
+	t.reserve = len(m.pieces) - 1
+	for _, stock := range m.stocks {
+		t.holds = append(t.holds, stock.bought)
 	}
 	t.limits = []limit{{s.buys(), s.sticks}}
 	t.target, t.floor = s.cost, s.cost
@@ -229,10 +229,10 @@ func (s *solver) gather(t *task, a *search) {
 // special lists the patterns that leave an offcut that takes so much.
 func (s *solver) special(take int64) ([]pattern, bool) {
 	t := s.costTask
-	l := &lister{task: t, prices: s.duals, limit: longList, steps: 40 * longList, extra: []part{{int32(len(s.kinds)), 1}}}
+	l := &lister{task: t, prices: s.duals, limit: longList, steps: 40 * longList, extra: []part{{int32(len(s.pieces)), 1}}}
 	l.order()
-	for j, shelf := range t.shelves {
-		if shelf.bought && shelf.room > take && !l.fill(j, shelf.room-take, s.gap) {
+	for j, stock := range t.stocks {
+		if stock.bought && stock.room > take && !l.fill(j, stock.room-take, s.gap) {
 			return nil, false
 		}
 	}
@@ -263,19 +263,19 @@ func (s *solver) answer(t *task, start *layout, list []pattern) *search {
 // order.
 func (s *solver) offcuts() []int64 {
 	widest := int64(0)
-	for _, shelf := range s.shelves {
-		if shelf.bought {
-			widest = max(widest, shelf.room)
+	for _, stock := range s.stocks {
+		if stock.bought {
+			widest = max(widest, stock.room)
 		}
 	}
 	sums, most := s.sums(widest), s.mostLeft()
 	var lengths []int64
-	for _, shelf := range s.shelves {
-		if !shelf.bought {
+	for _, stock := range s.stocks {
+		if !stock.bought {
 			continue
 		}
 		for _, sum := range sums {
-			if left := shelf.room - sum - s.kerf; sum > 0 && left > 0 && left <= most {
+			if left := stock.room - sum - s.kerf; sum > 0 && left > 0 && left <= most {
 				lengths = append(lengths, left)
 			}
 		}
@@ -287,12 +287,12 @@ func (s *solver) offcuts() []int64 {
 // sums returns what pieces can take of a stick together, up to the room.
 func (m *model) sums(room int64) []int64 {
 	sums := []int64{0}
-	for _, k := range m.kinds {
-		for range min(int64(k.need), room/k.take) {
+	for _, k := range m.pieces {
+		for range min(int64(k.need), room/k.uses) {
 			grown := slices.Clone(sums)
 			for _, sum := range sums {
-				if sum+k.take <= room {
-					grown = append(grown, sum+k.take)
+				if sum+k.uses <= room {
+					grown = append(grown, sum+k.uses)
 				}
 			}
 			m.use(20 * len(grown))
@@ -311,25 +311,25 @@ func (m *model) sums(room int64) []int64 {
 func (l *layout) longest(m *model, kerf int64) int64 {
 	longest := int64(0)
 	for _, p := range l.patterns {
-		if s := m.shelves[p.shelf]; s.bought {
+		if s := m.stocks[p.stock]; s.bought {
 			longest = max(longest, s.room-p.used-kerf)
 		}
 	}
 	return longest
 }
 
-// dropLast returns the layout without the last kind, the reserve.
+// dropLast returns the layout without the last piece, the reserve.
 func (l *layout) dropLast(m *model) *layout {
 	out := &layout{}
-	last := int32(len(m.kinds))
+	last := int32(len(m.pieces))
 	for i, p := range l.patterns {
-		parts := slices.DeleteFunc(slices.Clone(p.parts), func(q part) bool { return q.kind == last })
+		parts := slices.DeleteFunc(slices.Clone(p.parts), func(q part) bool { return q.piece == last })
 		used := int64(0)
 		for _, q := range parts {
-			used += int64(q.count) * m.kinds[q.kind].take
+			used += int64(q.count) * m.pieces[q.piece].uses
 		}
 		if len(parts) > 0 {
-			out.add(pattern{shelf: p.shelf, parts: parts, used: used}, l.times[i])
+			out.add(pattern{stock: p.stock, parts: parts, used: used}, l.times[i])
 		}
 	}
 	return out
@@ -337,7 +337,7 @@ func (l *layout) dropLast(m *model) *layout {
 
 // record keeps the proof of the least cost.
 func (s *solver) record(a *search) {
-	p := Proof{Aim: LeastCost, Value: s.cost * s.coin, Bound: min(max(a.proof.bound, a.floor), s.cost) * s.coin, Proven: a.closed, Nodes: a.nodes, Reached: ByClosedSearch}
+	p := Proof{Goal: LeastCost, Value: s.cost * s.coin, Bound: min(max(a.proof.bound, a.floor), s.cost) * s.coin, Proven: a.closed, Nodes: a.nodes, Reached: ByClosedSearch}
 	if a.proof.bound >= s.cost || !a.closed && a.proof.bound >= a.floor {
 		p.Reached = ByDuals
 	}
@@ -357,8 +357,8 @@ func (s *solver) certificate(c certificate) *Certificate {
 		return nil
 	}
 	out := &Certificate{Bound: c.bound * s.coin, Scale: c.scale, Coin: s.coin}
-	for i, k := range s.kinds {
-		out.Values = append(out.Values, Value{measure.Length((k.take - s.kerf) * s.unit), c.dual[i]})
+	for i, k := range s.pieces {
+		out.Values = append(out.Values, Value{measure.Length((k.uses - s.kerf) * s.unit), c.dual[i]})
 	}
 	return out
 }
