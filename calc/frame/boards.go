@@ -95,7 +95,7 @@ func (l *layout) boardJoints() (odd, even option, r run, ok bool) {
 		}
 	}
 	if gapOf(odd, even, leastBays) < leastBays {
-		l.advise("platform.surface", "The end joints of neighbouring boards cannot be kept two joists apart with the yard's lengths.")
+		l.unsettled("platform.surface", "The end joints of neighbouring boards cannot be kept two joists apart with the yard's lengths.")
 	}
 	return odd, even, r, true
 }

@@ -173,6 +173,7 @@ type Surface struct {
 	Rows   []Row
 	Boards []Board // by rising position; nil for panels
 	Sheets int     // whole sheets to buy
+	OneBay bool    // some panels cover one joist bay only
 }
 
 // Row is one row of panels across the joists.
@@ -210,4 +211,7 @@ type Board struct {
 type Advice struct {
 	Path   string // of the job key it is about
 	Saying string // ready to print
+	// Standing is "by others" or "not counted" of what the checks do not settle, and
+	// empty of advice about cost and convenience.
+	Standing string
 }

@@ -142,10 +142,9 @@ func (l *layout) joistsPastBeams() {
 	case back == 0:
 	case l.between() && back >= thick:
 		l.wrong("frame.beams.set_back", "write 0: joists between beams hang from their sides", "beams set back by %s leave the end joists nothing to hang from", l.say(back))
-	case back >= thick:
-		l.advise("frame.beams.set_back", "The beams end %s inside the frame: the two end joists are carried by the rims alone. Have an engineer detail it, or set the beams back by 0.", l.say(back))
+	case back >= thick: // the rims carry them: that is checked
 	default:
-		l.advise("frame.beams.set_back", "The beams end %s inside the frame: the end joists, %s thick, do not bear on them with their whole thickness.", l.say(back), l.say(thick))
+		l.unsettled("frame.beams.set_back", "The beams end %s inside the frame: the end joists, %s thick, do not bear on them with their whole thickness.", l.say(back), l.say(thick))
 	}
 }
 

@@ -81,6 +81,16 @@ func (l *layout) advise(path, format string, values ...any) {
 	l.frame.Advice = append(l.frame.Advice, Advice{Path: path, Saying: fmt.Sprintf(format, values...)})
 }
 
+// unsettled tells of what the checks take on trust.
+func (l *layout) unsettled(path, format string, values ...any) {
+	l.frame.Advice = append(l.frame.Advice, Advice{Path: path, Saying: fmt.Sprintf(format, values...), Standing: "not counted"})
+}
+
+// others tells of what somebody else has to provide.
+func (l *layout) others(path, format string, values ...any) {
+	l.frame.Advice = append(l.frame.Advice, Advice{Path: path, Saying: fmt.Sprintf(format, values...), Standing: "by others"})
+}
+
 // say prints a length as the job prints it, to the nearest mark.
 func (l *layout) say(length measure.Length) string { return length.Print(l.job.Style()) }
 

@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"pierbook/calc/measure"
-	"pierbook/calc/trade"
 )
 
 // lineLetters name the beam lines: no I and no O, which read as 1 and 0.
@@ -69,19 +68,12 @@ func (l *layout) linesCollide(reach, across measure.Length) bool {
 // beams, behind the rim: bearing = inset + beam − the greater of rim and inset.
 func (l *layout) joistsMeetBeams(across measure.Length) {
 	if l.between() {
-		if inset := l.job.Frame.Beams.Inset; inset > l.frame.Sections.Rim.Width {
-			l.advise("frame.beams.inset", "The floor reaches %s past the outer beams on short joists hung from them: an overhang that joists between beams do not carry by themselves. Have an engineer detail it, set the inset to 0, or let the joists sit on_beams.", l.say(inset))
-		}
 		return
 	}
 	inset, rim := l.job.Frame.Beams.Inset, l.frame.Sections.Rim.Width
 	bearing := inset + across - max(inset, rim)
 	free := fmt.Sprintf("set the beams in by %s or take a wider beam", l.sayUp(max(0, rim+l.leastBearing()-across)))
-	switch {
-	case bearing <= 0:
+	if bearing <= 0 {
 		l.wrong("frame.beams.inset", free, "the joists end behind the rim and miss the outer beam, %s wide", l.say(across))
-	case bearing < l.leastBearing():
-		l.advise("frame.beams.inset", "The joists bear only %s on the outer beams behind the rim; wood on wood wants %s (%s): %s.",
-			l.sayDown(bearing), l.sayUp(l.leastBearing()), trade.BearingLeast.Source(), free)
 	}
 }

@@ -34,7 +34,7 @@ func (l *layout) panels() {
 				"no panel %s long ends on joists %s apart", l.say(wish.FaceLength), l.say(l.frame.WidestBay))
 			return
 		}
-		l.advise("frame.joists.spacing", "Some panels cover one joist bay only; span ratings hold for panels over two or more spans (APA Form E30V, 2011, p. 32). Space the joists at %s or closer.", l.sayDown(wish.FaceLength.Part(1, leastBays)))
+		l.frame.Surface.OneBay = true
 	}
 	l.write(p, c)
 	l.adviseRows(p, c)
@@ -108,7 +108,7 @@ func (l *layout) rowOf(p *floor, first part) Row {
 // adviseRows says what the floor as cut up leaves to be wished.
 func (l *layout) adviseRows(p *floor, c cutUp) {
 	if c.step < leastBays {
-		l.advise("platform.surface", "The end joints of neighbouring rows of panels cannot be kept two joists apart on this floor; they are %d apart.", c.step)
+		l.unsettled("platform.surface", "The end joints of neighbouring rows of panels cannot be kept two joists apart on this floor; they are %d apart.", c.step)
 	}
 	if p.length > p.face+p.gap && c.cuts == len(c.parts) && !l.modular(p) {
 		spacing := l.job.Frame.Joists.Spacing

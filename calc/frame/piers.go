@@ -48,16 +48,12 @@ func orElse(given *measure.Length, usual measure.Length) measure.Length {
 
 // outerPiers checks where the first and last pier are to stand.
 func (l *layout) outerPiers(first, last, start, end measure.Length) bool {
-	half := l.frame.Sections.Post.Width / 2
 	for _, outer := range []struct {
 		path string
 		from measure.Length
 	}{{"frame.piers.first", first - start}, {"frame.piers.last", end - last}} {
-		switch {
-		case outer.from < 0:
+		if outer.from < 0 {
 			l.wrong(outer.path, "write 0 or more: it counts from the beam's end inwards", "%s puts the pier past the beam's end", l.say(outer.from))
-		case outer.from < half:
-			l.advise(outer.path, "The outer posts stand %s past the beam's end: half a post, %s, from it keeps the whole post under the beam.", l.say(half-outer.from), l.say(half))
 		}
 	}
 	if last <= first {

@@ -84,7 +84,7 @@ func (l *layout) fits() {
 			"a post %s across does not fit a seat %s wide", l.say(max(s.Post.Width, s.Post.Depth)), l.say(seat))
 	}
 	if s.Beam.Across() > s.Post.Depth {
-		l.advise("frame.beams.plies", "The beam is %s wide and the post under it %s: the outer plies hang over. Take a wider post or a cap that carries the whole beam.",
+		l.others("frame.beams.plies", "The beam is %s wide and the post under it %s: the outer plies hang over. Take a wider post or a cap that carries the whole beam.",
 			l.say(s.Beam.Across()), l.say(s.Post.Depth))
 	}
 }

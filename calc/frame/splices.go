@@ -129,7 +129,7 @@ func (l *layout) advisePlies() {
 	line := l.frame.Lines[0]
 	for i := 1; i < len(line.Plies); i++ {
 		if shared := l.frame.joints(line.Plies[i-1]) & l.frame.joints(line.Plies[i]); shared != 0 {
-			l.advise("frame.beams", "Neighbouring plies of every beam have to join over the same pier (%s%d): another stock length or one more pier lets them stagger.",
+			l.unsettled("frame.beams", "Neighbouring plies of every beam have to join over the same pier (%s%d): another stock length or one more pier lets them stagger.",
 				line.Name, bits.TrailingZeros64(shared)+1)
 			return
 		}
@@ -147,7 +147,7 @@ func (l *layout) adviseLines() {
 		}
 		if shared := before & under; shared != 0 {
 			number := bits.TrailingZeros64(shared) + 1
-			l.advise("frame.beams", "Neighbouring beams have to join over the piers %s%d and %s%d: another stock length or one more pier lets them stagger.",
+			l.unsettled("frame.beams", "Neighbouring beams have to join over the piers %s%d and %s%d: another stock length or one more pier lets them stagger.",
 				l.frame.Lines[i-1].Name, number, line.Name, number)
 			return
 		}

@@ -326,7 +326,7 @@ func fitsIn(pieces []Length, face Length, sheets int) bool {
 // Span ratings hold for two or more spans (APA Form E30V, 2011, p. 32).
 func TestPanelsCoverTwoBays(t *testing.T) {
 	forAnyFrame(t, func(t *rapid.T, j *job.Job, f *frame.Frame) {
-		if strings.Contains(sayings(f), "one joist bay only") {
+		if f.Surface.OneBay {
 			return
 		}
 		for _, p := range f.Surface.Panels {

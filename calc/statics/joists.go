@@ -2,31 +2,73 @@ package statics
 
 import (
 	"math"
+	"slices"
+	"strings"
 
 	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 )
 
 // Joists returns the joists to look at: the ordinary one first, then each that a
-// wall or a patch stands on.
+// wall or a load at a place stands on. A joist takes all that stands on it at once:
+// a load in two halves is the same load.
 func (x *Floor) Joists() []Bar {
 	centres, widths := x.joistPlaces()
 	bars := []Bar{x.usualJoist(centres, widths)}
 	for i, at := range centres {
-		var walls []loads.Strip
-		for _, s := range x.Loads.Strips {
-			if !s.AlongX() && nearest(centres, s.X1) == i {
-				walls = append(walls, s)
-			}
+		walls, patches := x.wallsOn(centres, i), x.patchesAt(centres, widths, i)
+		if len(walls)+len(patches) == 0 {
+			continue
 		}
-		if len(walls) > 0 {
-			bars = append(bars, x.joistAt(at, widths[i], walls, "the joist under the "+walls[0].Name))
-		}
-	}
-	for _, p := range x.Loads.Patches {
-		bars = append(bars, x.joistUnder(p, centres, widths))
+		bars = append(bars, x.loadedJoist(at, widths[i], walls, patches, "the joist under "+namesOf(walls, patches)))
 	}
 	return bars
+}
+
+// loadedJoist returns a joist with its strip of floor, the walls and the loads at a
+// place on it.
+func (x *Floor) loadedJoist(at, wide float64, walls []loads.Strip, patches []patchShare, what string) Bar {
+	bar := x.joistAt(at, wide, walls, what)
+	for _, p := range patches {
+		bar.Cases[loads.LiveCase].Patterned(x.Across(p.Y.Metres(), (p.Y+p.Width).Metres()), float64(p.Load)/p.Width.Metres()*p.share)
+	}
+	return bar
+}
+
+// patchShare is a load at a place with what one joist takes of it.
+type patchShare struct {
+	loads.Patch
+	share float64
+}
+
+// patchesAt returns the loads at a place that lie on the strip of floor of one
+// joist, each with the part of it that does.
+func (x *Floor) patchesAt(centres, widths []float64, place int) []patchShare {
+	from := 0.0
+	if place > 0 {
+		from = (centres[place-1] + centres[place]) / 2
+	}
+	var taken []patchShare
+	for _, p := range x.Loads.Patches {
+		left, right := p.X.Metres(), (p.X + p.Length).Metres()
+		if share := max(0, min(from+widths[place], right)-max(from, left)) / (right - left); share > 0 {
+			taken = append(taken, patchShare{p, share})
+		}
+	}
+	return taken
+}
+
+func namesOf(walls []loads.Strip, patches []patchShare) string {
+	var names []string
+	for _, w := range walls {
+		if name := "the " + w.Name; !slices.Contains(names, name) {
+			names = append(names, name)
+		}
+	}
+	for _, p := range patches {
+		names = append(names, p.Name)
+	}
+	return strings.Join(names, ", ")
 }
 
 // UsualJoist returns the ordinary joist: the one with the widest strip of floor.
@@ -84,16 +126,6 @@ func (x *Floor) joistAt(at, wide float64, walls []loads.Strip, what string) Bar 
 	if c := b.Cases[loads.BuildingCase]; c.Most.Shear != nil {
 		c.Lighter(x.Loads.LightShare)
 	}
-	return b
-}
-
-// joistUnder returns the joist that takes most of a patch: its whole load when
-// the patch is shorter than the spacing, else the share of one strip.
-func (x *Floor) joistUnder(p loads.Patch, centres, widths []float64) Bar {
-	i := nearest(centres, (p.X + p.Length/2).Metres())
-	b := x.joistAt(centres[i], widths[i], nil, "the joist under "+p.Name)
-	share := math.Min(1, widths[i]/p.Length.Metres())
-	b.Cases[loads.LiveCase].Patterned(x.Across(p.Y.Metres(), (p.Y+p.Width).Metres()), float64(p.Load)/p.Width.Metres()*share)
 	return b
 }
 

@@ -42,5 +42,5 @@ func TestOpeningThatCutsJoistsWantsHeadersByOthers(t *testing.T) {
 	assert.False(t, made)
 	assert.Len(t, s.Checks, len(whole.Checks)+1)
 	assert.Equal(t, whole.Failing(), s.Failing())
-	assert.Len(t, s.Unchecked, len(whole.Unchecked)+1)
+	assert.Len(t, s.Remarks, len(whole.Remarks)+2)
 }

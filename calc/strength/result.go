@@ -1,9 +1,15 @@
 package strength
 
 import (
-	"pierbook/calc/trade"
+	"fmt"
+	"math"
+	"slices"
+	"strings"
 
 	"pierbook/calc/check"
+	"pierbook/calc/loads"
+	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // result gathers what was worked out.
@@ -13,7 +19,7 @@ func (t *Trial) result() *Strength {
 		Loads: t.Loads.Items, Combinations: t.onPier, First: t.firstLoads(), Piers: t.Piers,
 		Conventions: t.conventions(), Balance: t.balances(), Wind: t.Loads.Wind, Ties: t.anchorage.Ties(), Rules: t.rules,
 		members: []named{{"joist", t.joist}, {"beam", t.beam}, {"post",
-			t.post}}, support: t.support, symbols: t.standard.Symbols, duration: t.standard.Duration, Unchecked: t.unchecked, style: t.Words.Style, job: t.job,
+			t.post}}, support: t.support, symbols: t.standard.Symbols, duration: t.standard.Duration, Remarks: t.remarks, style: t.Words.Style, job: t.job,
 		Joist: t.curves(t.joist, t.joists), Beam: t.curves(t.beam, t.beams),
 	}
 	worst := t.worstPier()
@@ -32,24 +38,129 @@ func (t *Trial) conventions() []check.Check {
 	return apart.Checks
 }
 
-// notes says what was left unchecked.
+// remark notes something that the checks do not settle.
+func (t *Trial) remark(standing check.Standing, words string) {
+	t.remarks = append(t.remarks, check.Remark{Standing: standing, Words: words})
+}
+
+// notes says what the checks do not settle: what is wrong and no check of its own,
+// what others must do, and what was left out or taken on trust.
 func (t *Trial) notes() {
-	t.unchecked = append(t.unchecked, t.support.Unchecked()...)
+	for _, b := range t.lost() {
+		t.remark(check.Fails, b)
+	}
+	t.byOthers()
+	for _, a := range t.frame.Advice {
+		if a.Standing != "" {
+			t.remark(check.Standing(a.Standing), a.Saying)
+		}
+	}
+	for _, words := range t.support.Unchecked() {
+		t.remark(check.NotCounted, words)
+	}
 	if len(t.in.Heights) == 0 {
-		t.unchecked = append(t.unchecked, "Bracing and the height of block and post: the ground is not known yet; posts are checked at the longest allowed.")
-	}
-	if soil, ok := trade.FindSoil(t.job.Site.Soil.Class); !ok || !soil.HasPresumed() {
-		t.unchecked = append(t.unchecked, "The kind of soil is not in the presumptive table; its bearing is taken as given.")
-	}
-	if t.hung() {
-		t.unchecked = append(t.unchecked, "Hangers: by their maker's table, for the reaction in the check of the joists' bearing.")
+		t.remark(check.NotCounted, "Bracing and the height of block and post: the ground is not known yet; posts are checked at the longest allowed.")
 	}
 	if t.Loads.Wind != nil {
-		t.unchecked = append(t.unchecked, "Wind on joists and beams: it is taken at the piers and at the joints of joists and beams, shared evenly.")
+		t.remark(check.NotCounted, "Wind on joists and beams: it is taken at the piers and at the joints of joists and beams, shared evenly.")
 	}
 	if len(t.frame.Openings) > 0 {
-		t.unchecked = append(t.unchecked, "Openings in the floor: members are checked as if it were whole. Headers, trimmers, covers, and whatever stands in an opening are not.")
+		t.remark(check.NotCounted, "Openings in the floor: members are checked as if it were whole. Headers, trimmers, covers, and whatever stands in an opening are not.")
 	}
-	t.unchecked = append(t.unchecked, "Posts that lean: without bracing they are held upright by cap and seat, as the makers of these state.")
-	t.unchecked = append(t.unchecked, "Earthquake, flood, the building on the platform, and the capacity of connectors and anchors.")
+	if len(t.in.Patches) > 0 {
+		t.remark(check.NotCounted, "Loads at a place: the surface between the joists is not checked for being pushed through. Lay a plate or a second layer under each.")
+	}
+	t.remark(check.NotCounted, "Posts that lean: without bracing they are held upright by cap and seat, as the makers of these state.")
+	t.remark(check.NotCounted, "Earthquake, flood, the building on the platform, and the capacity of connectors and anchors.")
+}
+
+// byOthers gathers what others must do: the work without which checks do not hold,
+// once with all its places, and the ground and the hangers.
+func (t *Trial) byOthers() {
+	places := map[string][]string{}
+	var needs []string
+	for _, c := range t.Checks {
+		if c.Holds() || c.Needs == "" {
+			continue
+		}
+		if places[c.Needs] == nil {
+			needs = append(needs, c.Needs)
+		}
+		place := c.What
+		if _, at, _, many := c.Repeated(); many {
+			place = at
+		}
+		if !slices.Contains(places[c.Needs], place) {
+			places[c.Needs] = append(places[c.Needs], place)
+		}
+	}
+	for _, need := range needs {
+		t.remark(check.ByOthers, strings.ToUpper(need[:1])+need[1:]+": "+strings.Join(places[need], ", ")+".")
+	}
+	if t.hung() {
+		t.remark(check.ByOthers, "Hangers: by their maker's table, for the reaction in the check of the joists' bearing.")
+	}
+	t.soilByOthers()
+}
+
+// soilByOthers says of ground that no table presumes a bearing of that what is
+// given was taken over, and whose matter it is.
+func (t *Trial) soilByOthers() {
+	site := t.job.Site
+	given := t.Words.Pressure(site.Soil.Bearing)
+	soil, ok := trade.FindSoil(site.Soil.Class)
+	switch {
+	case !ok || !soil.HasPresumed():
+		t.remark(check.ByOthers, fmt.Sprintf("The ground at every pier: the codes presume no bearing of such soil. The %s given are taken as given; an engineer must have tested it (IRC 2021 R401.4).", given))
+	case site.Soil.Bearing > soil.Presumed:
+		t.remark(check.NotCounted, fmt.Sprintf("Bearing of the soil: %s as given, more than the %s presumed of its class. It was taken as given; who tested it?", given, t.Words.Pressure(soil.Presumed)))
+	}
+	if site.Fill == "yes" {
+		t.remark(check.ByOthers, "Filled ground at every pier: no bearing is presumed on fill over 12 in deep; an engineer must have tested it (IRC 2021 R401.2, R401.4).")
+	}
+	if stone, usual := t.rules.StoneBearing, check.DefaultRules().StoneBearing; stone > usual {
+		t.remark(check.NotCounted, fmt.Sprintf("Pressure on the stone: %s as given, more than the usual %s. It was taken as given.", t.Words.Pressure(stone), t.Words.Pressure(usual)))
+	}
+	if use, ok := trade.FindUse(t.job.Platform.Use); ok {
+		if usual, err := measure.ParseStress(use.Load.Imperial); err == nil && t.job.Platform.FloorLoad < usual*0.995 {
+			t.remark(check.NotCounted, fmt.Sprintf("Floor load: %s as given, less than the %s of the use %s. The checks hold for what was given, not for the use.", t.Words.Pressure(t.job.Platform.FloorLoad), t.Words.Pressure(usual), use.Name))
+		}
+	}
+}
+
+// lost compares what the job says stands on the platform with what the piers
+// carry, added up here from the job's own figures and not from the loads that were
+// shared out: roof, snow and building by their plan, floor load by its area.
+func (t *Trial) lost() []string {
+	carried := func(kind loads.Case) float64 {
+		sum := 0.0
+		for i := range t.Lines {
+			for _, r := range t.Lines[i].Reactions[kind].Whole {
+				sum += r
+			}
+		}
+		return sum
+	}
+	j := t.job
+	floor := float64(j.Platform.Length.Times(j.Platform.Width))
+	stated := map[loads.Case]float64{loads.LiveCase: float64(j.Platform.FloorLoad) * floor}
+	for _, p := range j.Platform.Loads {
+		stated[loads.LiveCase] += float64(p.Load)
+	}
+	if b := j.Building; b != nil {
+		plan := floor
+		if eaves := b.Roof.Overhang; eaves > 0 {
+			plan = float64((j.Platform.Length + 2*eaves).Times(j.Platform.Width + 2*eaves))
+		}
+		stated[loads.BuildingCase] = float64(b.WeightMost)
+		stated[loads.SnowCase] = float64(j.Site.GroundSnow) * map[string]float64{"I": 0.8, "II": 1, "III": 1.1, "IV": 1.2}[t.rules.RiskCategory] * plan
+	}
+	var told []string
+	for kind := range loads.CaseCount {
+		want, there := stated[kind]
+		if have := carried(kind); there && math.Abs(have-want) > 0.01*want+10 {
+			told = append(told, fmt.Sprintf("The %s is %s by the job and %s at the piers: some of it was lost or counted twice on the way.", loads.CaseNames[kind], t.Words.Force(want), t.Words.Force(have)))
+		}
+	}
+	return told
 }

@@ -14,7 +14,7 @@ import (
 // tables list them, with the figures of each that only tables ask for.
 func (s *Strength) Sets() []figure.Set {
 	return []figure.Set{s.loadSet(), s.combinationSet(), s.pierLoadSet(), s.balanceSet(), s.tieSet(), s.pathSet(),
-		s.remedySet(), s.checkSet(), s.conventionSet(), s.valueSet(), s.uncheckedSet()}
+		s.remedySet(), s.checkSet(), s.conventionSet(), s.valueSet(), s.remarkSet()}
 }
 
 func (s *Strength) loadSet() figure.Set {
@@ -180,10 +180,12 @@ func (s *Strength) valueSet() figure.Set {
 	return set
 }
 
-func (s *Strength) uncheckedSet() figure.Set {
-	set := figure.Set{Name: "unchecked", Key: "unchecked"}
-	for i, what := range s.Unchecked {
-		set.Row(strconv.Itoa(i+1), what)
+func (s *Strength) remarkSet() figure.Set {
+	set := figure.Set{Name: "remarks", Key: "remark", Fields: []figure.Field{
+		{Key: "standing", Means: "standing of: %", Formula: "fails, by others, or not counted"},
+	}}
+	for i, r := range s.Remarks {
+		set.Row(strconv.Itoa(i+1), r.Words, measure.Word(r.Standing))
 	}
 	return set
 }

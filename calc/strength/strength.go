@@ -28,7 +28,7 @@ type Strength struct {
 	Joist, Beam  *Curves         // of the governing joist and beam line
 	Remedies     []check.Remedy  // changes that mend a failing frame, cheapest first
 	Rules        check.Rules
-	Unchecked    []string // what could not be checked, and why
+	Remarks      []check.Remark // what the checks do not settle, under one of three words
 
 	style    measure.Style
 	job      *job.Job
@@ -65,7 +65,15 @@ func Work(in Input) (*Strength, fault.List) {
 func (s *Strength) Worst() (check.Check, bool) { return check.Greatest(s.Checks) }
 
 // Failing returns how many checks fail.
-func (s *Strength) Failing() int { return check.Failing(s.Checks) }
+func (s *Strength) Failing() int {
+	n := check.Failing(s.Checks)
+	for _, r := range s.Remarks {
+		if r.Standing == check.Fails {
+			n++
+		}
+	}
+	return n
+}
 
 // Find returns the check with the id and whether there is one.
 func (s *Strength) Find(id string) (check.Check, bool) { return check.Find(s.Checks, id) }

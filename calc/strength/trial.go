@@ -47,9 +47,10 @@ type Trial struct {
 	standard          Standard
 	support           Support
 	joist, beam, post Member
+	rim               Member
 	joists, beams     []statics.Bar // that were looked at
 	anchorage         support.Anchorage
-	unchecked         []string
+	remarks           []check.Remark
 }
 
 // NewTrial returns a frame to check. Frames of one layout share the store.
@@ -101,7 +102,9 @@ func (t *Trial) Prepare() bool {
 		t.Faults.Join(faults)
 		return false
 	}
-	t.unchecked = append(t.unchecked, t.Loads.Unchecked...)
+	for _, words := range t.Loads.Unchecked {
+		t.remark(check.NotCounted, words)
+	}
 	t.combos, t.onPier = loads.Relevant(t.Loads.Present, false), loads.Relevant(t.Loads.Present, true)
 	var err error
 	if t.Floor, err = statics.Cross(t.frame, t.Loads, t.hung(), t.store); err != nil {
@@ -124,6 +127,9 @@ func (t *Trial) members() {
 	}
 	t.joist = member("joist", "frame.joists", f.Sections.Joist, t.widestBay() <= 24*measure.Inch && len(f.Joists) >= 3)
 	t.beam = member("beam", "frame.beams", f.Sections.Beam, f.Sections.Beam.Plies >= 3)
+	if len(f.Rims) > 0 {
+		t.rim = member("rim", "frame.rims", f.Sections.Rim, false)
+	}
 	t.post = member("post", "frame.posts", f.Sections.Post, false)
 }
 
@@ -138,10 +144,11 @@ func (t *Trial) widestBay() measure.Length {
 func (t *Trial) CheckFloor() {
 	surface := t.job.Platform.Surface
 	if surface.Kind == "panels" && surface.SpanRating <= 0 {
-		t.unchecked = append(t.unchecked, "Panels: no span rating was given; read it off the grade stamp.")
+		t.remark(check.NotCounted, "Panels: no span rating was given; read it off the grade stamp.")
 	}
 	t.Add(timber.Surface(surface, t.widestBay(), max(t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()), t.job.Building != nil)...)
-	if t.Enough() {
+	t.Add(t.oneBayPanels(), t.hungStub(), t.leastSeat(), t.outerPosts())
+	if t.Enough() || !t.hungEnds() {
 		return
 	}
 	if !t.Hasty {

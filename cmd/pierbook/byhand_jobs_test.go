@@ -38,7 +38,7 @@ var birchSlopeByHand = handJob{
 	length: 4800, width: 3600,
 	surface: 22, beam: 195, cap: 3,
 	joistWidth: 45, rimWidth: 45, joistSpacing: 400, between: true,
-	beamWidth: 95, inset: 200, lines: 3, perLine: 4, first: 47.5, last: 47.5,
+	beamWidth: 95, inset: 45, lines: 3, perLine: 4, first: 47.5, last: 47.5,
 	shortest: 80, longest: 700, clear: 50,
 	blockHeight: 150, seat: 140, base: 300,
 	leastStone: 150, mostStone: 350, margin: 100, embed: 40, aboveGrade: 20,

@@ -8,6 +8,7 @@ import (
 	"text/tabwriter"
 
 	"pierbook/calc"
+	"pierbook/calc/check"
 	"pierbook/calc/levelling"
 )
 
@@ -69,6 +70,11 @@ func checkOne(d *disk, pages *library, typed string, later bool, stdout, stderr 
 	for _, line := range lines {
 		fmt.Fprintf(stdout, "FAILS %s\n", line)
 	}
+	for _, r := range plan.Strength.Remarks {
+		if r.Standing != check.Fails {
+			fmt.Fprintf(stdout, "%s: %s\n", r.Standing, r.Words)
+		}
+	}
 	for _, r := range plan.Strength.Remedies {
 		if r.Mends {
 			fmt.Fprintf(stdout, "mends all checks: %s (%s): %s\n", r.Change, r.Words, r.Cost)
@@ -105,6 +111,9 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 		fmt.Fprintf(stdout, "  advice: %s\n", d.Sentence(p.Style))
 	}
 	for _, a := range p.Frame.Advice {
+		if a.Standing != "" {
+			continue // it stands among the remarks
+		}
 		fmt.Fprintf(stdout, "  advice: %s\n", a.Saying)
 	}
 	for _, a := range p.Alternatives() {
@@ -133,6 +142,11 @@ func failing(p *calc.Plan) []string {
 	}
 	if trouble := p.CutTrouble(); trouble != "" {
 		lines = append(lines, "timber: "+trouble)
+	}
+	for _, r := range p.Strength.Remarks {
+		if r.Standing == check.Fails {
+			lines = append(lines, r.Words)
+		}
 	}
 	for _, c := range p.Strength.Checks {
 		if c.Fails() {

@@ -14,6 +14,7 @@ import (
 	"sync"
 
 	"pierbook/calc"
+	"pierbook/calc/check"
 	"pierbook/calc/fault"
 	"pierbook/calc/job"
 	"pierbook/content"
@@ -67,7 +68,8 @@ type outcome struct {
 	bug    error    // what the program got wrong itself
 	failed []string // failing checks, in words
 	odd    []string // values out of the usual, in words
-	since  string   // that another version of the program made the issue before
+	open   []check.Remark
+	since  string // that another version of the program made the issue before
 	entry  layouts.Entry
 	done   bool
 }
@@ -230,7 +232,7 @@ func (m *making) bind(i int) (r outcome) {
 	if bound[markFile], err = own.text(); err != nil {
 		return outcome{err: err}
 	}
-	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), sheets: string(plan.Job.Progress())}
+	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), open: plan.Strength.Remarks, sheets: string(plan.Job.Progress())}
 	if before, by, other := plan.OtherProgram(); other {
 		r.since = fmt.Sprintf("%d figures changed since the issue before, which was made by version %s of this program; this one is %s: what changed may come from the program and not from the job", len(plan.Since.Changes), before, by)
 	}
@@ -284,6 +286,11 @@ func (m *making) report(r outcome, stdout, stderr io.Writer) bool {
 	}
 	for _, line := range r.odd {
 		fmt.Fprintf(stderr, "%s: odd: %s\n", r.folder, line)
+	}
+	for _, remark := range r.open {
+		if remark.Standing != check.Fails {
+			fmt.Fprintf(stdout, "  %s: %s\n", remark.Standing, remark.Words)
+		}
 	}
 	return len(r.failed) == 0
 }
