@@ -146,7 +146,7 @@ func TestTheSumOnPaperIsThePostOfTheSecondIssue(t *testing.T) {
 					printed := printedAs(t, second, "line."+pier.Name[:1]+".post_number")
 					paper := printed + reading[pier.Name] - bench
 					assert.Equal(t, paper, printedAs(t, second, "pier."+pier.Name+".post"), pier.Name)
-					assert.Equal(t, paper, second.Heights.Posts[i].Wanted.RoundTo(second.Job.Mark()), "as the saw is set")
+					assert.Equal(t, paper, second.Heights.Posts[i].Length().RoundTo(second.Job.Mark()), "as the saw is set")
 				}
 			})
 		})

@@ -10,7 +10,7 @@ import (
 // Earthwork is what the holes take and give. Stone, Spoil and Odds are nil while
 // no hole is known.
 type Earthwork struct {
-	Stone *Stone
+	Stone *StoneTakeoff
 	Spoil *Spoil
 	Odds  *StoneOdds // nil as well when too few probes differ to say anything of chance
 
@@ -18,7 +18,7 @@ type Earthwork struct {
 }
 
 // Work adds up the holes of the piers.
-func Work(j *job.Job, f *frame.Frame, ground *terrain.Ground, piers []heights.Pier) *Earthwork {
+func Work(j *job.Job, f *frame.Frame, ground *terrain.Ground, piers []heights.PierHeights) *Earthwork {
 	e := &Earthwork{}
 	if len(piers) == 0 || piers[0].Hole == nil {
 		return e

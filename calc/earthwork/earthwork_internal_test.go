@@ -61,7 +61,7 @@ func TestPublishedGridVolumes(t *testing.T) {
 	cases := earthwork(t)
 	for _, id := range []string{"GRID-01", "GRID-03"} {
 		e := cases[id]
-		grid := Grid{AlongX: measure.FromMetres(e.in("spacing")), AlongY: measure.FromMetres(e.in("spacing"))}
+		grid := HeightGrid{AlongX: measure.FromMetres(e.in("spacing")), AlongY: measure.FromMetres(e.in("spacing"))}
 		for _, row := range e.Inputs["heights"].([]any) {
 			var heights []measure.Length
 			for _, h := range numbers(row) {
@@ -189,7 +189,7 @@ func TestSoilPutBackTakesMoreThanItsRoom(t *testing.T) {
 	j := &job.Job{}
 	j.Block.Base, j.Block.Height, j.Stone.Margin, j.Stone.BesideBlock = 12*measure.Inch, 8*measure.Inch, 4*measure.Inch, "soil"
 	j.Site.Soil = job.Soil{Swell: 1.5, Packed: 0.8}
-	s := spoilOf(j, []heights.Pier{{Hole: &heights.Hole{Dig: 10 * measure.Inch, Stone: 4 * measure.Inch}}})
+	s := spoilOf(j, []heights.PierHeights{{Hole: &heights.Hole{Dig: 10 * measure.Inch, Stone: 4 * measure.Inch}}})
 	cubicInch := float64(measure.CubicFoot) / 1728
 	assert.InDelta(t, 4000-256*6/0.8, float64(s.Bank)/cubicInch, 1e-6)
 	assert.InDelta(t, 1.5*(4000-256*6/0.8), float64(s.Loose)/cubicInch, 1e-6)
@@ -238,7 +238,7 @@ func TestPublishedStoneOrder(t *testing.T) {
 		Loose:   measure.Ratio(e.in("compacted_lb_yd3") / e.in("loose_lb_yd3")),
 		Density: measure.Density(e.in("compacted_lb_yd3")) * measure.Density(measure.Pound) / measure.Density(measure.CubicYard)}
 	j.Stone.LooseDensity = measure.Density(e.in("loose_lb_yd3")) * measure.Density(measure.Pound) / measure.Density(measure.CubicYard)
-	piers := make([]heights.Pier, int(e.in("pits")))
+	piers := make([]heights.PierHeights, int(e.in("pits")))
 	for i := range piers {
 		piers[i].Hole = &heights.Hole{Dig: 10 * measure.Inch, Stone: measure.Inch.Scale(e.in("thickness_in"))}
 	}
@@ -328,13 +328,13 @@ func TestPublishedOrderOfNinePiers(t *testing.T) {
 	inch := measure.Inch.Scale
 	side := numbers(e.Inputs["pit_plan_in"])[0]
 	probes := map[string]job.Probe{}
-	var piers []heights.Pier
+	var piers []heights.PierHeights
 	add := func(bed float64, probed bool) {
 		name := fmt.Sprintf("A%d", len(piers)+1)
 		if probed {
 			probes[name] = job.Probe{}
 		}
-		piers = append(piers, heights.Pier{Name: name, Hole: &heights.Hole{Stone: inch(bed), Bounds: heights.Bounds{StoneMost: inch(12)}}})
+		piers = append(piers, heights.PierHeights{Name: name, Hole: &heights.Hole{Stone: inch(bed), Bounds: heights.Bounds{StoneMost: inch(12)}}})
 	}
 	for _, bed := range numbers(e.Inputs["probed_thickness"]) {
 		add(bed, true)
@@ -345,7 +345,7 @@ func TestPublishedOrderOfNinePiers(t *testing.T) {
 	yards, tons := numbers(e.Result["compacted_yd3"]), numbers(e.Result["tons"])
 	// The case weighs the compacted stone: 3700 lb a yard.
 	density := 3700 * measure.Density(measure.Pound) / measure.Density(measure.CubicYard)
-	odds := oddsOf(&job.Job{Ground: job.Ground{Probes: probes}, Stone: job.Stone{Loose: 1, LooseDensity: density}}, &Stone{Side: inch(side)}, piers)
+	odds := oddsOf(&job.Job{Ground: job.Ground{Probes: probes}, Stone: job.Stone{Loose: 1, LooseDensity: density}}, &StoneTakeoff{Side: inch(side)}, piers)
 	require.NotNil(t, odds)
 	for i, o := range []StoneOrder{odds.Even, odds.NineInTen} {
 		assert.InDelta(t, yards[i], float64(o.Compacted/measure.CubicYard), e.Tolerance, e.Source)

@@ -12,7 +12,7 @@ import (
 
 // Figures returns every figure of the stone and the spoil. The keys are the same
 // whatever is known: what has no value yet has none, and prints as a blank.
-func (e *Earthwork) Figures(j *job.Job, ground *terrain.Ground, piers []heights.Pier) []figure.Figure {
+func (e *Earthwork) Figures(j *job.Job, ground *terrain.Ground, piers []heights.PierHeights) []figure.Figure {
 	l := &ledger{Ledger: figure.Ledger{Style: j.Style()}, job: j, ground: ground}
 	for i, p := range piers {
 		l.pier(e.Stone, i, p)
@@ -31,7 +31,7 @@ type ledger struct {
 }
 
 // pier adds the stone of one pier as it is tipped and tamped.
-func (l *ledger) pier(s *Stone, i int, p heights.Pier) {
+func (l *ledger) pier(s *StoneTakeoff, i int, p heights.PierHeights) {
 	key := func(what string) string { return "pier." + p.Name + "." + what }
 	if s == nil {
 		l.Blank(key("stone_loose"), "stone as tipped at "+p.Name, key("layers"), "layers of stone at "+p.Name,
@@ -52,7 +52,7 @@ func (l *ledger) pier(s *Stone, i int, p heights.Pier) {
 }
 
 // stone adds what the beds take and what to order.
-func (l *ledger) stone(s *Stone) {
+func (l *ledger) stone(s *StoneTakeoff) {
 	side := sideOf(l.job)
 	l.Add(figure.Figure{Key: "hole.side", Means: "side of the square hole", Value: side, Formula: "side = block + 2 × margin",
 		Working: l.Sum(side, figure.Plus(l.job.Block.Base), figure.Plus(2*l.job.Stone.Margin)), From: []string{"block.base", "stone.margin"}})
@@ -84,7 +84,7 @@ func (l *ledger) stone(s *Stone) {
 		Formula: "stone as tipped ÷ layers, the thickest of all holes", Working: fmt.Sprintf("%s, %s at most", l.Print(s.Layer), l.Print(s.LayerAtMost)), From: []string{"stone.layer_at_most"}})
 }
 
-func (l *ledger) trips(s *Stone) {
+func (l *ledger) trips(s *StoneTakeoff) {
 	if l.job.Yard.Payload <= 0 {
 		l.Blank("stone.trips", "trips for the stone")
 		return
@@ -94,7 +94,7 @@ func (l *ledger) trips(s *Stone) {
 }
 
 // spoil adds what the digging leaves over.
-func (l *ledger) spoil(s *Spoil, piers []heights.Pier) {
+func (l *ledger) spoil(s *Spoil, piers []heights.PierHeights) {
 	if s == nil {
 		l.Blank("spoil.bank", "soil left over, as it lay in the ground", "spoil.loose", "loose soil to place elsewhere", "spoil.packed", "the same soil trodden down", "spoil.heap", "side of the heap of soil",
 			"spoil.level", "height over the bench mark's datum to which the soil fills the low side under the frame", "spoil.deep", "depth of that soil at the lowest place")

@@ -28,7 +28,7 @@ type StoneOrder struct {
 // when it cannot be honest: with no pier left to foresee, with fewer than two
 // probes, or with probes that all give the same bed. What one bed can be is
 // capped by the least and the most stone.
-func oddsOf(j *job.Job, stone *Stone, piers []heights.Pier) *StoneOdds {
+func oddsOf(j *job.Job, stone *StoneTakeoff, piers []heights.PierHeights) *StoneOdds {
 	probed, known, unknown, most := beds(j, piers)
 	sample := SampleOf(probed)
 	if unknown == 0 || !sample.Honest() {
@@ -61,7 +61,7 @@ func oddsOf(j *job.Job, stone *Stone, piers []heights.Pier) *StoneOdds {
 
 // beds returns the beds of the piers that were probed or dug, their sum, how
 // many piers were not, and the most that those can take, all in metres.
-func beds(j *job.Job, piers []heights.Pier) (probed []float64, known float64, unknown int, most float64) {
+func beds(j *job.Job, piers []heights.PierHeights) (probed []float64, known float64, unknown int, most float64) {
 	for _, p := range piers {
 		_, bar := j.Ground.Probes[p.Name]
 		if _, dug := j.Measured.Holes[p.Name]; bar || dug {

@@ -29,7 +29,7 @@ type Spoil struct {
 //	loose = bank × swell          packed volume = bank × packed
 //
 // The heap is a square pyramid with slopes of 1 up in 1.5 out: side³ / 9.
-func spoilOf(j *job.Job, piers []heights.Pier) *Spoil {
+func spoilOf(j *job.Job, piers []heights.PierHeights) *Spoil {
 	s := &Spoil{}
 	packed := 1 / float64(j.Site.Soil.Packed)
 	side := sideOf(j)
@@ -53,7 +53,7 @@ func (s *Spoil) loosen(soil job.Soil) {
 
 // spread finds the height up to which the packed soil fills the low side of the
 // ground under the frame, no higher than its highest place.
-func (s *Spoil) spread(grid Grid, lowest, highest measure.Length) {
+func (s *Spoil) spread(grid HeightGrid, lowest, highest measure.Length) {
 	low, high := lowest, highest
 	for high-low > 10*measure.Micrometre {
 		middle := low + (high-low)/2
@@ -68,9 +68,9 @@ func (s *Spoil) spread(grid Grid, lowest, highest measure.Length) {
 
 // gridUnder returns the ground under the frame on a grid, with its lowest and
 // highest height.
-func gridUnder(f *frame.Frame, ground *terrain.Ground) (grid Grid, low, high measure.Length) {
+func gridUnder(f *frame.Frame, ground *terrain.Ground) (grid HeightGrid, low, high measure.Length) {
 	const steps = 8
-	grid = Grid{AlongX: f.Length.Part(1, steps), AlongY: f.Width.Part(1, steps)}
+	grid = HeightGrid{AlongX: f.Length.Part(1, steps), AlongY: f.Width.Part(1, steps)}
 	for k := 0; k <= steps; k++ {
 		row := make([]measure.Length, steps+1)
 		for i := range row {

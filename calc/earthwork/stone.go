@@ -8,9 +8,9 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Stone is what the beds take, and the ring beside the sunk blocks when the job
+// StoneTakeoff is what the beds take, and the ring beside the sunk blocks when the job
 // fills it with stone.
-type Stone struct {
+type StoneTakeoff struct {
 	Side               measure.Length // of the square hole
 	Beds               measure.Volume // compacted
 	Beside             measure.Volume // compacted, beside and over the blocks; 0 when soil goes back there
@@ -62,8 +62,8 @@ type PierStone struct {
 //	beside    = (side² − base²) × cover        the block no lower than the cover; above a lower block the whole square
 //	loose     = compacted × loose factor
 //	order     = loose × (1 + waste), up to whole sold units
-func stoneOf(j *job.Job, piers []heights.Pier) *Stone {
-	s := &Stone{Side: sideOf(j), LayerAtMost: j.Stone.LayerAtMost}
+func stoneOf(j *job.Job, piers []heights.PierHeights) *StoneTakeoff {
+	s := &StoneTakeoff{Side: sideOf(j), LayerAtMost: j.Stone.LayerAtMost}
 	for _, p := range piers {
 		bed := s.Side.Times(s.Side).Deep(p.Hole.Stone)
 		beside := measure.Volume(0)

@@ -20,15 +20,15 @@ func Pit(long, wide, deep measure.Length, slope float64) measure.Volume {
 	return Prismoid(at(0), at(0.5), at(1), deep)
 }
 
-// Grid is ground on a square or oblong grid: heights by row, all rows equally long.
-type Grid struct {
+// HeightGrid is ground on a square or oblong grid: heights by row, all rows equally long.
+type HeightGrid struct {
 	AlongX, AlongY measure.Length // spacing within a row, and between rows
 	Heights        [][]measure.Length
 }
 
 // Net returns the volume above a level less that below it, each cell at the mean
 // of its four corners.
-func (g Grid) Net(level measure.Length) measure.Volume {
+func (g HeightGrid) Net(level measure.Length) measure.Volume {
 	cell := g.AlongX.Times(g.AlongY)
 	var sum measure.Volume
 	g.cells(func(a, b, c, d measure.Length) {
@@ -40,7 +40,7 @@ func (g Grid) Net(level measure.Length) measure.Volume {
 // CutAndFill returns the volume above a level and the room below it. Each cell
 // is two triangles, parted from the second node of its first row to the first of
 // its next, and the line where cut turns to fill is followed exactly.
-func (g Grid) CutAndFill(level measure.Length) (cut, fill measure.Volume) {
+func (g HeightGrid) CutAndFill(level measure.Length) (cut, fill measure.Volume) {
 	half := float64(g.AlongX.Times(g.AlongY)) / 2
 	g.cells(func(a, b, c, d measure.Length) {
 		for _, corners := range [2][3]measure.Length{{a, b, c}, {b, d, c}} {
@@ -55,7 +55,7 @@ func (g Grid) CutAndFill(level measure.Length) (cut, fill measure.Volume) {
 
 // cells calls each with the corners of every cell: two of its first row, two of
 // the next.
-func (g Grid) cells(each func(a, b, c, d measure.Length)) {
+func (g HeightGrid) cells(each func(a, b, c, d measure.Length)) {
 	for i := range len(g.Heights) - 1 {
 		for k := range len(g.Heights[i]) - 1 {
 			each(g.Heights[i][k], g.Heights[i][k+1], g.Heights[i+1][k], g.Heights[i+1][k+1])

@@ -63,7 +63,7 @@ func Work(t T, j *job.Job, f *frame.Frame) *Worked {
 }
 
 // Pier returns a pier of the job; a test that asks for another stops.
-func Pier(t T, w *Worked, name string) heights.Pier {
+func Pier(t T, w *Worked, name string) heights.PierHeights {
 	p, ok := w.Pier(name)
 	if !ok {
 		t.Errorf("no pier %s", name)

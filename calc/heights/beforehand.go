@@ -29,41 +29,41 @@ type MetAt struct {
 // cover that the shortest post asks for,
 //
 //	bed  = depth − low          lift = lowest floor with the hole ending at depth − floor
-func (g *Heights) Beforehand(step measure.Length, rows int) []Beforehand {
-	if g.Floor == nil {
+func (h *Heights) Beforehand(step measure.Length, rows int) []Beforehand {
+	if h.Floor == nil {
 		return nil
 	}
 	var list []Beforehand
-	for i, p := range g.places {
+	for i, p := range h.places {
 		if p.seat != nil {
 			continue
 		}
-		hole := g.Piers[i].Hole
-		b := Beforehand{Pier: p.name, Shallowest: hole.Least, Move: g.mayShift(i, step)}
+		hole := h.Piers[i].Hole
+		b := Beforehand{Pier: p.name, Shallowest: hole.Least, Move: h.mayShift(i, step)}
 		for n := 1; n <= rows; n++ {
 			depth := hole.Least - measure.Length(n)*step
 			if depth <= 0 {
 				break
 			}
-			b.Rows = append(b.Rows, g.metAt(p, depth))
+			b.Rows = append(b.Rows, h.metAt(p, depth))
 		}
 		list = append(list, b)
 	}
 	return list
 }
 
-func (g *Heights) metAt(p place, depth measure.Length) MetAt {
-	bounds := g.terms.bounds(p)
+func (h *Heights) metAt(p place, depth measure.Length) MetAt {
+	bounds := h.terms.bounds(p)
 	row := MetAt{Depth: depth, UnderRule: depth < bounds.DigRule}
-	low := max(bounds.CoverLeast, bounds.Ground+bounds.SeatHeight-(g.Floor.Height-p.buildUp-g.terms.Shortest))
+	low := max(bounds.CoverLeast, bounds.Ground+bounds.SeatHeight-(h.Floor.Height-p.buildUp-h.terms.Shortest))
 	if bed := depth - low; bed > 0 {
 		row.Bed, row.Thin = &bed, bed < bounds.StoneLeast
 	}
 	bounds.DigMost, bounds.DigMostBy = depth, Rock
 	if !row.UnderRule && depth-bounds.StoneLeast >= bounds.CoverLeast {
 		seat, _ := bounds.LowestSeat()
-		lift := p.buildUp + seat + g.terms.Shortest - g.Floor.Height
-		if lift > 0 && g.Floor.Height+lift <= g.terms.ceiling(unsettled(g.places)).Floor {
+		lift := p.buildUp + seat + h.terms.Shortest - h.Floor.Height
+		if lift > 0 && h.Floor.Height+lift <= h.terms.ceiling(unsettled(h.places)).Floor {
 			row.LiftFloor = &lift
 		}
 	}

@@ -50,10 +50,10 @@ type place struct {
 }
 
 // planned returns the piers as they stood before anything was measured on them.
-func (g *Heights) planned(j *job.Job) []place {
-	list := make([]place, len(g.Piers))
-	for i, p := range g.Piers {
-		list[i] = place{name: p.Name, ground: p.Level.Height, buildUp: g.terms.BuildUp, exception: j.Piers[p.Name]}
+func (h *Heights) planned(j *job.Job) []place {
+	list := make([]place, len(h.Piers))
+	for i, p := range h.Piers {
+		list[i] = place{name: p.Name, ground: p.Level.Height, buildUp: h.terms.BuildUp, exception: j.Piers[p.Name]}
 		if probe, probed := j.Ground.Probes[p.Name]; probed {
 			list[i].probe = &probe
 		}

@@ -15,21 +15,21 @@ type ShortChance struct {
 // frame. The error of an estimate is taken as normal.
 //
 //	as planned = P(error > post − shortest)      at all = P(error > floor − lowest floor of this pier)
-func (g *Heights) ShortChances() []ShortChance {
-	if g.Floor == nil {
+func (h *Heights) ShortChances() []ShortChance {
+	if h.Floor == nil {
 		return nil
 	}
 	var list []ShortChance
-	for i, p := range g.Piers {
-		if p.Level.Read || p.Level.Error <= 0 || g.places[i].seat != nil {
+	for i, p := range h.Piers {
+		if p.Level.Read || p.Level.Error <= 0 || h.places[i].seat != nil {
 			continue
 		}
-		demand := g.demandOf(i)
+		demand := h.demandOf(i)
 		spread := float64(p.Level.Error)
 		list = append(list, ShortChance{
 			Pier:      p.Name,
-			AsPlanned: measure.Percent(below(-float64(p.Hole.Post-g.terms.Shortest) / spread)),
-			AtAll:     measure.Percent(below(-float64(g.Floor.Height-demand) / spread)),
+			AsPlanned: measure.Percent(below(-float64(p.Hole.Post-h.terms.Shortest) / spread)),
+			AtAll:     measure.Percent(below(-float64(h.Floor.Height-demand) / spread)),
 			Safe:      demand + p.Level.Error.Scale(nineInTen),
 		})
 	}
@@ -38,18 +38,18 @@ func (g *Heights) ShortChances() []ShortChance {
 
 // SafeFloor returns the floor that is high enough, nine times in ten at each
 // estimated pier, and for certain at those that were read.
-func (g *Heights) SafeFloor() measure.Length {
-	if g.Floor == nil {
+func (h *Heights) SafeFloor() measure.Length {
+	if h.Floor == nil {
 		return 0
 	}
-	floor := g.Floor.Lowest
-	for _, chance := range g.ShortChances() {
+	floor := h.Floor.Lowest
+	for _, chance := range h.ShortChances() {
 		floor = max(floor, chance.Safe)
 	}
-	return floor.RoundUpTo(g.terms.RoundUp)
+	return floor.RoundUpTo(h.terms.RoundUp)
 }
 
 // demandOf returns the lowest floor that one pier allows.
-func (g *Heights) demandOf(i int) measure.Length {
-	return g.terms.demands(g.places[i:i+1], nil)[0].Floor
+func (h *Heights) demandOf(i int) measure.Length {
+	return h.terms.demands(h.places[i:i+1], nil)[0].Floor
 }

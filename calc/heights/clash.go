@@ -25,11 +25,11 @@ type Clash struct {
 	Low    Demand         // the pier that keeps it down; the same pier when it contradicts itself
 	Wanted measure.Length // the floor that was tried
 	Amount measure.Length // by how much they miss each other
-	Ways   []Way          // each of them alone would free the heights
+	Ways   []Loosening    // each of them alone would free the heights
 }
 
-// Way is a single change that would free the heights.
-type Way struct {
+// Loosening is a single change that would free the heights.
+type Loosening struct {
 	Path  string         // key of the job to change
 	Means string         // what it is, in words
 	From  measure.Length // as it is
@@ -37,7 +37,7 @@ type Way struct {
 }
 
 // contradiction looks for a pier that cannot be met whatever the floor.
-func (t terms) contradiction(places []place, inside []terrain.Spot) *Clash {
+func (t terms) contradiction(places []place, inside []terrain.SpotHeight) *Clash {
 	worst, lacks := -1, measure.Length(0)
 	for i, p := range places {
 		if l := t.bounds(p).Lacks(); l > lacks && p.seat == nil {
@@ -62,7 +62,7 @@ func (t terms) contradiction(places []place, inside []terrain.Spot) *Clash {
 }
 
 // clash names what stands in the way of the floor tried.
-func (t terms) clash(f *Floor, ceiling Demand, places []place, inside []terrain.Spot) *Clash {
+func (t terms) clash(f *ChosenFloor, ceiling Demand, places []place, inside []terrain.SpotHeight) *Clash {
 	c := &Clash{High: f.Governs, Low: ceiling, Wanted: f.Height}
 	switch {
 	case f.Lowest > f.Highest:

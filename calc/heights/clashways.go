@@ -38,10 +38,10 @@ const farthestWay = 10 * measure.Metre
 // time, and keeps those that do with the least change that does. Each is put to
 // the test on the whole site, rounding up included, so that a way which only
 // uncovers the next limit is not offered.
-func (t terms) ways(c *Clash, places []place, inside []terrain.Spot) []Way {
+func (t terms) ways(c *Clash, places []place, inside []terrain.SpotHeight) []Loosening {
 	ways := t.floorWays(c, places, inside)
 	for _, l := range levers {
-		way := Way{Path: l.path, Means: l.means, From: *l.length(&t)}
+		way := Loosening{Path: l.path, Means: l.means, From: *l.length(&t)}
 		to, frees := t.leastChange(way.From, l.grows, func(to measure.Length) bool {
 			changed := t
 			*l.length(&changed) = to
@@ -77,9 +77,9 @@ func (t terms) leastChange(from measure.Length, grows bool, frees func(measure.L
 
 // floorWays tries another height for a floor that was given; for one that was
 // not, no rounding, and the height that could be given in its place.
-func (t terms) floorWays(c *Clash, places []place, inside []terrain.Spot) []Way {
+func (t terms) floorWays(c *Clash, places []place, inside []terrain.SpotHeight) []Loosening {
 	given := t
-	height := Way{Path: "platform.floor.height", Means: "height of the floor", From: c.Wanted}
+	height := Loosening{Path: "platform.floor.height", Means: "height of the floor", From: c.Wanted}
 	given.Given = &height.To
 	if t.Given != nil {
 		height.To = c.towards(*t.Given, t.Mark)
@@ -88,16 +88,16 @@ func (t terms) floorWays(c *Clash, places []place, inside []terrain.Spot) []Way 
 	exact := t
 	exact.RoundUp = 0
 	height.To = t.demands(places, inside)[0].Floor.RoundUpTo(t.Mark)
-	return append(exact.thatMeet(places, inside, Way{Path: "platform.floor.round_up", Means: "rounding of the floor", From: t.RoundUp}),
+	return append(exact.thatMeet(places, inside, Loosening{Path: "platform.floor.round_up", Means: "rounding of the floor", From: t.RoundUp}),
 		given.thatMeet(places, inside, height)...)
 }
 
 // thatMeet returns the way when the terms with it are met.
-func (t terms) thatMeet(places []place, inside []terrain.Spot, way Way) []Way {
+func (t terms) thatMeet(places []place, inside []terrain.SpotHeight, way Loosening) []Loosening {
 	if !t.meets(places, inside) {
 		return nil
 	}
-	return []Way{way}
+	return []Loosening{way}
 }
 
 // towards returns the mark that a floor which was given would have to move to.
@@ -113,7 +113,7 @@ func (c *Clash) towards(given, mark measure.Length) measure.Length {
 
 // thinnerBed offers a thinner bed at the one pier that keeps the floor up, when
 // it is rock that does: everywhere else the bed spreads the load.
-func (t terms) thinnerBed(c *Clash, places []place, inside []terrain.Spot) []Way {
+func (t terms) thinnerBed(c *Clash, places []place, inside []terrain.SpotHeight) []Loosening {
 	i := slices.IndexFunc(places, func(p place) bool { return p.name == c.High.Name })
 	if i < 0 || c.High.Limit != Rock {
 		return nil
@@ -127,5 +127,5 @@ func (t terms) thinnerBed(c *Clash, places []place, inside []terrain.Spot) []Way
 	if !frees {
 		return nil
 	}
-	return []Way{{Path: "piers." + c.High.Name + ".bed", Means: "bed under " + c.High.Name, From: from, To: to}}
+	return []Loosening{{Path: "piers." + c.High.Name + ".bed", Means: "bed under " + c.High.Name, From: from, To: to}}
 }

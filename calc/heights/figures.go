@@ -7,16 +7,16 @@ import (
 
 // Figures returns every figure of the heights. The keys are the same whatever is
 // known: what has no value yet has none, and prints as a blank.
-func (g *Heights) Figures(j *job.Job) []figure.Figure {
+func (h *Heights) Figures(j *job.Job) []figure.Figure {
 	l := &ledger{Ledger: figure.Ledger{Style: j.Style()}, job: j}
-	l.floor(g)
-	l.posts(g)
-	for i := range g.Piers {
-		l.pier(g, i)
+	l.floor(h)
+	l.posts(h)
+	for i := range h.Piers {
+		l.pier(h, i)
 	}
-	l.clash(g)
-	l.outlook(g)
-	l.measured(g)
+	l.clash(h)
+	l.outlook(h)
+	l.measured(h)
 	return l.Figures
 }
 

@@ -8,26 +8,26 @@ import (
 )
 
 // built adds the finished floor as it was read, and how level it came out.
-func (l *ledger) built(g *Heights) {
+func (l *ledger) built(h *Heights) {
 	var read []string
-	for _, p := range g.Piers {
+	for _, p := range h.Piers {
 		key := "pier." + p.Name + ".finished"
 		means := []string{key + "_reading", "reading on the finished floor over " + p.Name, key, "height of the finished floor over " + p.Name, key + "_over", "finished floor over the plan, over " + p.Name}
-		if point, ok := g.AsBuilt.point(p.Name); ok {
-			l.builtPoint(g.AsBuilt, point, means)
+		if point, ok := h.AsBuilt.point(p.Name); ok {
+			l.builtPoint(h.AsBuilt, point, means)
 			read = append(read, key)
 		} else {
 			l.Blank(means...)
 		}
 	}
-	if g.AsBuilt == nil {
+	if h.AsBuilt == nil {
 		l.Blank("built.range", "highest less lowest point of the finished floor", "built.high", "highest point of the finished floor", "built.low", "lowest point of the finished floor",
 			"built.step", "greatest step between neighbours")
 		l.builtPlane(nil, nil)
 		return
 	}
-	l.builtRange(g.AsBuilt, read)
-	l.builtPlane(g.AsBuilt, read)
+	l.builtRange(h.AsBuilt, read)
+	l.builtPlane(h.AsBuilt, read)
 }
 
 // point returns the reading over a pier and whether there is one.

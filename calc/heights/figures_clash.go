@@ -10,14 +10,14 @@ import (
 
 // clash adds what stands in the way of any floor; all its keys are blank when
 // nothing does.
-func (l *ledger) clash(g *Heights) {
-	c := g.Clash
+func (l *ledger) clash(h *Heights) {
+	c := h.Clash
 	if c == nil {
 		l.Blank("clash.kind", "what clashes", "clash.high", "the pier that keeps the floor up", "clash.low", "the pier that keeps the floor down", "clash.amount", "by how much they miss each other")
 		return
 	}
 	l.Word("clash.kind", "what clashes", string(c.Kind), nil)
-	l.Word("clash.high", "the pier that keeps the floor up", c.High.Name, g.demandKeys(c.High))
+	l.Word("clash.high", "the pier that keeps the floor up", c.High.Name, h.demandKeys(c.High))
 	l.Word("clash.low", "the pier that keeps the floor down", c.Low.Name, []string{terrain.LevelKey(c.Low.Name)})
 	l.Add(figure.Figure{Key: "clash.amount", Means: "by how much they miss each other", Value: c.Amount, Rounding: measure.Up,
 		Formula: "lowest floor at the one − highest floor at the other, or what the floor tried misses of either", Working: l.clashWorking(c),

@@ -11,20 +11,20 @@ import (
 )
 
 // floor adds the height of the floor and what governs it.
-func (l *ledger) floor(g *Heights) {
-	if g.Floor == nil {
-		l.noFloor(g)
+func (l *ledger) floor(h *Heights) {
+	if h.Floor == nil {
+		l.noFloor(h)
 		return
 	}
-	f := g.Floor
-	demand := g.demandKeys(f.Governs)
+	f := h.Floor
+	demand := h.demandKeys(f.Governs)
 	switch {
 	case f.Given:
 		l.Add(l.job.Figure("floor.height", "top of the floor", "platform.floor.height", f.Height))
 	default:
 		l.Add(figure.Figure{Key: "floor.height", Means: "top of the floor", Value: f.Height,
 			Formula: "floor = build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance), rounded up",
-			Working: l.floorWorking(g), From: append([]string{"floor.lowest"}, demand...)})
+			Working: l.floorWorking(h), From: append([]string{"floor.lowest"}, demand...)})
 	}
 	l.Add(figure.Figure{Key: "floor.lowest", Means: "lowest floor the ground allows", Value: f.Lowest, Rounding: measure.Up,
 		Formula: "build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance)",
@@ -34,18 +34,18 @@ func (l *ledger) floor(g *Heights) {
 	l.Word("floor.governed_by", "the pier that keeps the floor from being lower", f.Governs.Name, []string{"floor.lowest"})
 	l.Word("floor.limit", "the limit that keeps the floor from being lower", string(f.Governs.Limit), []string{"floor.lowest"})
 	l.Word("floor.runner_up", "the pier that comes next", f.RunnerUp.Name, []string{"floor.lowest"})
-	low, _ := g.ground.Under()
+	low, _ := h.ground.Under()
 	l.Add(figure.Figure{Key: "floor.above_lowest_ground", Means: "floor over the lowest ground under it", Value: f.Height - low,
 		Formula: "floor − lowest ground", Working: l.Sum(f.Height-low, figure.Plus(f.Height), figure.Minus(low)), From: []string{"floor.height", "ground.low"}})
-	l.Add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
-		Formula: "build-up", Working: l.Print(g.terms.BuildUp), From: []string{"build_up"}})
+	l.Add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: h.terms.BuildUp,
+		Formula: "build-up", Working: l.Print(h.terms.BuildUp), From: []string{"build_up"}})
 	l.Add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: f.PostTops, Formula: "post tops = floor − build-up",
-		Working: l.Sum(f.PostTops, figure.Plus(f.Height), figure.Minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
+		Working: l.Sum(f.PostTops, figure.Plus(f.Height), figure.Minus(h.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
 }
 
-func (l *ledger) noFloor(g *Heights) {
-	if g.terms.Given != nil {
-		l.Add(l.job.Figure("floor.height", "top of the floor", "platform.floor.height", *g.terms.Given))
+func (l *ledger) noFloor(h *Heights) {
+	if h.terms.Given != nil {
+		l.Add(l.job.Figure("floor.height", "top of the floor", "platform.floor.height", *h.terms.Given))
 	} else {
 		l.Blank("floor.height", "top of the floor")
 	}
@@ -53,20 +53,20 @@ func (l *ledger) noFloor(g *Heights) {
 		"floor.governed_by", "the pier that keeps the floor from being lower",
 		"floor.limit", "the limit that keeps the floor from being lower", "floor.runner_up", "the pier that comes next",
 		"floor.above_lowest_ground", "floor over the lowest ground under it")
-	l.Add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: g.terms.BuildUp,
-		Formula: "build-up", Working: l.Print(g.terms.BuildUp), From: []string{"build_up"}})
-	if g.Posts == nil {
+	l.Add(figure.Figure{Key: "post_tops.below_floor", Means: "tops of the posts below the floor", Value: h.terms.BuildUp,
+		Formula: "build-up", Working: l.Print(h.terms.BuildUp), From: []string{"build_up"}})
+	if h.Posts == nil {
 		l.Blank("post_tops.height", "tops of all posts")
 		return
 	}
-	tops := *g.terms.Given - g.terms.BuildUp
+	tops := *h.terms.Given - h.terms.BuildUp
 	l.Add(figure.Figure{Key: "post_tops.height", Means: "tops of all posts", Value: tops, Formula: "post tops = floor − build-up",
-		Working: l.Sum(tops, figure.Plus(*g.terms.Given), figure.Minus(g.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
+		Working: l.Sum(tops, figure.Plus(*h.terms.Given), figure.Minus(h.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
 }
 
 // floorWorking prints how the governing place makes the floor.
-func (l *ledger) floorWorking(g *Heights) string {
-	f, t := g.Floor, g.terms
+func (l *ledger) floorWorking(h *Heights) string {
+	f, t := h.Floor, h.terms
 	var working string
 	if f.Governs.Limit == BeamClearance {
 		working = l.Sum(f.Lowest, figure.Plus(t.BuildUp), figure.Plus(f.Lowest-t.BuildUp-t.Clear), figure.Plus(t.Clear))
@@ -81,9 +81,9 @@ func (l *ledger) floorWorking(g *Heights) string {
 }
 
 // demandKeys returns the keys of what makes a place's lowest floor.
-func (g *Heights) demandKeys(d Demand) []string {
+func (h *Heights) demandKeys(d Demand) []string {
 	keys := []string{"build_up"}
-	if _, pier := g.Pier(d.Name); pier {
+	if _, pier := h.Pier(d.Name); pier {
 		keys = append(keys, terrain.LevelKey(d.Name))
 	} else {
 		keys = append(keys, "spot."+d.Name+".ground")
@@ -100,21 +100,21 @@ func (g *Heights) demandKeys(d Demand) []string {
 }
 
 // posts adds what all posts have in common.
-func (l *ledger) posts(g *Heights) {
-	if g.Posts == nil {
+func (l *ledger) posts(h *Heights) {
+	if h.Posts == nil {
 		l.Blank("post.longest_cut", "longest post to cut", "post.shortest_cut", "shortest post to cut", "post.total", "length of all posts", "hole.deepest", "deepest hole")
 		return
 	}
-	longest, shortest := g.Posts[0], g.Posts[0]
+	longest, shortest := h.Posts[0], h.Posts[0]
 	var total measure.Length
 	var keys []string
-	for _, p := range g.Posts {
-		total += p.Wanted
+	for _, p := range h.Posts {
+		total += p.Length()
 		keys = append(keys, "pier."+p.Name+".post")
-		if p.Wanted > longest.Wanted {
+		if p.Length() > longest.Length() {
 			longest = p
 		}
-		if p.Wanted < shortest.Wanted {
+		if p.Length() < shortest.Length() {
 			shortest = p
 		}
 	}
@@ -122,14 +122,14 @@ func (l *ledger) posts(g *Heights) {
 		l.Add(figure.Figure{Key: key, Means: means + ", " + pier, Value: value, Formula: "taken from all piers",
 			Working: fmt.Sprintf("%s at %s", l.Print(value), pier), From: []string{"pier." + pier + "." + of}})
 	}
-	extreme("post.longest_cut", "longest post to cut", longest.Name, longest.Wanted, "post")
-	extreme("post.shortest_cut", "shortest post to cut", shortest.Name, shortest.Wanted, "post")
+	extreme("post.longest_cut", "longest post to cut", longest.Name, longest.Length(), "post")
+	extreme("post.shortest_cut", "shortest post to cut", shortest.Name, shortest.Length(), "post")
 	l.Add(figure.Figure{Key: "post.total", Means: "length of all posts", Value: total, Rounding: measure.Up, Formula: "Σ posts",
-		Working: fmt.Sprintf("%s, %s in all", measure.Counted(len(g.Posts), "post"), l.Print(total)), From: keys})
-	if g.Floor == nil {
+		Working: fmt.Sprintf("%s, %s in all", measure.Counted(len(h.Posts), "post"), l.Print(total)), From: keys})
+	if h.Floor == nil {
 		l.Blank("hole.deepest", "deepest hole")
 		return
 	}
-	deepest := slices.MaxFunc(g.Piers, func(a, b Pier) int { return cmp.Compare(a.Hole.Dig, b.Hole.Dig) })
+	deepest := slices.MaxFunc(h.Piers, func(a, b PierHeights) int { return cmp.Compare(a.Hole.Dig, b.Hole.Dig) })
 	extreme("hole.deepest", "deepest hole", deepest.Name, deepest.Hole.Dig, "dig")
 }

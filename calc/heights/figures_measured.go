@@ -7,20 +7,20 @@ import (
 )
 
 // measured adds what came back from the site, next to what was planned.
-func (l *ledger) measured(g *Heights) {
-	for _, line := range g.frame.Lines {
-		l.line(g, line.Name)
+func (l *ledger) measured(h *Heights) {
+	for _, line := range h.frame.Lines {
+		l.line(h, line.Name)
 	}
-	for i := range g.Piers {
-		l.cutPost(g, i)
+	for i := range h.Piers {
+		l.cutPost(h, i)
 	}
-	l.built(g)
+	l.built(h)
 }
 
 // line adds the post tops of one beam line and the number its post rows start from.
-func (l *ledger) line(g *Heights, name string) {
+func (l *ledger) line(h *Heights, name string) {
 	top, printed := "line."+name+".post_tops", "line."+name+".post_number"
-	for _, p := range g.Lines {
+	for _, p := range h.Lines {
 		if p.Name != name {
 			continue
 		}
@@ -35,17 +35,17 @@ func (l *ledger) line(g *Heights, name string) {
 }
 
 // cutPost adds the seat as read and the post as cut at one pier.
-func (l *ledger) cutPost(g *Heights, i int) {
-	p := g.Piers[i]
+func (l *ledger) cutPost(h *Heights, i int) {
+	p := h.Piers[i]
 	key := func(what string) string { return "pier." + p.Name + "." + what }
 	l.planned(p)
 	reading, read := l.job.Measured.Seats[p.Name]
-	if seat := g.Seats.height(p.Name); read && seat != nil {
+	if seat := h.Seats.height(p.Name); read && seat != nil {
 		at := l.job.At("measured.seats." + p.Name)
 		l.Add(figure.Figure{Key: key("seat_reading"), Means: "reading in the seat at " + p.Name, Value: measure.Reading(reading), Origin: figure.Measured, At: at})
 		l.Add(figure.Figure{Key: key("seat_read"), Means: "height of the seat at " + p.Name + " as read", Value: *seat,
 			Formula: "height of the bench mark + its reading that day − reading in the seat",
-			Working: l.Sum(*seat, figure.Plus(l.job.Ground.BenchMark.Height), figure.Plus(measure.Reading(g.Seats.BenchMark)), figure.Minus(measure.Reading(reading))),
+			Working: l.Sum(*seat, figure.Plus(l.job.Ground.BenchMark.Height), figure.Plus(measure.Reading(h.Seats.BenchMark)), figure.Minus(measure.Reading(reading))),
 			From:    []string{"bench_mark.height", key("seat_reading")}})
 	} else {
 		l.Blank(key("seat_reading"), "reading in the seat at "+p.Name, key("seat_read"), "height of the seat at "+p.Name+" as read")
@@ -55,14 +55,14 @@ func (l *ledger) cutPost(g *Heights, i int) {
 	} else {
 		l.Blank(key("post_cut"), "post at "+p.Name+" as cut")
 	}
-	if len(g.Posts) == 0 {
+	if len(h.Posts) == 0 {
 		l.Blank(key("post_state"), "what to do about the post at "+p.Name)
 		return
 	}
-	l.Word(key("post_state"), "what to do about the post at "+p.Name, string(g.Posts[i].State), []string{key("post")})
+	l.Word(key("post_state"), "what to do about the post at "+p.Name, string(h.Posts[i].State), []string{key("post")})
 }
 
-func (l *ledger) planned(p Pier) {
+func (l *ledger) planned(p PierHeights) {
 	keys := []string{"dig_planned", "depth of the hole at " + p.Name + " as planned", "stone_planned", "stone at " + p.Name + " as planned",
 		"seat_planned", "height of the seat at " + p.Name + " as planned", "post_planned", "post at " + p.Name + " as planned"}
 	for i := 0; i < len(keys); i += 2 {

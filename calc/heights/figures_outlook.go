@@ -10,16 +10,16 @@ import (
 
 // outlook adds what is worth knowing before anything is dug: what to read next,
 // how safe the floor is, and what lies round it.
-func (l *ledger) outlook(g *Heights) {
-	l.next(g)
-	l.safety(g)
-	l.price(g)
-	l.drop(g)
-	l.humps(g)
+func (l *ledger) outlook(h *Heights) {
+	l.next(h)
+	l.safety(h)
+	l.price(h)
+	l.drop(h)
+	l.humps(h)
 }
 
-func (l *ledger) next(g *Heights) {
-	next := g.ReadNext()
+func (l *ledger) next(h *Heights) {
+	next := h.ReadNext()
 	if len(next) == 0 {
 		l.Blank("next.pier", "pier to read next", "next.moves", "how far reading it may move the floor", "next.digs", "how far reading it may move the depth of its hole")
 		return
@@ -33,7 +33,7 @@ func (l *ledger) next(g *Heights) {
 	}
 	expected("next.moves", "how far reading "+first.Pier+" may move the floor", "d the floor it asks for, M what the rest asks for", "at "+first.Rest.Name,
 		first.Moves, first.Asks, first.Rest.Floor, key, "floor.lowest")
-	if g.Floor == nil {
+	if h.Floor == nil {
 		l.Blank("next.digs", "how far reading "+first.Pier+" may move the depth of its hole")
 		return
 	}
@@ -41,17 +41,17 @@ func (l *ledger) next(g *Heights) {
 		first.Digs, first.dig, first.leastDig, key, "pier."+first.Pier+".dig")
 }
 
-func (l *ledger) safety(g *Heights) {
-	if g.Floor == nil {
+func (l *ledger) safety(h *Heights) {
+	if h.Floor == nil {
 		l.Blank("floor.safe", "floor that is high enough nine times in ten", "post.short_chance", "greatest chance that a post comes out under the shortest in a hole as deep as planned",
 			"post.too_short_chance", "greatest chance that no hole is deep enough for the shortest post")
 		return
 	}
-	safe := g.SafeFloor()
+	safe := h.SafeFloor()
 	l.Add(figure.Figure{Key: "floor.safe", Means: "floor that is high enough nine times in ten at each estimated pier", Value: safe, Rounding: measure.Up,
 		Formula: "the greatest of the lowest floor and, at estimated piers, what they ask for + 1.28 × error", Working: l.Up(safe), From: []string{"floor.lowest"}})
 	var planned, ever ShortChance
-	for _, c := range g.ShortChances() {
+	for _, c := range h.ShortChances() {
 		if c.AsPlanned > planned.AsPlanned {
 			planned = c
 		}
@@ -77,16 +77,16 @@ func (l *ledger) chance(key, means, formula, pier string, chance measure.Percent
 
 // price adds what a step more of floor costs from the height chosen: an inch, or
 // a centimetre.
-func (l *ledger) price(g *Heights) {
+func (l *ledger) price(h *Heights) {
 	step := measure.Inch
 	if l.job.Units == measure.Metric {
 		step = 10 * measure.Millimetre
 	}
 	more := " for " + l.Print(step) + " more of floor"
 	keys := []string{"price.dig", "digging" + more, "price.stone", "stone" + more, "price.posts", "post" + more}
-	points := g.Price()
+	points := h.Price()
 	for i := 1; i < len(points); i++ {
-		if g.Floor.Height < points[i-1].Floor || g.Floor.Height >= points[i].Floor {
+		if h.Floor.Height < points[i-1].Floor || h.Floor.Height >= points[i].Floor {
 			continue
 		}
 		dig, stone, posts := Per(step, points[i-1], points[i])
@@ -99,23 +99,23 @@ func (l *ledger) price(g *Heights) {
 	l.Blank(keys...)
 }
 
-func (l *ledger) drop(g *Heights) {
-	drop := terrain.WorstDrop(g.Drops)
+func (l *ledger) drop(h *Heights) {
+	drop := terrain.WorstDrop(h.Drops)
 	if drop.Side == "" {
 		l.Blank("drop.most", "greatest drop beside the floor", "drop.side", "where the drop is greatest")
 		return
 	}
 	l.Add(figure.Figure{Key: "drop.most", Means: "greatest drop beside the floor, within 36 in of it", Value: drop.Drop, Rounding: measure.Up,
-		Formula: "floor − lowest ground within 36 in of the edge", Working: l.Sum(drop.Drop, figure.Plus(g.Floor.Height), figure.Minus(drop.Ground)),
+		Formula: "floor − lowest ground within 36 in of the edge", Working: l.Sum(drop.Drop, figure.Plus(h.Floor.Height), figure.Minus(drop.Ground)),
 		Source: "IRC 2018 R312.1.1", From: []string{"floor.height"}})
 	l.Word("drop.side", "where the drop is greatest", drop.Side, []string{"drop.most"})
 }
 
-func (l *ledger) humps(g *Heights) {
+func (l *ledger) humps(h *Heights) {
 	var worst terrain.Hump
-	for _, h := range g.Humps {
-		if h.Lower > worst.Lower {
-			worst = h
+	for _, hump := range h.Humps {
+		if hump.Lower > worst.Lower {
+			worst = hump
 		}
 	}
 	if worst.Lower == 0 {
@@ -124,5 +124,5 @@ func (l *ledger) humps(g *Heights) {
 	}
 	l.Word("hump.under", "where ground stands too near the frame", worst.Under, []string{"frame.clear", "post_tops.height"})
 	l.Add(figure.Figure{Key: "hump.lower", Means: "how much to take off the ground under " + worst.Under, Value: worst.Lower, Rounding: measure.Up,
-		Formula: "clearance − gap", Working: l.Sum(worst.Lower, figure.Plus(g.terms.Clear), figure.Minus(worst.Gap)), From: []string{"frame.clear", "post_tops.height"}})
+		Formula: "clearance − gap", Working: l.Sum(worst.Lower, figure.Plus(h.terms.Clear), figure.Minus(worst.Gap)), From: []string{"frame.clear", "post_tops.height"}})
 }

@@ -9,36 +9,36 @@ import (
 )
 
 // pier adds the ground, the hole, the stone, the seat and the post of one pier.
-func (l *ledger) pier(g *Heights, i int) {
-	p := g.Piers[i]
+func (l *ledger) pier(h *Heights, i int) {
+	p := h.Piers[i]
 	key := func(what string) string { return "pier." + p.Name + "." + what }
 	if p.Hole == nil {
-		l.seatAlone(g, i)
+		l.seatAlone(h, i)
 		l.Blank(key("dig"), "depth of the hole at "+p.Name,
 			key("dig_least"), "least depth that still serves at "+p.Name, key("dig_most"), "most depth before you stop at "+p.Name,
 			key("move_on"), "how far "+p.Name+" may move along its line, to higher numbers", key("move_back"), "how far "+p.Name+" may move along its line, to lower numbers",
 			key("stone"), "compacted stone at "+p.Name)
 		return
 	}
-	h := *p.Hole
-	l.Add(figure.Figure{Key: key("dig"), Means: "depth of the hole at " + p.Name, Value: h.Dig,
-		Formula: "dig = the greatest of least dig, firm depth, and least stone + what lowers the seat to the post", Working: l.digWorking(h),
-		From: append([]string{terrain.LevelKey(p.Name), "post_tops.height"}, l.digKeys(h)...)})
-	l.Add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: h.Least,
-		Formula: "as the dig, whatever firm depth was expected", Working: l.Print(h.Least), From: []string{key("dig"), "dig.least"}})
-	l.Add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: h.Most, Rounding: measure.Down,
-		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.Down(h.Most), l.mostBy(h)),
+	hole := *p.Hole
+	l.Add(figure.Figure{Key: key("dig"), Means: "depth of the hole at " + p.Name, Value: hole.Dig,
+		Formula: "dig = the greatest of least dig, firm depth, and least stone + what lowers the seat to the post", Working: l.digWorking(hole),
+		From: append([]string{terrain.LevelKey(p.Name), "post_tops.height"}, l.digKeys(hole)...)})
+	l.Add(figure.Figure{Key: key("dig_least"), Means: "least depth that still serves at " + p.Name, Value: hole.Least,
+		Formula: "as the dig, whatever firm depth was expected", Working: l.Print(hole.Least), From: []string{key("dig"), "dig.least"}})
+	l.Add(figure.Figure{Key: key("dig_most"), Means: "most depth before you stop at " + p.Name, Value: hole.Most, Rounding: measure.Down,
+		Formula: "the lesser of the deepest dig and most stone + the deepest cover", Working: fmt.Sprintf("%s, by %s", l.Down(hole.Most), l.mostBy(hole)),
 		From: []string{terrain.LevelKey(p.Name), "dig.deepest", "stone.most"}})
-	l.moves(g, i)
-	l.Add(figure.Figure{Key: key("stone"), Means: "compacted stone at " + p.Name, Value: h.Stone,
-		Formula: "stone = the greater of least stone and dig − deepest cover", Working: l.stoneWorking(h),
+	l.moves(h, i)
+	l.Add(figure.Figure{Key: key("stone"), Means: "compacted stone at " + p.Name, Value: hole.Stone,
+		Formula: "stone = the greater of least stone and dig − deepest cover", Working: l.stoneWorking(hole),
 		From: []string{key("dig"), "stone.least", "block.seat_height", "stone.above_ground"}})
-	l.seatAndPost(g, i)
+	l.seatAndPost(h, i)
 }
 
 // moves adds how far the pier may stand off its place along its line.
-func (l *ledger) moves(g *Heights, i int) {
-	p, m := g.Piers[i], g.mayShift(i, WindowStep(l.job.Units))
+func (l *ledger) moves(h *Heights, i int) {
+	p, m := h.Piers[i], h.mayShift(i, WindowStep(l.job.Units))
 	why := fmt.Sprintf("at most %s ÷ %d", l.Print(m.Bay), bayTolerance)
 	if m.Joint {
 		why = "a beam joint lies over it"
@@ -49,7 +49,7 @@ func (l *ledger) moves(g *Heights, i int) {
 	}{{"move_on", "higher", m.On}, {"move_back", "lower", m.Back}} {
 		l.Add(figure.Figure{Key: "pier." + p.Name + "." + way.key, Means: "how far " + p.Name + " may move along its line, to " + way.to + " numbers", Value: way.by, Rounding: measure.Down,
 			Formula: "as far as the surface meets the limits with an ordinary hole, and a quarter of the shorter bay beside it",
-			Working: fmt.Sprintf("%s: %s", why, l.Down(way.by)), Source: "common practice, no source", From: append([]string{"floor.height", "stone.least"}, g.ground.Keys()...)})
+			Working: fmt.Sprintf("%s: %s", why, l.Down(way.by)), Source: "common practice, no source", From: append([]string{"floor.height", "stone.least"}, h.ground.Keys()...)})
 	}
 }
 
@@ -63,34 +63,34 @@ func WindowStep(units measure.System) measure.Length {
 
 // seatAlone adds the seat and the post of a pier whose hole is not known: by the
 // seat as read, when all of them are.
-func (l *ledger) seatAlone(g *Heights, i int) {
-	name := g.Piers[i].Name
+func (l *ledger) seatAlone(h *Heights, i int) {
+	name := h.Piers[i].Name
 	key := func(what string) string { return "pier." + name + "." + what }
-	if g.Posts == nil {
+	if h.Posts == nil {
 		l.Blank(key("seat"), "height of the seat at "+name, key("post"), "length of the post at "+name)
 		return
 	}
-	seat, line := *g.Seats.height(name), g.Lines[g.frame.Piers[i].Line]
+	seat, line := *h.Seats.height(name), h.Lines[h.frame.Piers[i].Line]
 	l.Add(figure.Figure{Key: key("seat"), Means: "height of the seat at " + name, Value: seat, Formula: "seat as read", Working: l.Print(seat), From: []string{key("seat_read")}})
-	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + name, Value: g.Posts[i].Wanted, Formula: "post = floor − build-up − seat",
-		Working: l.Sum(g.Posts[i].Wanted, figure.Plus(*g.terms.Given), figure.Minus(line.BuildUp), figure.Minus(seat)), From: []string{"floor.height", "line." + line.Name + ".post_tops", key("seat")}})
+	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + name, Value: h.Posts[i].Length(), Formula: "post = floor − build-up − seat",
+		Working: l.Sum(h.Posts[i].Length(), figure.Plus(*h.terms.Given), figure.Minus(line.BuildUp), figure.Minus(seat)), From: []string{"floor.height", "line." + line.Name + ".post_tops", key("seat")}})
 }
 
 // seatAndPost adds where the post of a pier stands and how long it is: by the
 // seat as read once it is, and by the build-up of its own line.
-func (l *ledger) seatAndPost(g *Heights, i int) {
-	p := g.Piers[i]
+func (l *ledger) seatAndPost(h *Heights, i int) {
+	p := h.Piers[i]
 	key := func(what string) string { return "pier." + p.Name + "." + what }
-	h, line := *p.Hole, g.frame.Lines[g.frame.Piers[i].Line].Name
-	seat := figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: h.Seat, Formula: "seat = ground − dig + stone + seat height",
-		Working: l.Sum(h.Seat, figure.Plus(h.Ground), figure.Minus(h.Dig), figure.Plus(h.Stone), figure.Plus(h.SeatHeight)),
+	hole, line := *p.Hole, h.frame.Lines[h.frame.Piers[i].Line].Name
+	seat := figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: hole.Seat, Formula: "seat = ground − dig + stone + seat height",
+		Working: l.Sum(hole.Seat, figure.Plus(hole.Ground), figure.Minus(hole.Dig), figure.Plus(hole.Stone), figure.Plus(hole.SeatHeight)),
 		From:    []string{terrain.LevelKey(p.Name), key("dig"), key("stone"), "block.seat_height"}}
-	if g.places[i].seat != nil {
-		seat.Formula, seat.Working, seat.From = "seat as read", l.Print(h.Seat), []string{key("seat_read")}
+	if h.places[i].seat != nil {
+		seat.Formula, seat.Working, seat.From = "seat as read", l.Print(hole.Seat), []string{key("seat_read")}
 	}
 	l.Add(seat)
-	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: h.Post, Formula: "post = floor − build-up − seat",
-		Working: l.Sum(h.Post, figure.Plus(g.Floor.Height), figure.Minus(g.places[i].buildUp), figure.Minus(h.Seat)),
+	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: hole.Post, Formula: "post = floor − build-up − seat",
+		Working: l.Sum(hole.Post, figure.Plus(h.Floor.Height), figure.Minus(h.places[i].buildUp), figure.Minus(hole.Seat)),
 		From:    []string{"floor.height", "line." + line + ".post_tops", key("seat")}})
 }
 

@@ -100,7 +100,7 @@ func (a *FinishedFloor) neighbours(f *frame.Frame) {
 
 // plane fits the best plane and finds what stands out of it.
 func (a *FinishedFloor) plane(nodes []terrain.Node) {
-	surface, ok := terrain.NewSurface(nodes)
+	surface, ok := terrain.NewSpline(nodes)
 	if !ok {
 		return
 	}

@@ -7,8 +7,8 @@ import (
 	"pierbook/calc/terrain"
 )
 
-// Floor is the height chosen for the top of the surface.
-type Floor struct {
+// ChosenFloor is the height chosen for the top of the surface.
+type ChosenFloor struct {
 	Height   measure.Length // F
 	PostTops measure.Length // F − t
 	Given    bool           // the job gives the height; else it is the lowest, rounded up
@@ -32,12 +32,12 @@ type Demand struct {
 //
 // The lowest is rounded up to the job's step. When no height will do, it returns
 // what clashes instead.
-func (t terms) floor(places []place, inside []terrain.Spot) (*Floor, *Clash) {
+func (t terms) floor(places []place, inside []terrain.SpotHeight) (*ChosenFloor, *Clash) {
 	if clash := t.contradiction(places, inside); clash != nil {
 		return nil, clash
 	}
 	demands := t.demands(places, inside)
-	f := &Floor{Governs: demands[0], Lowest: demands[0].Floor}
+	f := &ChosenFloor{Governs: demands[0], Lowest: demands[0].Floor}
 	if len(demands) > 1 {
 		f.RunnerUp = demands[1]
 	}
@@ -56,7 +56,7 @@ func (t terms) floor(places []place, inside []terrain.Spot) (*Floor, *Clash) {
 
 // serves says whether a floor serves every place that is not settled yet. A
 // post that a set seat makes too short or too long is mended at that pier.
-func (t terms) serves(floor measure.Length, places []place, inside []terrain.Spot) bool {
+func (t terms) serves(floor measure.Length, places []place, inside []terrain.SpotHeight) bool {
 	open := unsettled(places)
 	if len(open) == 0 {
 		return true
@@ -71,7 +71,7 @@ func unsettled(places []place) []place {
 
 // demands returns the lowest floor each place allows, the highest first; places
 // that ask for the same keep their order.
-func (t terms) demands(places []place, inside []terrain.Spot) []Demand {
+func (t terms) demands(places []place, inside []terrain.SpotHeight) []Demand {
 	list := make([]Demand, 0, len(places)+len(inside))
 	for _, p := range places {
 		seat, limit := t.bounds(p).LowestSeat()
@@ -79,8 +79,8 @@ func (t terms) demands(places []place, inside []terrain.Spot) []Demand {
 			seat, limit = *p.seat, SeatAsSet
 		}
 		d := Demand{Name: p.name, Limit: limit, Floor: p.buildUp + seat + t.Shortest}
-		if clear := p.buildUp + p.ground + t.Clear; clear > d.Floor {
-			d.Floor, d.Limit = clear, BeamClearance
+		if over := p.buildUp + p.ground + t.Clear; over > d.Floor {
+			d.Floor, d.Limit = over, BeamClearance
 		}
 		list = append(list, d)
 	}
@@ -115,7 +115,7 @@ func (t terms) ceiling(places []place) Demand {
 }
 
 // meets says whether some floor, after rounding, serves every place.
-func (t terms) meets(places []place, inside []terrain.Spot) bool {
+func (t terms) meets(places []place, inside []terrain.SpotHeight) bool {
 	for _, p := range unsettled(places) {
 		if t.bounds(p).Lacks() > 0 {
 			return false

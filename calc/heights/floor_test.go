@@ -114,7 +114,7 @@ func randomSite(t *rapid.T) (*job.Job, *frame.Frame) {
 
 // tried looks for a dig and a stone by trying every sixteenth, and returns the
 // least dig with its least stone, as the rules of the job are written.
-func tried(j *job.Job, buildUp, floor measure.Length, p heights.Pier) (dig, stone measure.Length, found bool) {
+func tried(j *job.Job, buildUp, floor measure.Length, p heights.PierHeights) (dig, stone measure.Length, found bool) {
 	g := p.Level.Height
 	if floor-buildUp < g+j.Frame.Clear {
 		return 0, 0, false
@@ -171,7 +171,7 @@ func TestLowestFloorByTryingEverySixteenth(t *testing.T) {
 }
 
 // changedTo is the job with one way out of a clash taken.
-func changedTo(t require.TestingT, j *job.Job, way heights.Way, to measure.Length) *job.Job {
+func changedTo(t require.TestingT, j *job.Job, way heights.Loosening, to measure.Length) *job.Job {
 	changed := *j
 	switch way.Path {
 	case "frame.posts.longest":
@@ -284,7 +284,7 @@ func TestHeightsThatCannotBeMetNameTheTwoPiers(t *testing.T) {
 	assert.Equal(t, "C1", g.Clash.High.Name)
 	assert.Equal(t, "A5", g.Clash.Low.Name)
 	assert.Equal(t, fieldtest.In(3.5), g.Clash.Amount)
-	assert.Contains(t, g.Clash.Ways, heights.Way{Path: "frame.posts.longest", Means: "longest post", From: fieldtest.In(8), To: fieldtest.In(14.75 - 11.0625 + 8)})
+	assert.Contains(t, g.Clash.Ways, heights.Loosening{Path: "frame.posts.longest", Means: "longest post", From: fieldtest.In(8), To: fieldtest.In(14.75 - 11.0625 + 8)})
 }
 
 func TestAGivenFloorBelowTheLowestClashes(t *testing.T) {
@@ -294,7 +294,7 @@ func TestAGivenFloorBelowTheLowestClashes(t *testing.T) {
 	require.NotNil(t, g.Clash)
 	assert.Equal(t, heights.TooLow, g.Clash.Kind)
 	assert.Equal(t, fieldtest.In(0.5625), g.Clash.Amount)
-	assert.Equal(t, heights.Way{Path: "platform.floor.height", Means: "height of the floor", From: fieldtest.In(14), To: fieldtest.In(14.5625)}, g.Clash.Ways[0])
+	assert.Equal(t, heights.Loosening{Path: "platform.floor.height", Means: "height of the floor", From: fieldtest.In(14), To: fieldtest.In(14.5625)}, g.Clash.Ways[0])
 }
 
 func TestFrostDeepensTheHolesOnlyWhenTheJobSaysDig(t *testing.T) {

@@ -11,8 +11,8 @@ import (
 	"pierbook/calc/measure"
 )
 
-// Move is one way to lay the platform otherwise on the ground.
-type Move struct {
+// OtherPlace is one way to lay the platform otherwise on the ground.
+type OtherPlace struct {
 	What   string         // "turn 10° to the left", "shift 12″ along the lines", "exchange length and width"
 	Lowest measure.Length // lowest floor there, from the surface alone
 	Saves  measure.Length // against the platform as it lies, likewise; negative when it costs
@@ -23,18 +23,18 @@ type Move struct {
 // returns what each would do to the lowest floor, the best first. Everything comes from the surface and without probes,
 // which hold only where they were made; so do the floors it is compared with.
 // Places more than half a bay beyond the readings are not tried.
-func (g *Heights) Freedom(j *job.Job, f *frame.Frame) []Move {
-	if g.ground.Surface == nil {
+func (h *Heights) Freedom(j *job.Job, f *frame.Frame) []OtherPlace {
+	if h.ground.Surface == nil {
 		return nil
 	}
-	base, ok := g.lowestWhere(f, func(x, y measure.Length) (measure.Length, measure.Length) { return x, y })
+	base, ok := h.lowestWhere(f, func(x, y measure.Length) (measure.Length, measure.Length) { return x, y })
 	if !ok {
 		return nil
 	}
-	var moves []Move
+	var moves []OtherPlace
 	try := func(what string, move func(x, y measure.Length) (measure.Length, measure.Length)) {
-		if lowest, ok := g.lowestWhere(f, move); ok {
-			moves = append(moves, Move{What: what, Lowest: lowest, Saves: base - lowest})
+		if lowest, ok := h.lowestWhere(f, move); ok {
+			moves = append(moves, OtherPlace{What: what, Lowest: lowest, Saves: base - lowest})
 		}
 	}
 	free, style := j.Platform.Freedom, j.Style()
@@ -54,7 +54,7 @@ func (g *Heights) Freedom(j *job.Job, f *frame.Frame) []Move {
 	if free.Exchange {
 		try("exchange length and width", turned(f, 90))
 	}
-	slices.SortStableFunc(moves, func(a, b Move) int { return cmp.Compare(b.Saves, a.Saves) })
+	slices.SortStableFunc(moves, func(a, b OtherPlace) int { return cmp.Compare(b.Saves, a.Saves) })
 	return moves
 }
 
@@ -88,14 +88,14 @@ func turned(f *frame.Frame, degrees float64) func(x, y measure.Length) (measure.
 }
 
 // lowestWhere returns the lowest floor with the piers moved.
-func (g *Heights) lowestWhere(f *frame.Frame, move func(x, y measure.Length) (measure.Length, measure.Length)) (measure.Length, bool) {
-	places := make([]place, len(g.Piers))
-	for i, p := range g.Piers {
+func (h *Heights) lowestWhere(f *frame.Frame, move func(x, y measure.Length) (measure.Length, measure.Length)) (measure.Length, bool) {
+	places := make([]place, len(h.Piers))
+	for i, p := range h.Piers {
 		x, y := move(p.X, p.Y)
-		if g.ground.Beyond(x, y) {
+		if h.ground.Beyond(x, y) {
 			return 0, false
 		}
-		places[i] = place{name: p.Name, ground: g.ground.Surface.At(x, y), buildUp: g.terms.BuildUp}
+		places[i] = place{name: p.Name, ground: h.ground.Surface.At(x, y), buildUp: h.terms.BuildUp}
 	}
-	return g.terms.demands(places, nil)[0].Floor, true
+	return h.terms.demands(places, nil)[0].Floor, true
 }

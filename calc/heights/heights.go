@@ -12,8 +12,8 @@ import (
 // and Clash are nil and so are the Level and Hole of each pier. Heights that
 // cannot be met leave Floor and the holes nil and say why in Clash.
 type Heights struct {
-	Piers   []Pier // in the order of the frame
-	Floor   *Floor
+	Piers   []PierHeights // in the order of the frame
+	Floor   *ChosenFloor
 	Clash   *Clash
 	Drops   []terrain.Drop // beside each side of the floor, nil without one
 	Humps   []terrain.Hump // ground too near the frame, nil without a floor
@@ -29,8 +29,8 @@ type Heights struct {
 	ground *terrain.Ground
 }
 
-// Pier is one pier with what is known of it.
-type Pier struct {
+// PierHeights is one pier with what is known of it.
+type PierHeights struct {
 	Name  string
 	X, Y  measure.Length
 	Level *terrain.Level
@@ -41,10 +41,10 @@ type Pier struct {
 }
 
 // Pier returns the pier with the name and whether there is one.
-func (h *Heights) Pier(name string) (Pier, bool) {
+func (h *Heights) Pier(name string) (PierHeights, bool) {
 	i, ok := h.index[name]
 	if !ok {
-		return Pier{}, false
+		return PierHeights{}, false
 	}
 	return h.Piers[i], true
 }
@@ -60,7 +60,7 @@ func Work(j *job.Job, f *frame.Frame, ground *terrain.Ground) (*Heights, fault.L
 	h := &Heights{terms: termsOf(j, f), index: map[string]int{}, frame: f, ground: ground}
 	for i, p := range f.Piers {
 		h.index[p.Name] = i
-		pier := Pier{Name: p.Name, X: p.X, Y: p.Y}
+		pier := PierHeights{Name: p.Name, X: p.X, Y: p.Y}
 		if ground.Levels != nil {
 			pier.Level = &ground.Levels[i]
 		}
@@ -77,10 +77,10 @@ func Work(j *job.Job, f *frame.Frame, ground *terrain.Ground) (*Heights, fault.L
 
 // FarOut returns the piers more than half a bay outside the readings whose seats
 // are not set: their ground is a guess, and nothing is to be dug or cut by it.
-func (g *Heights) FarOut() []string {
+func (h *Heights) FarOut() []string {
 	var names []string
-	for i, p := range g.Piers {
-		if p.Level != nil && p.Level.Beyond && (g.places == nil || g.places[i].seat == nil) {
+	for i, p := range h.Piers {
+		if p.Level != nil && p.Level.Beyond && (h.places == nil || h.places[i].seat == nil) {
 			names = append(names, p.Name)
 		}
 	}
@@ -89,43 +89,43 @@ func (g *Heights) FarOut() []string {
 
 // heights chooses the floor and works out the holes and the posts; then how level
 // the floor came out.
-func (g *Heights) heights(j *job.Job, f *frame.Frame) fault.List {
+func (h *Heights) heights(j *job.Job, f *frame.Frame) fault.List {
 	var faults fault.List
-	g.plan(j)
-	places := g.used(j, f)
-	g.places = places
-	floor, clash := g.terms.floor(places, g.ground.Inside())
-	if locked, bad := g.locked(j); bad {
+	h.plan(j)
+	places := h.used(j, f)
+	h.places = places
+	floor, clash := h.terms.floor(places, h.ground.Inside())
+	if locked, bad := h.locked(j); bad {
 		faults.Add(locked)
 		return faults
 	}
 	if clash != nil {
-		g.Clash = clash
+		h.Clash = clash
 		return faults
 	}
-	g.Floor = floor
+	h.Floor = floor
 	for i, p := range places {
-		hole := g.terms.bounds(p).hole(floor.Height-p.buildUp, g.terms.Shortest, g.terms.Longest)
-		g.Piers[i].Hole = &hole
+		hole := h.terms.bounds(p).hole(floor.Height-p.buildUp, h.terms.Shortest, h.terms.Longest)
+		h.Piers[i].Hole = &hole
 	}
-	g.setSeats(j, f)
-	g.Lines = g.lines(j, f, floor.Height)
-	g.Posts = g.posts(j)
-	g.Drops = g.ground.Drops(f, floor.Height)
-	g.Humps = g.ground.Humps(f, floor.Height, g.terms.Clear)
-	g.AsBuilt, faults = readFinished(j, f, floor.Height)
+	h.Lines = h.lines(j, f, floor.Height)
+	h.Posts = h.posts(j)
+	h.setSeats(j, f)
+	h.Drops = h.ground.Drops(f, floor.Height)
+	h.Humps = h.ground.Humps(f, floor.Height, h.terms.Clear)
+	h.AsBuilt, faults = readFinished(j, f, floor.Height)
 	return faults
 }
 
 // plan works out the holes as they stood before anything was measured on them.
-func (g *Heights) plan(j *job.Job) {
-	places := g.planned(j)
-	floor, clash := g.terms.floor(places, g.ground.Inside())
+func (h *Heights) plan(j *job.Job) {
+	places := h.planned(j)
+	floor, clash := h.terms.floor(places, h.ground.Inside())
 	if clash != nil {
 		return
 	}
 	for i, p := range places {
-		hole := g.terms.bounds(p).hole(floor.PostTops, g.terms.Shortest, g.terms.Longest)
-		g.Piers[i].Planned = &hole
+		hole := h.terms.bounds(p).hole(floor.PostTops, h.terms.Shortest, h.terms.Longest)
+		h.Piers[i].Planned = &hole
 	}
 }

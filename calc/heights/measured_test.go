@@ -138,7 +138,7 @@ func TestCutPostsAreNeverIssuedAgain(t *testing.T) {
 	assert.Equal(t, heights.CutAnew, state["B5"].State)
 	assert.Equal(t, heights.CutAnew, state["C1"].State)
 	issued := map[string]bool{}
-	for _, p := range g.ToCut() {
+	for _, p := range g.StillToCut() {
 		issued[p.Name] = true
 	}
 	assert.False(t, issued["A1"] || issued["A3"] || issued["A5"])
@@ -149,7 +149,7 @@ func TestCutPostsAreNeverIssuedAgain(t *testing.T) {
 	require.NotEmpty(t, way.Pier)
 	assert.Equal(t, "B5", state[way.Pier].From)
 	assert.False(t, issued[way.Pier], "its post is the one cut short for B5")
-	assert.LessOrEqual(t, state[way.Pier].Wanted, *state["B5"].Cut+measure.Sixteenth)
+	assert.LessOrEqual(t, state[way.Pier].Length(), *state["B5"].Cut+measure.Sixteenth)
 
 	lower := state["C1"].Ways[1]
 	assert.Equal(t, "lower floor", lower.Kind)
@@ -228,10 +228,10 @@ func TestPostsFromSeatsAlone(t *testing.T) {
 	assert.Equal(t, want.Lines, got.Lines)
 	require.Len(t, got.Posts, len(want.Posts))
 	for i := range want.Posts {
-		assert.Equal(t, want.Posts[i].Wanted, got.Posts[i].Wanted, want.Posts[i].Name)
+		assert.Equal(t, want.Posts[i].Length(), got.Posts[i].Length(), want.Posts[i].Name)
 		assert.Equal(t, want.Posts[i].State, got.Posts[i].State, want.Posts[i].Name)
 	}
-	assert.Len(t, got.ToCut(), len(got.Posts))
+	assert.Len(t, got.StillToCut(), len(got.Posts))
 
 	var r, whole figure.Registry
 	r.Add(got.Figures(j)...)
@@ -277,20 +277,20 @@ func TestAPostThatPrintsAsItsLimitFits(t *testing.T) {
 		under       measure.Length
 		short, long heights.PostState
 	}{
-		{3 * measure.Micrometre, heights.ToCut, heights.ToCut}, {measure.Sixteenth/2 - 1, heights.ToCut, heights.ToCut},
-		{measure.Sixteenth / 2, heights.ToCut, heights.Unfit}, {measure.Sixteenth/2 + 1, heights.Unfit, heights.Unfit}, {measure.Sixteenth, heights.Unfit, heights.Unfit},
+		{3 * measure.Micrometre, heights.CutNow, heights.CutNow}, {measure.Sixteenth/2 - 1, heights.CutNow, heights.CutNow},
+		{measure.Sixteenth / 2, heights.CutNow, heights.Unfit}, {measure.Sixteenth/2 + 1, heights.Unfit, heights.Unfit}, {measure.Sixteenth, heights.Unfit, heights.Unfit},
 	} {
 		under := c.under
 		j := fieldtest.SeatsRead(t, nil)
 		g := fieldtest.Work(t, j, fieldtest.SampleFrame())
 		// A higher seat is a lesser reading: take off it what the post has over 3 in.
-		over := g.Posts[11].Wanted - fieldtest.In(3)
+		over := g.Posts[11].Length() - fieldtest.In(3)
 		j.Measured.Seats["C2"] -= over + under
 		post := fieldtest.Work(t, j, fieldtest.SampleFrame()).Posts[11]
-		require.Equal(t, fieldtest.In(3)-under, post.Wanted)
+		require.Equal(t, fieldtest.In(3)-under, post.Length())
 		assert.Equal(t, c.short, post.State, "%d nm under the shortest", int64(under))
 		long := fieldtest.SeatsRead(t, nil)
-		long.Measured.Seats["C2"] += fieldtest.In(24) - g.Posts[11].Wanted + under
+		long.Measured.Seats["C2"] += fieldtest.In(24) - g.Posts[11].Length() + under
 		assert.Equal(t, c.long, fieldtest.Work(t, long, fieldtest.SampleFrame()).Posts[11].State, "%d nm over the longest", int64(under))
 	}
 }
@@ -303,7 +303,7 @@ func TestAShortSeatIsMendedAtItsPierAndBindsTheRest(t *testing.T) {
 	require.Equal(t, "C2", post.Name)
 	assert.Equal(t, heights.Unfit, post.State)
 	assert.Equal(t, "lower the seat", post.Ways[0].Kind)
-	assert.Equal(t, fieldtest.In(3)-post.Wanted, post.Ways[0].By)
+	assert.Equal(t, fieldtest.In(3)-post.Length(), post.Ways[0].By)
 }
 
 // The finished floor of the sample, an eighth high at C5, a quarter low at A1:

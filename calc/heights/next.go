@@ -31,23 +31,23 @@ type NextReading struct {
 // expected change of the hole is the same expression of the dig that the
 // shortest post asks for and the least dig. One more reading there is worth more
 // than any refinement of the surface.
-func (g *Heights) ReadNext() []NextReading {
-	if g.places == nil {
+func (h *Heights) ReadNext() []NextReading {
+	if h.places == nil {
 		return nil
 	}
-	demands := g.terms.demands(g.places, g.ground.Inside())
+	demands := h.terms.demands(h.places, h.ground.Inside())
 	var list []NextReading
-	for i, p := range g.Piers {
+	for i, p := range h.Piers {
 		if p.Level.Read {
 			continue
 		}
-		n := NextReading{Pier: p.Name, Error: p.Level.Error, Asks: g.demandOf(i), Rest: demands[0]}
+		n := NextReading{Pier: p.Name, Error: p.Level.Error, Asks: h.demandOf(i), Rest: demands[0]}
 		if n.Rest.Name == p.Name && len(demands) > 1 {
 			n.Rest = demands[1]
 		}
 		n.Moves = expectedMove(n.Asks, n.Rest.Floor, n.Error)
-		if g.Floor != nil && g.places[i].seat == nil {
-			n.hole(g, i)
+		if h.Floor != nil && h.places[i].seat == nil {
+			n.hole(h, i)
 		}
 		list = append(list, n)
 	}
@@ -58,10 +58,10 @@ func (g *Heights) ReadNext() []NextReading {
 }
 
 // hole works out by how much a reading may change the hole, see [Bounds.hole].
-func (n *NextReading) hole(g *Heights, i int) {
-	b := g.terms.bounds(g.places[i])
-	postTops := g.Floor.Height - g.places[i].buildUp
-	n.dig = b.Ground + b.SeatHeight - (postTops - g.terms.Shortest) + b.StoneLeast
+func (n *NextReading) hole(h *Heights, i int) {
+	b := h.terms.bounds(h.places[i])
+	postTops := h.Floor.Height - h.places[i].buildUp
+	n.dig = b.Ground + b.SeatHeight - (postTops - h.terms.Shortest) + b.StoneLeast
 	n.leastDig = max(b.DigLeast, b.CoverLeast+b.StoneLeast)
 	n.Digs = expectedMove(n.dig, n.leastDig, n.Error)
 }

@@ -77,7 +77,7 @@ func TestChanceOfAShortPost(t *testing.T) {
 	}
 	// The post at C2 is the shortest by plan: as dug, it is even odds.
 	assert.InDelta(t, 0.5, float64(c2.AsPlanned), 1e-9)
-	error := fieldtest.Pier(t, g, "C2").Level.Error
+	spread := fieldtest.Pier(t, g, "C2").Level.Error
 	j.Platform.Floor = job.Floor{Height: c2.Safe}
 	safe := fieldtest.Work(t, j, fieldtest.SampleFrame())
 	for _, c := range safe.ShortChances() {
@@ -85,7 +85,7 @@ func TestChanceOfAShortPost(t *testing.T) {
 			assert.InDelta(t, 0.1, float64(c.AtAll), 1e-4)
 		}
 	}
-	assert.InDelta(t, 1.2816, float64(c2.Safe-safeBase(g, "C2"))/float64(error), 1e-3)
+	assert.InDelta(t, 1.2816, float64(c2.Safe-safeBase(g, "C2"))/float64(spread), 1e-3)
 	assert.GreaterOrEqual(t, g.SafeFloor(), c2.Safe)
 }
 

@@ -15,7 +15,7 @@ type PostState string
 // The states of a post.
 const (
 	Estimate PostState = "estimate" // the seat is not read: do not cut yet
-	ToCut    PostState = "cut"      // the seat is read
+	CutNow   PostState = "cut"      // the seat is read
 	Serves   PostState = "serves"   // cut, and within a sixteenth of what is wanted
 	Shim     PostState = "shim"     // cut, and short by no more than a shim makes up
 	Trim     PostState = "trim"     // cut, and long: cut it again to length
@@ -24,16 +24,27 @@ const (
 	Unfit    PostState = "unfit"    // the seat asks for a post outside its limits
 )
 
-// Post is one post of the second issue.
+// Post is one post with its length at each stage of its life.
 type Post struct {
-	Name   string
-	Wanted measure.Length  // by the seat as read, else by the plan
-	Cut    *measure.Length // as cut for this pier, nil when it is not
-	State  PostState
-	Shim   measure.Length // what a shim has to make up
-	From   string         // pier whose cut post serves here, empty for its own
-	Off    measure.Length // to be taken off that post
-	Ways   []WayOut       // of a post that is short or unfit, in the order to think of them
+	Name     string
+	Planned  *measure.Length // before anything was measured at the piers, nil when no floor was possible then
+	Expected *measure.Length // with the holes as dug and the beams as delivered, nil without a survey
+	ToCut    *measure.Length // by the seat as read, nil while it is not
+	Cut      *measure.Length // as cut for this pier, nil while it is not
+	State    PostState
+	Shim     measure.Length // what a shim has to make up
+	From     string         // pier whose cut post serves here, empty for its own
+	Off      measure.Length // to be taken off that post
+	Ways     []WayOut       // of a post that is short or unfit, in the order to think of them
+}
+
+// Length returns how long the post is to be, as far as is known: to cut once the
+// seat is read, expected until then.
+func (p Post) Length() measure.Length {
+	if p.ToCut != nil {
+		return *p.ToCut
+	}
+	return *p.Expected
 }
 
 // WayOut is one thing that can be done about a post, with what it brings along.
@@ -49,27 +60,33 @@ type WayOut struct {
 
 // posts sets what is cut against what is wanted. A cut post is never asked for
 // again: it stays where it serves, or goes to the pier where least is taken off.
-func (g *Heights) posts(j *job.Job) []Post {
-	list := make([]Post, len(g.Piers))
-	for i, p := range g.Piers {
+func (h *Heights) posts(j *job.Job) []Post {
+	list := make([]Post, len(h.Piers))
+	for i, p := range h.Piers {
 		post := Post{Name: p.Name, State: Estimate}
-		seat := g.Seats.height(p.Name)
-		if seat != nil {
-			post.State, post.Wanted = ToCut, g.Lines[g.frame.Piers[i].Line].Top-*seat
-		} else {
-			post.Wanted = p.Hole.Post
+		if p.Planned != nil {
+			planned := p.Planned.Post
+			post.Planned = &planned
+		}
+		if p.Hole != nil {
+			expected := p.Hole.Post
+			post.Expected = &expected
+		}
+		if seat := h.Seats.height(p.Name); seat != nil {
+			toCut := h.Lines[h.frame.Piers[i].Line].Top - *seat
+			post.State, post.ToCut = CutNow, &toCut
 		}
 		if cut, done := j.Measured.PostsCut[p.Name]; done {
 			post.Cut = &cut
-			post.State, post.Shim = compared(cut, post.Wanted)
-		} else if post.State == ToCut && !g.terms.fits(post.Wanted) {
+			post.State, post.Shim = compared(cut, post.Length())
+		} else if post.State == CutNow && !h.terms.fits(post.Length()) {
 			post.State = Unfit
 		}
 		list[i] = post
 	}
-	g.reuse(list)
+	h.reuse(list)
 	for i := range list {
-		list[i].Ways = g.waysOut(list, i)
+		list[i].Ways = h.waysOut(list, i)
 	}
 	return list
 }
@@ -110,13 +127,13 @@ const (
 // reuse sends the cut posts that do not serve where they are to the piers that
 // want one: those cut short, and those cut long where that saves a new post. The
 // pier's seat must be read. See the worths above for which goes where.
-func (g *Heights) reuse(list []Post) {
+func (h *Heights) reuse(list []Post) {
 	var posts, piers []int
 	for i, p := range list {
 		if p.State == CutAnew || p.State == Trim {
 			posts = append(posts, i)
 		}
-		if p.State == CutAnew || p.State == Trim || p.State == ToCut {
+		if p.State == CutAnew || p.State == Trim || p.State == CutNow {
 			piers = append(piers, i)
 		}
 	}
@@ -124,10 +141,10 @@ func (g *Heights) reuse(list []Post) {
 	for r, from := range posts {
 		worth[r] = make([]int64, len(piers))
 		for c, to := range piers {
-			if list[to].Wanted > *list[from].Cut+measure.Sixteenth {
+			if list[to].Length() > *list[from].Cut+measure.Sixteenth {
 				continue
 			}
-			worth[r][c] = worthOfAPost + int64(list[to].Wanted)
+			worth[r][c] = worthOfAPost + int64(list[to].Length())
 			if from == to {
 				worth[r][c] += worthOfItsPlace
 			}
@@ -137,17 +154,17 @@ func (g *Heights) reuse(list []Post) {
 		from := posts[r]
 		if c >= 0 && piers[c] != from {
 			to := &list[piers[c]]
-			to.State, to.From, to.Off = Exchange, list[from].Name, max(0, *list[from].Cut-to.Wanted)
+			to.State, to.From, to.Off = Exchange, list[from].Name, max(0, *list[from].Cut-to.Length())
 		}
 	}
 }
 
-// ToCut returns what is still to be cut: nothing for posts that serve or are
+// StillToCut returns what is still to be cut: nothing for posts that serve or are
 // made to serve, a new post for those cut short.
-func (g *Heights) ToCut() []Post {
+func (h *Heights) StillToCut() []Post {
 	var list []Post
-	for _, p := range g.Posts {
-		if p.State == ToCut || p.State == CutAnew || p.State == Estimate {
+	for _, p := range h.Posts {
+		if p.State == CutNow || p.State == CutAnew || p.State == Estimate {
 			list = append(list, p)
 		}
 	}

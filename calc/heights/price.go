@@ -15,18 +15,18 @@ type PricePoint struct {
 // Price returns what the floor height costs in digging, stone and posts, at the
 // lowest floor, the highest, and at each break between: the totals run straight
 // from point to point. It is nil when no floor will do.
-func (g *Heights) Price() []PricePoint {
-	if g.Floor == nil {
+func (h *Heights) Price() []PricePoint {
+	if h.Floor == nil {
 		return nil
 	}
-	open := unsettled(g.places)
+	open := unsettled(h.places)
 	if len(open) == 0 {
 		return nil
 	}
-	low, high := g.terms.demands(open, g.ground.Inside())[0].Floor, g.terms.ceiling(open).Floor
+	low, high := h.terms.demands(open, h.ground.Inside())[0].Floor, h.terms.ceiling(open).Floor
 	breaks := []measure.Length{low, high}
 	for _, p := range open {
-		for _, floor := range g.terms.breaks(p) {
+		for _, floor := range h.terms.breaks(p) {
 			if floor > low && floor < high {
 				breaks = append(breaks, floor)
 			}
@@ -35,7 +35,7 @@ func (g *Heights) Price() []PricePoint {
 	slices.Sort(breaks)
 	var points []PricePoint
 	for _, floor := range slices.Compact(breaks) {
-		points = append(points, g.terms.price(floor, open))
+		points = append(points, h.terms.price(floor, open))
 	}
 	return straightened(points)
 }

@@ -74,16 +74,16 @@ func (s *Seats) height(pier string) *measure.Length {
 // was before a seat was set or a beam measured, which the last binder printed.
 // Holes may or may not have been in that binder, so that a floor which they
 // changed is named too.
-func (g *Heights) locked(j *job.Job) (fault.Fault, bool) {
-	if !j.Platform.Floor.Lowest || (g.Seats == nil || len(g.Seats.Read) == 0) && len(j.Measured.PostsCut) == 0 {
+func (h *Heights) locked(j *job.Job) (fault.Fault, bool) {
+	if !j.Platform.Floor.Lowest || (h.Seats == nil || len(h.Seats.Read) == 0) && len(j.Measured.PostsCut) == 0 {
 		return fault.Fault{}, false
 	}
 	const path = "platform.floor.height"
 	f := fault.Fault{At: j.At(path), Path: path,
 		Wrong:  `"lowest" would move the floor under seats that are read or posts that are cut`,
 		Remedy: "give the height of the floor that the last binder printed"}
-	planned, clash := g.terms.floor(g.planned(j), g.ground.Inside())
-	dug, stuck := g.terms.floor(g.dug(j), g.ground.Inside())
+	planned, clash := h.terms.floor(h.planned(j), h.ground.Inside())
+	dug, stuck := h.terms.floor(h.dug(j), h.ground.Inside())
 	switch {
 	case clash != nil && stuck != nil:
 	case clash != nil:

@@ -15,20 +15,20 @@ import (
 //
 // The holes, the stone and the clearance over the ground stay unknown. Anything
 // less is a fault, since readings would be lost without a word.
-func (g *Heights) withoutSurvey(j *job.Job, f *frame.Frame) fault.List {
+func (h *Heights) withoutSurvey(j *job.Job, f *frame.Frame) fault.List {
 	var faults fault.List
-	if g.terms.Given == nil || !allSeats(j, f) {
+	if h.terms.Given == nil || !allSeats(j, f) {
 		faults.Join(lost(j))
 		return faults
 	}
-	g.Seats, faults = readSeats(j, f)
+	h.Seats, faults = readSeats(j, f)
 	if !faults.Empty() {
 		return faults
 	}
-	g.Lines = g.lines(j, f, *g.terms.Given)
-	g.Posts = g.posts(j)
-	built, bad := readFinished(j, f, *g.terms.Given)
-	g.AsBuilt = built
+	h.Lines = h.lines(j, f, *h.terms.Given)
+	h.Posts = h.posts(j)
+	built, bad := readFinished(j, f, *h.terms.Given)
+	h.AsBuilt = built
 	faults.Join(bad)
 	return faults
 }
@@ -60,13 +60,13 @@ func lost(j *job.Job) fault.List {
 
 // PostOf returns the length of the post at a pier and whether it is known: from
 // the hole of the plan, or from the seat alone where there was no survey.
-func (g *Heights) PostOf(pier string) (measure.Length, bool) {
-	if p, ok := g.Pier(pier); ok && p.Hole != nil {
+func (h *Heights) PostOf(pier string) (measure.Length, bool) {
+	if p, ok := h.Pier(pier); ok && p.Hole != nil {
 		return p.Hole.Post, true
 	}
-	for _, post := range g.Posts {
+	for _, post := range h.Posts {
 		if post.Name == pier {
-			return post.Wanted, true
+			return post.Length(), true
 		}
 	}
 	return 0, false

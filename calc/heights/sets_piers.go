@@ -45,16 +45,16 @@ var pierFields = []figure.Field{
 const shortRule = "the bed that keeps the floor, else how much higher the floor must be for the least bed"
 
 // piers is the set of the piers, line by line.
-func (g *Heights) piers(j *job.Job) figure.Set {
+func (h *Heights) piers(j *job.Job) figure.Set {
 	set := figure.Set{Name: "piers", Key: "pier", Fields: pierFields}
 	beforehand := map[string]Beforehand{}
-	for _, b := range g.Beforehand(WindowStep(j.Units), stepsShort) {
+	for _, b := range h.Beforehand(WindowStep(j.Units), stepsShort) {
 		beforehand[b.Pier] = b
 	}
-	r := pierRow{g: g, job: j, style: j.Style()}
-	for i, p := range g.Piers {
+	r := pierRow{all: h, job: j, style: j.Style()}
+	for i, p := range h.Piers {
 		r.i, r.pier, r.values = i, p, nil
-		r.add(measure.Word(g.frame.Lines[g.frame.Piers[i].Line].Name), r.doubt(), probeWords(j.Ground.Probes, p.Name, r.style))
+		r.add(measure.Word(h.frame.Lines[h.frame.Piers[i].Line].Name), r.doubt(), probeWords(j.Ground.Probes, p.Name, r.style))
 		r.hole()
 		r.post()
 		r.readings()
@@ -68,11 +68,11 @@ func (g *Heights) piers(j *job.Job) figure.Set {
 
 // pierRow makes the values of one pier in the order of the fields.
 type pierRow struct {
-	g      *Heights
+	all    *Heights
 	job    *job.Job
 	style  measure.Style
 	i      int
-	pier   Pier
+	pier   PierHeights
 	values []measure.Quantity
 }
 
@@ -103,8 +103,8 @@ func probeWords(probes map[string]job.Probe, pier string, style measure.Style) m
 // hole adds what is dug and filled in.
 func (r *pierRow) hole() {
 	var wanted, dug, found, cover measure.Quantity
-	if h := r.pier.Hole; h != nil {
-		wanted, cover = h.Dig, h.Cover()
+	if hole := r.pier.Hole; hole != nil {
+		wanted, cover = hole.Dig, hole.Cover()
 	}
 	if hole, done := r.job.Measured.Holes[r.pier.Name]; done {
 		dug, found = hole.Depth, measure.Word(hole.Found)
@@ -122,16 +122,16 @@ func (r *pierRow) post() {
 	if r.pier.Hole != nil {
 		number = r.number()
 	}
-	if r.g.Posts != nil {
-		post := r.g.Posts[r.i]
-		if _, read := r.job.Measured.Seats[r.pier.Name]; read && r.g.Seats != nil {
-			bench, sum = measure.Reading(r.g.Seats.BenchMark), post.Wanted
+	if r.all.Posts != nil {
+		post := r.all.Posts[r.i]
+		if _, read := r.job.Measured.Seats[r.pier.Name]; read && r.all.Seats != nil {
+			bench, sum = measure.Reading(r.all.Seats.BenchMark), post.Length()
 		}
-		words = measure.Word(post.Words(r.g.Posts, r.style))
+		words = measure.Word(post.Words(r.all.Posts, r.style))
 		if post.State != Estimate {
-			wanted = post.Wanted
+			wanted = post.Length()
 		}
-		if post.State != Estimate && post.State != ToCut {
+		if post.State != Estimate && post.State != CutNow {
 			again = words
 		}
 	}
@@ -141,7 +141,7 @@ func (r *pierRow) post() {
 // number is the line's number as the rod adds to it: as it stands on paper where
 // the rod reads in the units of the job.
 func (r *pierRow) number() measure.Quantity {
-	line := r.g.Lines[r.g.frame.Piers[r.i].Line]
+	line := r.all.Lines[r.all.frame.Piers[r.i].Line]
 	if inUnits := measure.Addend(line.Number); inUnits.Print(r.style) == line.Number.Print(r.style) {
 		return inUnits
 	}
@@ -157,11 +157,11 @@ func (r *pierRow) readings() {
 	if hole == nil {
 		hole = r.pier.Hole
 	}
-	if hole != nil && r.g.Floor != nil { // holes as dug may leave no floor
-		top := r.g.Lines[r.g.frame.Piers[r.i].Line].Number // as the row on paper counts
+	if hole != nil && r.all.Floor != nil { // holes as dug may leave no floor
+		top := r.all.Lines[r.all.frame.Piers[r.i].Line].Number // as the row on paper counts
 		expected, under, over = measure.Offset(mark-hole.Seat), measure.Offset(r.job.Frame.Posts.Shortest-top), measure.Offset(r.job.Frame.Posts.Longest-top)
 	}
-	if point, ok := r.g.AsBuilt.point(r.pier.Name); ok {
+	if point, ok := r.all.AsBuilt.point(r.pier.Name); ok {
 		built = measure.Offset(mark - point.Height)
 	}
 	r.add(expected, under, over, built)
@@ -250,14 +250,14 @@ func (p Post) Words(all []Post, style measure.Style) string {
 	switch p.State {
 	case Estimate:
 		return "read the seat first"
-	case ToCut:
+	case CutNow:
 		return "cut"
 	case Serves:
 		return "stays as cut"
 	case Shim:
 		return "stays, shim by " + p.Shim.Print(style)
 	case Trim:
-		return "cut it down to " + p.Wanted.Print(style)
+		return "cut it down to " + p.Length().Print(style)
 	case Exchange:
 		return p.exchange(all, style)
 	case CutAnew:
@@ -271,7 +271,7 @@ func (p Post) Words(all []Post, style measure.Style) string {
 func (p Post) exchange(all []Post, style measure.Style) string {
 	words := "take the one cut for " + p.From
 	if p.Off > measure.Sixteenth {
-		words += fmt.Sprintf(", cut down to %s", p.Wanted.Print(style))
+		words += fmt.Sprintf(", cut down to %s", p.Length().Print(style))
 	}
 	if p.Cut != nil && !slices.ContainsFunc(all, func(other Post) bool { return other.From == p.Name }) {
 		words += "; its own is left over"

@@ -8,18 +8,18 @@ import (
 
 // used returns the piers as they are to be built now: holes as dug, seats as
 // set, build-up by the beams that were delivered.
-func (g *Heights) used(j *job.Job, f *frame.Frame) []place {
-	list := g.dug(j)
+func (h *Heights) used(j *job.Job, f *frame.Frame) []place {
+	list := h.dug(j)
 	for i, p := range f.Piers {
 		list[i].buildUp = lineBuildUp(j, f, p.Line)
-		list[i].seat = g.Seats.height(p.Name)
+		list[i].seat = h.Seats.height(p.Name)
 	}
 	return list
 }
 
 // dug returns the piers as planned, with the holes that were dug.
-func (g *Heights) dug(j *job.Job) []place {
-	list := g.planned(j)
+func (h *Heights) dug(j *job.Job) []place {
+	list := h.planned(j)
 	for i, p := range list {
 		if hole, dug := j.Measured.Holes[p.name]; dug {
 			list[i].dug = &hole
@@ -58,7 +58,7 @@ type LinePosts struct {
 // On paper it stands to the mark that the saw is set to. Halves go up whatever
 // its sign, as those of the posts do, so that the sum on paper is the post of
 // the next issue to the last mark.
-func (g *Heights) lines(j *job.Job, f *frame.Frame, floor measure.Length) []LinePosts {
+func (h *Heights) lines(j *job.Job, f *frame.Frame, floor measure.Length) []LinePosts {
 	var list []LinePosts
 	for i, line := range f.Lines {
 		buildUp := lineBuildUp(j, f, i)
@@ -70,14 +70,14 @@ func (g *Heights) lines(j *job.Job, f *frame.Frame, floor measure.Length) []Line
 }
 
 // setSeats puts the seats that were read in the place of the planned ones.
-func (g *Heights) setSeats(j *job.Job, f *frame.Frame) {
-	if g.Seats == nil {
+func (h *Heights) setSeats(j *job.Job, f *frame.Frame) {
+	if h.Seats == nil {
 		return
 	}
-	for i := range g.Seats.Read {
-		read := &g.Seats.Read[i]
-		for k := range g.Piers {
-			p := &g.Piers[k]
+	for i := range h.Seats.Read {
+		read := &h.Seats.Read[i]
+		for k := range h.Piers {
+			p := &h.Piers[k]
 			if p.Name != read.Name {
 				continue
 			}
@@ -85,7 +85,7 @@ func (g *Heights) setSeats(j *job.Job, f *frame.Frame) {
 				read.Planned = p.Planned.Seat
 			}
 			p.Hole.Seat = read.Height
-			p.Hole.Post = g.Floor.Height - lineBuildUp(j, f, f.Piers[k].Line) - read.Height
+			p.Hole.Post = h.Floor.Height - lineBuildUp(j, f, f.Piers[k].Line) - read.Height
 		}
 	}
 }

@@ -19,10 +19,10 @@ type Shift struct {
 // mayShift walks along the line in steps, up to a quarter of the bay, as long as
 // the ground there, by the surface, lets the floor be as it is with an ordinary
 // hole. What the digging meets there is not known: it is to be probed first.
-func (g *Heights) mayShift(i int, step measure.Length) Shift {
-	pier := g.frame.Piers[i]
-	before, hasBefore := g.neighbour(i, -1)
-	after, hasAfter := g.neighbour(i, 1)
+func (h *Heights) mayShift(i int, step measure.Length) Shift {
+	pier := h.frame.Piers[i]
+	before, hasBefore := h.neighbour(i, -1)
+	after, hasAfter := h.neighbour(i, 1)
 	m := Shift{Joint: pier.Splice}
 	switch {
 	case hasBefore && hasAfter:
@@ -30,31 +30,31 @@ func (g *Heights) mayShift(i int, step measure.Length) Shift {
 	default:
 		m.Bay = max(before, after)
 	}
-	if m.Joint || g.ground.Surface == nil {
+	if m.Joint || h.ground.Surface == nil {
 		return m
 	}
 	if hasAfter {
-		m.On = g.walk(i, step, m.Bay/bayTolerance)
+		m.On = h.walk(i, step, m.Bay/bayTolerance)
 	}
 	if hasBefore {
-		m.Back = -g.walk(i, -step, m.Bay/bayTolerance)
+		m.Back = -h.walk(i, -step, m.Bay/bayTolerance)
 	}
 	return m
 }
 
 // neighbour returns the bay to the next pier on the line, one way or the other.
-func (g *Heights) neighbour(i, way int) (measure.Length, bool) {
+func (h *Heights) neighbour(i, way int) (measure.Length, bool) {
 	k := i + way
-	if k < 0 || k >= len(g.frame.Piers) || g.frame.Piers[k].Line != g.frame.Piers[i].Line {
+	if k < 0 || k >= len(h.frame.Piers) || h.frame.Piers[k].Line != h.frame.Piers[i].Line {
 		return 0, false
 	}
-	return (g.frame.Piers[k].X - g.frame.Piers[i].X).Abs(), true
+	return (h.frame.Piers[k].X - h.frame.Piers[i].X).Abs(), true
 }
 
 // walk returns the last place, counted from the pier, up to which the limits are
 // met at every step.
-func (g *Heights) walk(i int, step, most measure.Length) measure.Length {
-	most = most.RoundDownTo(g.terms.Mark)
+func (h *Heights) walk(i int, step, most measure.Length) measure.Length {
+	most = most.RoundDownTo(h.terms.Mark)
 	if step < 0 {
 		most = -most
 	}
@@ -63,7 +63,7 @@ func (g *Heights) walk(i int, step, most measure.Length) measure.Length {
 		if next.Abs() >= most.Abs() {
 			next = most
 		}
-		if !g.serveAt(i, next) {
+		if !h.serveAt(i, next) {
 			return at
 		}
 		if next == most {
@@ -73,12 +73,12 @@ func (g *Heights) walk(i int, step, most measure.Length) measure.Length {
 }
 
 // serveAt says whether an ordinary hole serves at a place along the line.
-func (g *Heights) serveAt(i int, off measure.Length) bool {
-	pier := g.frame.Piers[i]
+func (h *Heights) serveAt(i int, off measure.Length) bool {
+	pier := h.frame.Piers[i]
 	x := pier.X + off
-	if g.ground.Beyond(x, pier.Y) {
+	if h.ground.Beyond(x, pier.Y) {
 		return false
 	}
-	there := place{name: pier.Name, ground: g.ground.Surface.At(x, pier.Y), buildUp: g.places[i].buildUp}
-	return g.terms.bounds(there).Lacks() == 0 && g.terms.serves(g.Floor.Height, []place{there}, nil)
+	there := place{name: pier.Name, ground: h.ground.Surface.At(x, pier.Y), buildUp: h.places[i].buildUp}
+	return h.terms.bounds(there).Lacks() == 0 && h.terms.serves(h.Floor.Height, []place{there}, nil)
 }

@@ -36,7 +36,7 @@ func knownKey(point string) string {
 // Book is the level book, reduced.
 type Book struct {
 	SetUps []SetUp
-	Runs   []Run         // one for each time the work starts again from a bench mark
+	Runs   []LevelRun         // one for each time the work starts again from a bench mark
 	Points []PointHeight // every point read but the bench marks, in the order first read
 	Checks Arithmetic
 	// Network is the adjustment of a book in which points were read from more
@@ -81,8 +81,8 @@ type Shot struct {
 // Reduced returns the height with its share of the misclosure.
 func (s Shot) Reduced() measure.Length { return s.Height + s.Correction }
 
-// Run is a chain of set-ups that starts at a bench mark.
-type Run struct {
+// LevelRun is a chain of set-ups that starts at a bench mark.
+type LevelRun struct {
 	SetUps     []int          // indices into Book.SetUps
 	Closed     bool           // it ends on a bench mark
 	Count      int            // set-ups from its start to the closing sight; all of them when not closed
@@ -129,8 +129,8 @@ func (b *Book) Closed() bool {
 
 // Worst returns the closed run whose misclosure takes the greatest part of its
 // limit, and whether any run closes.
-func (b *Book) Worst() (Run, bool) {
-	var worst Run
+func (b *Book) Worst() (LevelRun, bool) {
+	var worst LevelRun
 	found := false
 	for _, run := range b.Runs {
 		if run.Closed && (!found || used(run) > used(worst)) {
@@ -141,7 +141,7 @@ func (b *Book) Worst() (Run, bool) {
 }
 
 // used returns the part of its limit that a run's misclosure takes.
-func used(r Run) float64 {
+func used(r LevelRun) float64 {
 	if r.Allowed == 0 {
 		return float64(r.Misclosure.Abs())
 	}

@@ -32,7 +32,7 @@ func (r *reduction) close() fault.List {
 
 // findClosing takes the last sight on a bench mark as the closing one. Those
 // before it are loops of their own.
-func (r *reduction) findClosing(run *Run) {
+func (r *reduction) findClosing(run *LevelRun) {
 	for _, index := range run.SetUps {
 		s := r.book.SetUps[index]
 		if !run.Closed {
@@ -48,7 +48,7 @@ func (r *reduction) findClosing(run *Run) {
 }
 
 // share gives every shot of a closed run its part of the misclosure.
-func (r *reduction) share(run Run) {
+func (r *reduction) share(run LevelRun) {
 	if !run.Closed {
 		return
 	}

@@ -197,9 +197,9 @@ func TestErrorsInANetwork(t *testing.T) {
 		fieldtest.Sights("bench_mark", 40.0, "A1", 47.0, "C5", 46.5),
 	}
 	book := fieldtest.Work(t, j, fieldtest.SampleFrame()).Book
-	error := func(name string) measure.Length { p, _ := book.Point(name); return p.Error }
-	assert.Less(t, error("A1"), error("A5"))
-	assert.Greater(t, error("C5"), book.Network.Reading)
+	errorAt := func(name string) measure.Length { p, _ := book.Point(name); return p.Error }
+	assert.Less(t, errorAt("A1"), errorAt("A5"))
+	assert.Greater(t, errorAt("C5"), book.Network.Reading)
 	assert.Zero(t, book.Network.Residual, "readings that agree")
 	assert.Equal(t, j.Ground.CloseTo.Scale(1/(2*math.Sqrt2)), book.Network.Reading, "but no better than the allowance stands for")
 }

@@ -60,7 +60,7 @@ func (r *reduction) setUp(number int, sights []job.Sight) (fault.Fault, bool) {
 	origin := ShotAt{Shot: -1}
 	if known, isMark := knownHeight(r.job, first.Point); isMark {
 		s.FromHeight, s.Depth, s.Run = known, 1, len(r.book.Runs)
-		r.book.Runs = append(r.book.Runs, Run{})
+		r.book.Runs = append(r.book.Runs, LevelRun{})
 	} else {
 		at, known := r.last[first.Point]
 		if !known {

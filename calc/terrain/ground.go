@@ -11,8 +11,8 @@ import (
 // Ground is what the readings say of the ground. Before there are any it is
 // empty: Surface, Spots and Levels are nil.
 type Ground struct {
-	Surface *Surface
-	Spots   []Spot  // the positioned spots that were read, in the order read
+	Surface *Spline
+	Spots   []SpotHeight  // the positioned spots that were read, in the order read
 	Levels  []Level // at the piers, in the order of the frame
 
 	far measure.Length // how far outside the readings an estimate still counts: half the widest bay
@@ -30,8 +30,8 @@ type Level struct {
 	Spread measure.Length // of the sights, 0 when there is one
 }
 
-// Spot is a positioned spot with its height.
-type Spot struct {
+// SpotHeight is a positioned spot with its height.
+type SpotHeight struct {
 	Name   string
 	X, Y   measure.Length
 	Height measure.Length
@@ -56,8 +56,8 @@ func Read(j *job.Job, f *frame.Frame, book *levelling.Book) (*Ground, fault.List
 func (g *Ground) Beyond(x, y measure.Length) bool { return g.Surface.Outside(x, y) > g.far }
 
 // Inside returns the spots under the frame.
-func (g *Ground) Inside() []Spot {
-	var inside []Spot
+func (g *Ground) Inside() []SpotHeight {
+	var inside []SpotHeight
 	for _, s := range g.Spots {
 		if s.Inside {
 			inside = append(inside, s)
@@ -96,15 +96,15 @@ func (g *Ground) extremes() (high, low Level, read int) {
 }
 
 // spots returns the positioned spots that were read, in the order read.
-func spots(j *job.Job, f *frame.Frame, book *levelling.Book) []Spot {
-	var list []Spot
+func spots(j *job.Job, f *frame.Frame, book *levelling.Book) []SpotHeight {
+	var list []SpotHeight
 	for _, p := range book.Points {
 		spot, ok := j.Ground.Spots[p.Name]
 		if !ok || !spot.InPlan() {
 			continue
 		}
 		inside := spot.X >= 0 && spot.X <= f.Length && spot.Y >= 0 && spot.Y <= f.Width
-		list = append(list, Spot{Name: p.Name, X: spot.X, Y: spot.Y, Height: p.Height, Inside: inside})
+		list = append(list, SpotHeight{Name: p.Name, X: spot.X, Y: spot.Y, Height: p.Height, Inside: inside})
 	}
 	return list
 }

@@ -38,7 +38,7 @@ func turn(a, b, c Node) float64 {
 
 // Outside returns how far a place lies outside the hull of the readings, 0
 // inside it and on it.
-func (s *Surface) Outside(x, y measure.Length) measure.Length {
+func (s *Spline) Outside(x, y measure.Length) measure.Length {
 	hull := s.Hull
 	place := Node{X: x, Y: y}
 	inside := true

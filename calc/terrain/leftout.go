@@ -18,7 +18,7 @@ import (
 // Mathematics 11 (1999), equation 13, from memory; the tests hold it against
 // leaving each reading out in turn. A reading without which the others lie in a
 // line has no residual: it is NaN.
-func (s *Surface) LeftOut() []float64 {
+func (s *Spline) LeftOut() []float64 {
 	s.solve.Do(s.bend)
 	n := len(s.Nodes)
 	residuals := make([]float64, n)
@@ -44,7 +44,7 @@ func (s *Surface) LeftOut() []float64 {
 
 // scatter returns the root mean square of the residuals of readings left out,
 // each scaled by what its place adds, and how many could be used.
-func (s *Surface) scatter() (measure.Length, int) {
+func (s *Spline) scatter() (measure.Length, int) {
 	sum, used := 0.0, 0
 	for i, residual := range s.LeftOut() {
 		if math.IsNaN(residual) {

@@ -31,7 +31,7 @@ func (g *Ground) level(j *job.Job, f *frame.Frame, book *levelling.Book) fault.L
 	for _, s := range g.Spots {
 		nodes = append(nodes, Node{Name: s.Name, X: s.X, Y: s.Y, Height: s.Height})
 	}
-	surface, ok := NewSurface(nodes)
+	surface, ok := NewSpline(nodes)
 	if !ok {
 		faults.Add(tooFew(j, f, merged(nodes)))
 		return faults
@@ -67,7 +67,7 @@ func (g *Ground) estimate(j *job.Job, f *frame.Frame, levels []Level) {
 // unevenness returns the standard error of the ground between the readings, and
 // whether it is rough: from leaving out each reading in turn when there are five
 // or more, from the plane when there are four, assumed when there are three.
-func (s *Surface) unevenness() (measure.Length, bool) {
+func (s *Spline) unevenness() (measure.Length, bool) {
 	switch n := len(s.Nodes); {
 	case n >= 5:
 		if scatter, used := s.scatter(); used >= 3 {

@@ -17,17 +17,17 @@ type Node struct {
 	Height measure.Length
 }
 
-// Surface is the ground through the readings: a thin-plate spline, exact at
+// Spline is the ground through the readings: a thin-plate spline, exact at
 // each of them, the plane itself when they lie in one.
 //
 //	z = c0 + c1 x + c2 y + Σ wi ri² ln ri        Σ wi = Σ wi xi = Σ wi yi = 0
 //
 // It bends as little as a thin plate held at the readings would. Beyond them it
-// goes on, but less and less can be said for it: see [Surface.Outside].
+// goes on, but less and less can be said for it: see [Spline.Outside].
 //
 // Source: J. Duchon, Splines minimizing rotation-invariant semi-norms in
 // Sobolev spaces, 1977.
-type Surface struct {
+type Spline struct {
 	Nodes []Node // readings at one place taken together
 	Hull  []Node // the outermost readings, in order round the rest
 	Plane Plane  // best plane through them, by least squares
@@ -41,14 +41,14 @@ type Surface struct {
 	flat   bool // the plane stands in for the spline
 }
 
-// NewSurface returns the surface through the nodes. It reports false when fewer
+// NewSpline returns the surface through the nodes. It reports false when fewer
 // than three of them are left that do not lie in a line.
-func NewSurface(nodes []Node) (*Surface, bool) {
+func NewSpline(nodes []Node) (*Spline, bool) {
 	nodes = merged(nodes)
 	if len(nodes) < 3 || inLine(nodes) {
 		return nil, false
 	}
-	s := &Surface{Nodes: nodes, Hull: hullOf(nodes), frame: scalingOf(nodes)}
+	s := &Spline{Nodes: nodes, Hull: hullOf(nodes), frame: scalingOf(nodes)}
 	for _, n := range nodes {
 		u, v := s.frame.to(n.X, n.Y)
 		s.places = append(s.places, [2]float64{u, v})
@@ -59,7 +59,7 @@ func NewSurface(nodes []Node) (*Surface, bool) {
 
 // At returns the height of the ground at a place, to the nearest nanometre. At a
 // reading it is the reading.
-func (s *Surface) At(x, y measure.Length) measure.Length {
+func (s *Spline) At(x, y measure.Length) measure.Length {
 	for _, n := range s.Nodes {
 		if n.X == x && n.Y == y {
 			return n.Height
@@ -69,7 +69,7 @@ func (s *Surface) At(x, y measure.Length) measure.Length {
 }
 
 // spline returns the height of the spline, without looking for a reading there.
-func (s *Surface) spline(x, y measure.Length) measure.Length {
+func (s *Spline) spline(x, y measure.Length) measure.Length {
 	s.solve.Do(s.bend)
 	u, v := s.frame.to(x, y)
 	z := s.linear[0] + s.linear[1]*u + s.linear[2]*v
@@ -80,7 +80,7 @@ func (s *Surface) spline(x, y measure.Length) measure.Length {
 }
 
 // bend solves for the weights.
-func (s *Surface) bend() {
+func (s *Spline) bend() {
 	n := len(s.Nodes)
 	a := mat.NewDense(n+3, n+3, nil)
 	b := mat.NewVecDense(n+3, nil)

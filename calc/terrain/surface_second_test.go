@@ -144,7 +144,7 @@ func TestThinPlateIsNearerThanFlatFaces(t *testing.T) {
 	}](t, e.Result)
 	faces := delaunay(frankeSpots(t))
 	nodes, _ := frankeNodes(t)
-	s, ok := terrain.NewSurface(nodes)
+	s, ok := terrain.NewSpline(nodes)
 	require.True(t, ok)
 	var flat, plate misses
 	outside := 0
@@ -187,7 +187,7 @@ func TestThinPlateIsNearerThanInverseDistance(t *testing.T) {
 	}](t, e.Result)
 	spots := frankeSpots(t)
 	nodes, _ := frankeNodes(t)
-	s, _ := terrain.NewSurface(nodes)
+	s, _ := terrain.NewSpline(nodes)
 	var weighed, plate misses
 	onGrid(func(x, y float64) {
 		weighed.note(inverseDistance(spots, x, y, 2) - franke(x, y))
@@ -223,7 +223,7 @@ func TestThreeSpotsByInverseDistanceAndByThePlate(t *testing.T) {
 		assert.InDelta(t, want.Distances[i], math.Hypot(p[0]-in.At[0], p[1]-in.At[1]), 1e-9)
 	}
 	assert.InDelta(t, want.Value, inverseDistance(spots, in.At[0], in.At[1], in.Power), e.Tolerance, e.Source)
-	s, ok := terrain.NewSurface(nodes)
+	s, ok := terrain.NewSpline(nodes)
 	require.True(t, ok)
 	face := facets{{spots[1], spots[2], spots[0]}}
 	if cross(spots[1], spots[2], spots[0]) < 0 {
@@ -251,7 +251,7 @@ func TestThinPlateOnTheMiddleLineOfACell(t *testing.T) {
 	for _, c := range corners {
 		nodes = append(nodes, node(c.x, c.y, c.z))
 	}
-	s, ok := terrain.NewSurface(nodes)
+	s, ok := terrain.NewSpline(nodes)
 	require.True(t, ok)
 	assert.InDelta(t, want.Value, height(s, in.At[0], in.At[1]), 1e-7, e.Source)
 	assert.InDelta(t, bilinear(corners, 14.8, 20.5), height(s, 14.8, 20.5), 1e-7, "the other middle line")
@@ -275,7 +275,7 @@ func TestEveryMethodOnAPlane(t *testing.T) {
 			nodes = append(nodes, terrain.Node{X: measure.FromMetres(s.x), Y: measure.FromMetres(s.y), Height: measure.FromMetres(s.z)})
 			low, high = min(low, s.z), max(high, s.z)
 		}
-		s, ok := terrain.NewSurface(nodes)
+		s, ok := terrain.NewSpline(nodes)
 		require.True(t, ok)
 		x, y := draw("at x"), draw("at y")
 		plate := s.At(measure.FromMetres(x), measure.FromMetres(y)).Metres()

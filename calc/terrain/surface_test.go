@@ -29,7 +29,7 @@ func node(x, y, z float64) terrain.Node {
 	return terrain.Node{X: measure.FromMetres(10 * x), Y: measure.FromMetres(10 * y), Height: measure.FromMetres(10 * z)}
 }
 
-func height(s *terrain.Surface, x, y float64) float64 {
+func height(s *terrain.Spline, x, y float64) float64 {
 	return s.At(measure.FromMetres(10*x), measure.FromMetres(10*y)).Metres() / 10
 }
 
@@ -58,7 +58,7 @@ func TestThinPlateThroughFrankesNodes(t *testing.T) {
 		TPS, Plane errors
 		At         map[string]float64 `yaml:"tps_at"`
 	}](t, e.Result)
-	s, ok := terrain.NewSurface(nodes)
+	s, ok := terrain.NewSpline(nodes)
 	require.True(t, ok)
 	var spline, plane errors
 	count := 0.0
@@ -85,7 +85,7 @@ func TestThinPlateThroughFrankesNodes(t *testing.T) {
 
 func TestSurfaceIsExactAtTheReadings(t *testing.T) {
 	nodes, _ := frankeNodes(t)
-	s, _ := terrain.NewSurface(nodes)
+	s, _ := terrain.NewSpline(nodes)
 	for _, n := range nodes {
 		assert.Equal(t, n.Height, s.At(n.X, n.Y))
 		// A hair beside the reading the spline itself is met, not the reading.
@@ -117,7 +117,7 @@ func TestPlaneThroughPublishedSpotHeights(t *testing.T) {
 			CY float64 `yaml:"cy"`
 		} `yaml:"plane"`
 	}](t, e.Result)
-	s, ok := terrain.NewSurface(nodes)
+	s, ok := terrain.NewSpline(nodes)
 	require.True(t, ok)
 	assert.InDelta(t, want.Constant, constant, e.Tolerance, e.Source)
 	assert.InDelta(t, want.Plane, s.Plane.Squares, e.Tolerance, e.Source)
@@ -147,7 +147,7 @@ func TestSurfaceOfAPlaneIsThePlane(t *testing.T) {
 			x, y := draw("x"), draw("y")
 			nodes = append(nodes, terrain.Node{X: x, Y: y, Height: plane(x, y)})
 		}
-		s, ok := terrain.NewSurface(nodes)
+		s, ok := terrain.NewSpline(nodes)
 		if !ok {
 			t.Skip("in a line")
 		}
@@ -161,18 +161,18 @@ func TestSurfaceOfAPlaneIsThePlane(t *testing.T) {
 
 func TestLeavingOutInOneGoAgreesWithLeavingOutInTurn(t *testing.T) {
 	nodes, _ := frankeNodes(t)
-	s, _ := terrain.NewSurface(nodes)
+	s, _ := terrain.NewSpline(nodes)
 	residuals := s.LeftOut()
 	for i, n := range nodes {
 		others := append(append([]terrain.Node(nil), nodes[:i]...), nodes[i+1:]...)
-		rest, ok := terrain.NewSurface(others)
+		rest, ok := terrain.NewSpline(others)
 		require.True(t, ok)
 		assert.InDelta(t, (n.Height - rest.At(n.X, n.Y)).Metres(), residuals[i], 1e-6)
 	}
 }
 
 func TestOutsideTheReadings(t *testing.T) {
-	s, ok := terrain.NewSurface([]terrain.Node{node(0, 0, 0), node(1, 0, 0), node(1, 1, 0), node(0, 1, 0), node(0.5, 0, 0.1), node(0.5, 0.5, 0.2)})
+	s, ok := terrain.NewSpline([]terrain.Node{node(0, 0, 0), node(1, 0, 0), node(1, 1, 0), node(0, 1, 0), node(0.5, 0, 0.1), node(0.5, 0.5, 0.2)})
 	require.True(t, ok)
 	assert.Len(t, s.Hull, 4, "neither the middle nor a place along a side is a corner")
 	for _, row := range []struct{ x, y, want float64 }{
@@ -183,8 +183,8 @@ func TestOutsideTheReadings(t *testing.T) {
 }
 
 func TestReadingsInALineMakeNoSurface(t *testing.T) {
-	_, ok := terrain.NewSurface([]terrain.Node{node(0, 0, 0), node(0.5, 0.5, 0), node(1, 1, 0.3)})
+	_, ok := terrain.NewSpline([]terrain.Node{node(0, 0, 0), node(0.5, 0.5, 0), node(1, 1, 0.3)})
 	assert.False(t, ok)
-	_, ok = terrain.NewSurface([]terrain.Node{node(0, 0, 0), node(0, 0, 0.1), node(1, 1, 0.3)})
+	_, ok = terrain.NewSpline([]terrain.Node{node(0, 0, 0), node(0, 0, 0.1), node(1, 1, 0.3)})
 	assert.False(t, ok, "two readings at one place count once")
 }

@@ -93,8 +93,8 @@ func (w *wanted) addPosts(j *job.Job, f *frame.Frame, g *heights.Heights) {
 		}
 		return
 	}
-	for _, p := range g.ToCut() {
-		w.add(posts, p.Wanted.RoundTo(j.Mark()), p.Name)
+	for _, p := range g.StillToCut() {
+		w.add(posts, p.Length().RoundTo(j.Mark()), p.Name)
 	}
 }
 

@@ -11,7 +11,7 @@ import (
 // Tables with a row for each pier, grouped by beam line.
 
 // pierRow makes the row of one pier; known is nil before the heights are.
-type pierRow func(pier heights.Pier) []content.Cell
+type pierRow func(pier heights.PierHeights) []content.Cell
 
 func byLine(p *calc.Plan, row pierRow) []content.Group {
 	groups := make([]content.Group, len(p.Frame.Lines))
@@ -52,7 +52,7 @@ func runningTable(p *calc.Plan) content.Table {
 func runningByPier(p *calc.Plan) content.Table {
 	c := of(p)
 	t := content.Table{Head: []content.Column{words("Pier"), number("x"), number("y")}, Size: content.Working}
-	t.Groups = byLine(p, func(pier heights.Pier) []content.Cell {
+	t.Groups = byLine(p, func(pier heights.PierHeights) []content.Cell {
 		return []content.Cell{head(pier.Name), c.length(pier.X), c.length(pier.Y)}
 	})
 	return t
