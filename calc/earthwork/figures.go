@@ -59,7 +59,8 @@ func (l *ledger) stone(s *StoneTakeoff) {
 	l.Add(l.job.Figure("stone.loose_factor", "loose volume of the stone over its compacted volume", "stone.loose", l.job.Stone.Loose))
 	l.Add(l.job.Figure("stone.layer_at_most", "thickest loose layer to tamp at once", "stone.layer", l.job.Stone.LayerAtMost))
 	if s == nil {
-		l.Blank("stone.compacted", "compacted stone", "stone.loose", "stone as tipped", "stone.order", "stone to order", "stone.order_tipped", "stone to order, as it is counted while it is used", "stone.order_units", "sold units of stone",
+		l.Blank("stone.compacted", "compacted stone", "stone.loose", "stone as tipped", "stone.order", "stone to order",
+			"stone.order_tipped", "stone to order, as it is counted while it is used", "stone.order_units", "sold units of stone",
 			"stone.mass", "mass of the stone ordered", "stone.trips", "trips for the stone", "stone.layer", "thickest layer of stone, as tipped")
 		return
 	}
@@ -74,11 +75,13 @@ func (l *ledger) stone(s *StoneTakeoff) {
 	l.Add(figure.Figure{Key: "stone.order", Means: "stone to order", Value: s.Order, Formula: "loose × (1 + waste), up to whole sold units",
 		Working: fmt.Sprintf("%s with %s waste is %s; %d × %s = %s", l.Print(s.Loose), l.Print(l.job.Stone.Waste), l.Print(s.WithWaste),
 			s.Units, l.Print(l.job.Stone.SoldBy), l.Print(s.Order)), From: []string{"stone.loose", "stone.waste", "stone.sold_by"}})
-	l.Add(figure.Figure{Key: "stone.order_tipped", Means: "stone to order, as it is counted while it is used", Value: measure.Tipped(s.Order), Formula: "order", Working: l.Print(measure.Tipped(s.Order)), From: []string{"stone.order"}})
+	l.Add(figure.Figure{Key: "stone.order_tipped", Means: "stone to order, as it is counted while it is used", Value: measure.Tipped(s.Order),
+		Formula: "order", Working: l.Print(measure.Tipped(s.Order)), From: []string{"stone.order"}})
 	l.Add(figure.Figure{Key: "stone.order_units", Means: "sold units of stone", Value: s.Units, Formula: "order ÷ sold unit",
 		Working: fmt.Sprintf("%s ÷ %s = %d", l.Print(s.Order), l.Print(l.job.Stone.SoldBy), s.Units), From: []string{"stone.order", "stone.sold_by"}})
 	l.Add(figure.Figure{Key: "stone.mass", Means: "mass of the stone ordered", Value: s.Mass, Formula: "order × loose density × (1 + water)",
-		Working: fmt.Sprintf("%s × %s × (1 + %s) = %s", l.Print(s.Order), l.Print(l.job.Stone.LooseDensity), l.Print(l.job.Stone.Water), l.Print(s.Mass)), From: []string{"stone.order", "stone.loose_density", "stone.water"}})
+		Working: fmt.Sprintf("%s × %s × (1 + %s) = %s", l.Print(s.Order), l.Print(l.job.Stone.LooseDensity), l.Print(l.job.Stone.Water), l.Print(s.Mass)),
+		From:    []string{"stone.order", "stone.loose_density", "stone.water"}})
 	l.trips(s)
 	l.Add(figure.Figure{Key: "stone.layer", Means: "thickest layer of stone, as tipped", Value: s.Layer, Rounding: measure.Up,
 		Formula: "stone as tipped ÷ layers, the thickest of all holes", Working: fmt.Sprintf("%s, %s at most", l.Print(s.Layer), l.Print(s.LayerAtMost)), From: []string{"stone.layer_at_most"}})
@@ -96,7 +99,8 @@ func (l *ledger) trips(s *StoneTakeoff) {
 // spoil adds what the digging leaves over.
 func (l *ledger) spoil(s *Spoil, piers []heights.PierHeights) {
 	if s == nil {
-		l.Blank("spoil.bank", "soil left over, as it lay in the ground", "spoil.loose", "loose soil to place elsewhere", "spoil.packed", "the same soil trodden down", "spoil.heap", "side of the heap of soil",
+		l.Blank("spoil.bank", "soil left over, as it lay in the ground", "spoil.loose", "loose soil to place elsewhere", "spoil.packed", "the same soil trodden down",
+			"spoil.heap", "side of the heap of soil",
 			"spoil.level", "height over the bench mark's datum to which the soil fills the low side under the frame", "spoil.deep", "depth of that soil at the lowest place")
 		return
 	}

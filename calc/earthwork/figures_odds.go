@@ -38,6 +38,7 @@ func (l *ledger) unforeseen(e *Earthwork) {
 		l.Blank("stone.unforeseen", means)
 		return
 	}
-	l.Add(figure.Figure{Key: "stone.unforeseen", Means: means, Value: measure.Count(e.unforeseen), Formula: "piers without a probe, unless two probes or more differ", Working: measure.Counted(e.unforeseen, "bed"),
+	l.Add(figure.Figure{Key: "stone.unforeseen", Means: means, Value: measure.Count(e.unforeseen),
+		Formula: "piers without a probe, unless two probes or more differ", Working: measure.Counted(e.unforeseen, "bed"),
 		From: []string{"stone.order"}})
 }

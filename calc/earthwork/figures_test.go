@@ -63,3 +63,12 @@ func TestKeysDoNotDependOnProgress(t *testing.T) {
 	}
 	assert.Equal(t, job.AsBuilt, fieldtest.Work(t, built, fieldtest.SampleFrame()).Progress)
 }
+
+// Sorted faults and figures come out in one order however often they are made.
+func TestSameJobSameFigures(t *testing.T) {
+	j := fieldtest.SampleJob()
+	first := fieldtest.Work(t, j, fieldtest.SampleFrame()).Figures(j)
+	for range 5 {
+		assert.Equal(t, first, fieldtest.Work(t, fieldtest.SampleJob(), fieldtest.SampleFrame()).Figures(j))
+	}
+}

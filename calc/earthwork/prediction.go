@@ -30,8 +30,8 @@ func SampleOf(values []float64) Sample {
 	return s
 }
 
-// Honest says whether the sample can say anything about chance: with one value,
-// or with values that are all the same, it cannot.
+// Honest holds when the sample says anything of chance: one value, or values that
+// are all the same, would promise certainty.
 func (s Sample) Honest() bool { return s.Count >= 2 && s.Scatter > 0 }
 
 // Total returns what the sum of m more values stays below with a chance p.

@@ -26,17 +26,6 @@ type HeightGrid struct {
 	Heights        [][]measure.Length
 }
 
-// Net returns the volume above a level less that below it, each cell at the mean
-// of its four corners.
-func (g HeightGrid) Net(level measure.Length) measure.Volume {
-	cell := g.AlongX.Times(g.AlongY)
-	var sum measure.Volume
-	g.cells(func(a, b, c, d measure.Length) {
-		sum += measure.Volume(float64(cell) * (a + b + c + d - 4*level).Metres() / 4)
-	})
-	return sum
-}
-
 // CutAndFill returns the volume above a level and the room below it. Each cell
 // is two triangles, parted from the second node of its first row to the first of
 // its next, and the line where cut turns to fill is followed exactly.

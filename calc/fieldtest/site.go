@@ -78,3 +78,15 @@ func TermsJob() *job.Job {
 	j.Yard.Payload = 1400 * measure.Pound
 	return j
 }
+
+// AllRead is the sample with every pier read, on a plane.
+func AllRead() *job.Job {
+	j := SampleJob()
+	setUp := Sights("bench_mark", 60.0)
+	for _, p := range SampleFrame().Piers {
+		setUp = append(setUp, job.Sight{Point: p.Name, Reading: In(60) + p.X.Scale(0.02) - p.Y.Scale(0.03)})
+	}
+	j.Ground.SetUps = [][]job.Sight{setUp}
+	j.Ground.Probes, j.Piers = nil, nil
+	return j
+}

@@ -103,7 +103,7 @@ func TestABedUnderTheLeastIsMarked(t *testing.T) {
 // move the job has no clash, and no move is more than a quarter of its bay.
 func TestAPierMayMoveAsFarAsTheSurfaceMeetsTheLimits(t *testing.T) {
 	f := fieldtest.SampleFrame()
-	j := allRead()
+	j := fieldtest.AllRead()
 	g := fieldtest.Work(t, j, f)
 	moved := 0
 	for _, b := range g.Beforehand(measure.Inch, 3) {
@@ -118,7 +118,7 @@ func TestAPierMayMoveAsFarAsTheSurfaceMeetsTheLimits(t *testing.T) {
 			there.Piers = slices.Clone(f.Piers)
 			i := slices.IndexFunc(there.Piers, func(p frame.Pier) bool { return p.Name == b.Pier })
 			there.Piers[i].X = at.X + to
-			held := allRead()
+			held := fieldtest.AllRead()
 			held.Platform.Floor = job.Floor{Height: g.Floor.Height}
 			sights := held.Ground.SetUps[0]
 			k := slices.IndexFunc(sights, func(s job.Sight) bool { return s.Point == b.Pier })
@@ -135,7 +135,7 @@ func TestAPierMayMoveAsFarAsTheSurfaceMeetsTheLimits(t *testing.T) {
 	assert.Positive(t, moved)
 
 	// A mound a foot on from A1, read just outside the beam, stands in its way.
-	mound := allRead()
+	mound := fieldtest.AllRead()
 	mound.Ground.Spots["mound"] = job.Spot{X: f.Piers[0].X + fieldtest.In(12), Y: fieldtest.In(-1)}
 	mound.Ground.SetUps[0] = append(mound.Ground.SetUps[0], job.Sight{Point: "mound", Reading: fieldtest.In(60 - 14)})
 	mound.Platform.Floor = job.Floor{Height: fieldtest.In(24)}

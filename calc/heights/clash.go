@@ -5,7 +5,7 @@ import (
 	"pierbook/calc/terrain"
 )
 
-// ClashKind says what fights with what.
+// ClashKind is what fights with what.
 type ClashKind string
 
 // The kinds of clash.

@@ -13,12 +13,10 @@
 //
 // All heights are on the datum in which the bench mark has the height that the
 // job gives it, up is positive. Depths and lengths are positive. Whatever is
-// exact stays exact: readings are whole nanometres, and a result is rounded to
-// the nanometre once.
+// exact stays exact: lengths are whole nanometres.
 //
-// The ground between the readings is a thin-plate
-// spline through all of them (J. Duchon, 1977; the test function and node sets
-// are R. Franke's, Mathematics of Computation 38, 1982).
+// A post's length has a name at each stage of its life, see [Post]: planned,
+// expected with the holes as dug, to cut by the seat as read, and cut.
 //
 // For pier i with ground g and firm depth f, the floor F, the build-up t and
 // the seat height h of the block:

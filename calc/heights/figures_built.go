@@ -50,7 +50,8 @@ func (l *ledger) builtPoint(b *FinishedFloor, p FloorPoint, keys []string) {
 	bench := b.Instrument - l.job.Ground.BenchMark.Height
 	l.Add(figure.Figure{Key: keys[2], Means: keys[3], Value: p.Height, Formula: "height of the bench mark + its reading that day − reading",
 		Working: l.Sum(p.Height, figure.Plus(l.job.Ground.BenchMark.Height), figure.Plus(measure.Reading(bench)), figure.Minus(measure.Reading(p.Reading))), From: []string{"bench_mark.height", keys[0]}})
-	l.Add(figure.Figure{Key: keys[4], Means: keys[5], Value: p.Over, Formula: "height − floor", Working: l.Sum(p.Over, figure.Plus(p.Height), figure.Minus(p.Height-p.Over)), From: []string{keys[2], "floor.height"}})
+	l.Add(figure.Figure{Key: keys[4], Means: keys[5], Value: p.Over, Formula: "height − floor",
+		Working: l.Sum(p.Over, figure.Plus(p.Height), figure.Minus(p.Height-p.Over)), From: []string{keys[2], "floor.height"}})
 }
 
 // builtRange adds the extremes and the greatest step between neighbours.
@@ -61,7 +62,8 @@ func (l *ledger) builtRange(b *FinishedFloor, read []string) {
 		Working: l.Print(b.High.Height) + " over " + b.High.Name, From: []string{"pier." + b.High.Name + ".finished"}})
 	l.Add(figure.Figure{Key: "built.low", Means: "lowest point of the finished floor, over " + b.Low.Name, Value: b.Low.Height, Formula: "the least of the heights",
 		Working: l.Print(b.Low.Height) + " over " + b.Low.Name, From: []string{"pier." + b.Low.Name + ".finished"}})
-	step := figure.Figure{Key: "built.step", Means: "greatest step between neighbours", Value: b.WorstStep, Rounding: measure.Up, Formula: "greatest difference of two neighbours", Working: l.Print(b.WorstStep), From: read}
+	step := figure.Figure{Key: "built.step", Means: "greatest step between neighbours", Value: b.WorstStep, Rounding: measure.Up, Formula: "greatest difference of two neighbours",
+		Working: l.Print(b.WorstStep), From: read}
 	if b.WorstStep > 0 {
 		step.Working = fmt.Sprintf("%s, from %s to %s", step.Working, b.WorstNeighbour[0].Name, b.WorstNeighbour[1].Name)
 		step.From = []string{"pier." + b.WorstNeighbour[0].Name + ".finished", "pier." + b.WorstNeighbour[1].Name + ".finished"}
@@ -72,7 +74,8 @@ func (l *ledger) builtRange(b *FinishedFloor, read []string) {
 // builtPlane adds the tilt of the best plane and what stands out of it.
 func (l *ledger) builtPlane(b *FinishedFloor, read []string) {
 	if b == nil || !b.Plane {
-		l.Blank("built.tilt_along", "tilt of the finished floor along the lines", "built.tilt_across", "tilt of the finished floor across the lines", "built.hump", "greatest hump or hollow of the finished floor")
+		l.Blank("built.tilt_along", "tilt of the finished floor along the lines", "built.tilt_across", "tilt of the finished floor across the lines",
+			"built.hump", "greatest hump or hollow of the finished floor")
 		return
 	}
 	tilt := func(key, means string, value measure.Length) {

@@ -94,7 +94,7 @@ func (l *ledger) seatAndPost(h *Heights, i int) {
 		From:    []string{"floor.height", "line." + line + ".post_tops", key("seat")}})
 }
 
-// digWorking says which of the rules made the dig.
+// digWorking prints the rule that made the dig.
 func (l *ledger) digWorking(h Hole) string {
 	if h.Dig == h.DigLeast {
 		return fmt.Sprintf("%s, by %s", l.Print(h.Dig), h.DigLeastBy)

@@ -54,7 +54,7 @@ func (t terms) floor(places []place, inside []terrain.SpotHeight) (*ChosenFloor,
 	return f, nil
 }
 
-// serves says whether a floor serves every place that is not settled yet. A
+// serves holds when a floor is within reach of every place not settled yet. A
 // post that a set seat makes too short or too long is mended at that pier.
 func (t terms) serves(floor measure.Length, places []place, inside []terrain.SpotHeight) bool {
 	open := unsettled(places)
@@ -114,7 +114,8 @@ func (t terms) ceiling(places []place) Demand {
 	return least
 }
 
-// meets says whether some floor, after rounding, serves every place.
+// meets holds when the job can be built: some floor, after rounding, serves every
+// place. Every way out of a clash is put to this test.
 func (t terms) meets(places []place, inside []terrain.SpotHeight) bool {
 	for _, p := range unsettled(places) {
 		if t.bounds(p).Lacks() > 0 {

@@ -20,9 +20,10 @@ type OtherPlace struct {
 
 // Freedom tries the platform turned about its middle, shifted, and with length
 // and width exchanged, each as far as the job allows and part of the way, and
-// returns what each would do to the lowest floor, the best first. Everything comes from the surface and without probes,
-// which hold only where they were made; so do the floors it is compared with.
-// Places more than half a bay beyond the readings are not tried.
+// returns what each would do to the lowest floor, the best first. Everything
+// comes from the surface and without probes, which hold only where they were
+// made; so do the floors it is compared with. Places more than half a bay beyond
+// the readings are not tried.
 func (h *Heights) Freedom(j *job.Job, f *frame.Frame) []OtherPlace {
 	if h.ground.Surface == nil {
 		return nil
@@ -58,7 +59,8 @@ func (h *Heights) Freedom(j *job.Job, f *frame.Frame) []OtherPlace {
 	return moves
 }
 
-// side says which way a turn from x towards y goes, seen by the letters of the lines.
+// side names the way of a turn by the letters of the lines, since left and right
+// depend on where one stands.
 func side(degrees float64) string {
 	if degrees > 0 {
 		return "from line A towards the other lines"

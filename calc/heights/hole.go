@@ -36,9 +36,3 @@ func (b Bounds) hole(postTops, shortest, longest measure.Length) Hole {
 	h.Most = min(b.DigMost, high+b.StoneMost)
 	return h
 }
-
-// BottomHeight returns the height of the bottom of the hole.
-func (h Hole) BottomHeight() measure.Length { return h.Ground - h.Dig }
-
-// BedHeight returns the height of the top of the compacted stone.
-func (h Hole) BedHeight() measure.Length { return h.Ground - h.Cover() }

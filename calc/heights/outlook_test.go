@@ -12,9 +12,7 @@ import (
 	"pierbook/calc/fieldtest"
 	"pierbook/calc/heights"
 	"pierbook/calc/job"
-	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
-	"pierbook/calc/terrain"
 )
 
 // A price is straight between its points: at any floor between two of them the
@@ -108,7 +106,7 @@ func TestReadingTheGoverningPierIsWorthMost(t *testing.T) {
 	for i := 1; i < len(next); i++ {
 		assert.LessOrEqual(t, next[i].Moves, next[i-1].Moves)
 	}
-	assert.Empty(t, fieldtest.Work(t, allRead(), fieldtest.SampleFrame()).ReadNext())
+	assert.Empty(t, fieldtest.Work(t, fieldtest.AllRead(), fieldtest.SampleFrame()).ReadNext())
 }
 
 // The expected moves against the job worked again and again with the pier read,
@@ -117,7 +115,7 @@ func TestReadingTheGoverningPierIsWorthMost(t *testing.T) {
 func TestExpectedMovesByReadingThePierOverAndOver(t *testing.T) {
 	f := fieldtest.SampleFrame()
 	at := func(c2 *measure.Length) *job.Job {
-		j := allRead()
+		j := fieldtest.AllRead()
 		setUp := fieldtest.Sights("bench_mark", 60.0)
 		for _, p := range f.Piers {
 			height := -p.X.Scale(0.0005) + p.Y.Scale(0.0005)
@@ -180,110 +178,8 @@ func TestWhereNoReadingMovesTheFloorTheHoleIsSaid(t *testing.T) {
 	assert.Greater(t, next[i].Digs, fieldtest.In(0.1))
 }
 
-// allRead is the sample with every pier read, on a plane.
-func allRead() *job.Job {
-	j := fieldtest.SampleJob()
-	setUp := fieldtest.Sights("bench_mark", 60.0)
-	for _, p := range fieldtest.SampleFrame().Piers {
-		setUp = append(setUp, job.Sight{Point: p.Name, Reading: fieldtest.In(60) + p.X.Scale(0.02) - p.Y.Scale(0.03)})
-	}
-	j.Ground.SetUps = [][]job.Sight{setUp}
-	j.Ground.Probes, j.Piers = nil, nil
-	return j
-}
-
-func TestBestStandIsWhereTheLongestSightIsShortest(t *testing.T) {
-	stands := levelling.Stands(fieldtest.SampleJob(), fieldtest.SampleFrame())
-	best := stands[0]
-	assert.Equal(t, [2]measure.Length{8 * measure.Foot, 6 * measure.Foot}, [2]measure.Length{best.X, best.Y})
-	// 1/8 in at 100 ft is 21.5 seconds of arc: at 9 ft 9 9/16 in it is 0.0123 in.
-	assert.InDelta(t, 9.797*12/9600, best.Worst.Error.Inches(), 1e-5)
-	for _, s := range stands[1:] {
-		assert.Greater(t, s.Worst.Error, best.Worst.Error)
-	}
-	j := fieldtest.SampleJob()
-	j.Ground.Instrument.Error = 0
-	assert.Empty(t, levelling.Stands(j, fieldtest.SampleFrame()))
-}
-
-// A tape along a slope, common in handbooks as rise² / 2L: in 20 ft 0.075 in for
-// 6 in of rise and 0.30 in for 1 ft.
-func TestSlopeErrorOfTapedLines(t *testing.T) {
-	f := fieldtest.GridFrame(20*measure.Foot+fieldtest.In(3.5), 10*measure.Foot, 2, 2)
-	for _, row := range []struct{ rise, want float64 }{{6, 0.075}, {12, 0.30}} {
-		j := fieldtest.TermsJob()
-		j.Ground.SetUps = [][]job.Sight{fieldtest.Sights("bench_mark", 60.0, "A1", 60.0, "A2", 60.0-row.rise, "B1", 60.0, "B2", 60.0-row.rise)}
-		lines := fieldtest.Work(t, j, f).TapedLines(f)
-		require.Len(t, lines, 6)
-		assert.Equal(t, 20*measure.Foot, lines[0].Level)
-		assert.InDelta(t, row.want, lines[0].TooLong.Inches(), 0.001)
-		assert.Zero(t, lines[1].TooLong, "across the slope")
-	}
-}
-
-func TestDropsBesideTheFloor(t *testing.T) {
-	f := fieldtest.SampleFrame()
-	j := allRead()
-	g := fieldtest.Work(t, j, f)
-	drops := g.Heights.Drops
-	require.Len(t, drops, 4)
-	// The ground falls along the lines by 2 in 100 and rises across by 3: the
-	// lowest place within 36 in of the floor is off the far end of line A.
-	worst := terrain.WorstDrop(drops)
-	assert.False(t, worst.Read)
-	ends := g.Floor.Height - (-f.Length.Scale(0.02) - fieldtest.In(36).Scale(0.02))
-	assert.InDelta(t, ends.Inches(), drops[1].Drop.Inches(), 0.001)
-
-	j.Ground.Spots["pit"] = job.Spot{X: fieldtest.In(96), Y: fieldtest.In(-36)}
-	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "pit", Reading: fieldtest.In(60 + 25)})
-	pit := fieldtest.Work(t, j, f).Heights.Drops[0]
-	assert.True(t, pit.Read)
-	assert.Equal(t, fieldtest.In(-25), pit.Ground)
-}
-
-func TestHumpsBetweenThePiersAreFound(t *testing.T) {
-	f := fieldtest.SampleFrame()
-	j := allRead()
-	assert.Empty(t, fieldtest.Work(t, j, f).Heights.Humps)
-	// A mound half-way between A1 and A2, read just outside the beam.
-	j.Ground.Spots["mound"] = job.Spot{X: fieldtest.In(24), Y: fieldtest.In(-1)}
-	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "mound", Reading: fieldtest.In(60 - 14)})
-	j.Platform.Floor = job.Floor{Height: fieldtest.In(24)}
-	humps := fieldtest.Work(t, j, f).Heights.Humps
-	require.NotEmpty(t, humps)
-	assert.Equal(t, "beam A", humps[0].Under)
-	assert.Equal(t, fieldtest.In(24), humps[0].X)
-	assert.Positive(t, humps[0].Lower)
-}
-
-// Between two lines the ground is looked at all the way across, and not in the
-// middle alone: what is found comes near the worst of a far closer look.
-func TestTheWorstHumpBetweenTwoLinesIsFound(t *testing.T) {
-	f := fieldtest.SampleFrame()
-	j := allRead()
-	j.Platform.Floor = job.Floor{Height: fieldtest.In(22)}
-	// A knoll just outside the frame, near the corner of line A, lifts the ground
-	// beside that line more than half-way to the next.
-	j.Ground.Spots["knoll"] = job.Spot{X: fieldtest.In(-2), Y: f.Lines[0].Y + fieldtest.In(14)}
-	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "knoll", Reading: fieldtest.In(60 - 24)})
-	g := fieldtest.Work(t, j, f)
-	humps := g.Heights.Humps
-	i := slices.IndexFunc(humps, func(h terrain.Hump) bool { return h.Under == "the joists between A and B" })
-	require.GreaterOrEqual(t, i, 0)
-	underside := g.Floor.Height - f.BuildUp.Surface - f.BuildUp.Joist
-	var worst, middle measure.Length
-	for x := measure.Length(0); x <= f.Length; x += measure.Inch {
-		for y := f.Lines[0].Y; y <= f.Lines[1].Y; y += measure.Inch {
-			worst = max(worst, g.Surface.At(x, y)+j.Frame.Clear-underside)
-		}
-		middle = max(middle, g.Surface.At(x, f.Lines[0].Y+(f.Lines[1].Y-f.Lines[0].Y)/2)+j.Frame.Clear-underside)
-	}
-	assert.Greater(t, worst, middle+fieldtest.In(2), "the middle alone would not show it")
-	assert.Greater(t, humps[i].Lower, worst-fieldtest.In(1.75))
-}
-
 func TestASpotInsideTheFrameLiftsTheFloor(t *testing.T) {
-	j := allRead()
+	j := fieldtest.AllRead()
 	j.Ground.Spots["mound"] = job.Spot{X: fieldtest.In(96), Y: fieldtest.In(100)}
 	j.Ground.SetUps[0] = append(j.Ground.SetUps[0], job.Sight{Point: "mound", Reading: fieldtest.In(60 - 14)})
 	g := fieldtest.Work(t, j, fieldtest.SampleFrame())
@@ -292,18 +188,9 @@ func TestASpotInsideTheFrameLiftsTheFloor(t *testing.T) {
 	assert.NotEqual(t, "mound", fieldtest.Work(t, j, fieldtest.SampleFrame()).Floor.Governs.Name, "outside it matters nothing")
 }
 
-func TestFallOfThePlane(t *testing.T) {
-	f := fieldtest.SampleFrame()
-	fall := fieldtest.Work(t, allRead(), f).Fall(f)
-	assert.InDelta(t, -0.02, float64(fall.SlopeX), 1e-9)
-	assert.InDelta(t, 0.03, float64(fall.SlopeY), 1e-9)
-	assert.InDelta(t, (f.Length.Scale(0.02) + f.Width.Scale(0.03)).Inches(), fall.Difference.Inches(), 1e-6)
-	assert.False(t, fall.WaterGathers)
-}
-
 func TestFreedomOnAPlane(t *testing.T) {
 	f := fieldtest.SampleFrame()
-	j := allRead()
+	j := fieldtest.AllRead()
 	// Spots far out, so that no place tried lies beyond the readings.
 	for name, at := range map[string][2]float64{"E1": {-100, -100}, "E2": {300, -100}, "E3": {300, 250}, "E4": {-100, 250}} {
 		spot := job.Spot{X: fieldtest.In(at[0]), Y: fieldtest.In(at[1])}
@@ -333,42 +220,4 @@ func TestFreedomOnAPlane(t *testing.T) {
 	assert.Equal(t, []string{"shift 24″ back across the lines", "shift 12″ back across the lines", "shift 12″ on across the lines", "shift 24″ on across the lines"}, tried)
 	j.Platform.Freedom = job.Freedom{}
 	assert.Empty(t, g.Freedom(j, f))
-}
-
-func TestOddsOfTheStone(t *testing.T) {
-	j := fieldtest.SampleJob()
-	g := fieldtest.Work(t, j, fieldtest.SampleFrame())
-	o := g.Odds
-	require.NotNil(t, o)
-	assert.Equal(t, [2]int{3, 12}, [2]int{o.Probed, o.Unknown})
-	assert.Equal(t, fieldtest.In(6), o.Mean, "6, 9 and 3")
-	assert.Equal(t, fieldtest.In(3), o.Scatter)
-	assert.GreaterOrEqual(t, o.NineInTen.Compacted, o.Even.Compacted)
-	assert.GreaterOrEqual(t, float64(o.NineInTen.Chance), 0.9)
-	assert.GreaterOrEqual(t, float64(o.Even.Chance), 0.5)
-	assert.Positive(t, o.OneMoreSaves)
-	// At even odds the unknown beds are taken at the mean of the known.
-	side := fieldtest.In(20).Times(fieldtest.In(20))
-	assert.InDelta(t, float64(side.Deep(fieldtest.In(18+12*6))+g.Stone.Beside), float64(o.Even.Compacted), 1e-9)
-
-	j.Ground.Probes = map[string]job.Probe{"A1": {Depth: fieldtest.In(8.5), Found: "firm"}}
-	assert.Nil(t, fieldtest.Work(t, j, fieldtest.SampleFrame()).Odds, "one probe says nothing of the scatter")
-}
-
-// On a slope along the frame alone, soil fills a wedge: V = width × depth² / (2 × slope).
-func TestSoilLevelsTheLowSide(t *testing.T) {
-	f := fieldtest.SampleFrame()
-	j := allRead()
-	setUp := fieldtest.Sights("bench_mark", 60.0)
-	for _, p := range f.Piers {
-		setUp = append(setUp, job.Sight{Point: p.Name, Reading: fieldtest.In(60) + p.X.Scale(0.05)})
-	}
-	j.Ground.SetUps = [][]job.Sight{setUp}
-	g := fieldtest.Work(t, j, f)
-	low := -f.Length.Scale(0.05)
-	depth := (g.Spoil.Level - low).Metres()
-	assert.InDelta(t, float64(g.Spoil.Packed), f.Width.Metres()*depth*depth/(2*0.05), 1e-4)
-	// The heap is a pyramid with slopes of 1 in 1.5: a third of its base by its height.
-	side := g.Spoil.Heap.Metres()
-	assert.InDelta(t, float64(g.Spoil.Loose), side*side*(side/3)/3, 1e-6)
 }

@@ -9,7 +9,7 @@ import (
 // cut anew. Common practice, no source.
 const shimAtMost = measure.Inch / 8
 
-// PostState says what is to be done about a post.
+// PostState is what is to be done about a post.
 type PostState string
 
 // The states of a post.
@@ -91,18 +91,18 @@ func (h *Heights) posts(j *job.Job) []Post {
 	return list
 }
 
-// fits says whether a post lies within its limits as it prints, halves rounded up:
-// what prints as the limit, and is cut to it, fits.
+// fits goes by what a post prints as, halves rounded up, since it is cut to what
+// is printed: what prints as a limit fits.
 func (t terms) fits(post measure.Length) bool {
 	return !t.tooShort(post) && post < t.Longest+t.Mark/2
 }
 
-// tooShort says whether a post prints as less than the shortest.
+// tooShort holds when a post prints as less than the shortest.
 func (t terms) tooShort(post measure.Length) bool {
 	return post < t.Shortest-t.Mark/2
 }
 
-// compared says what a cut post is good for at its own pier.
+// compared sorts a cut post by what mends it at its own pier.
 func compared(cut, wanted measure.Length) (PostState, measure.Length) {
 	short := wanted - cut
 	switch {

@@ -84,7 +84,8 @@ func straightened(points []PricePoint) []PricePoint {
 	return append(kept, points[len(points)-1])
 }
 
-// onLine says whether b lies on the way from a to c, to a few nanometres.
+// onLine holds when b tells nothing that a and c do not: it lies on the way between
+// them, to a few nanometres.
 func onLine(a, b, c PricePoint) bool {
 	part := float64(b.Floor-a.Floor) / float64(c.Floor-a.Floor)
 	for _, rise := range [][2]measure.Length{{b.Dig - a.Dig, c.Dig - a.Dig}, {b.Stone - a.Stone, c.Stone - a.Stone}, {b.Posts - a.Posts, c.Posts - a.Posts}} {

@@ -33,7 +33,8 @@ func (h *Heights) withoutSurvey(j *job.Job, f *frame.Frame) fault.List {
 	return faults
 }
 
-// allSeats says whether the seat of every pier was read.
+// allSeats holds when the seat of every pier was read, so that no post hangs on
+// ground nobody knows.
 func allSeats(j *job.Job, f *frame.Frame) bool {
 	for _, p := range f.Piers {
 		if _, read := j.Measured.Seats[p.Name]; !read {

@@ -208,7 +208,7 @@ func (m MetAt) words(style measure.Style) string {
 	return strings.Join(ways, " or ")
 }
 
-// words says how far a pier may stand off its place along its line.
+// words tells both ways along the line apart: on to higher numbers, and back.
 func (m Shift) words(style measure.Style) string {
 	down := style
 	down.Rounding = measure.Down
@@ -245,7 +245,8 @@ func (r *pierRow) exception() {
 	r.add(measure.Word(strings.Join(rules, "; ")), measure.Word(e.Reason))
 }
 
-// Words says what is to be done about a post; all are the posts of the job.
+// Words puts into a few words what is to be done about a post; all are the posts
+// of the job, among which the one that takes its place is found.
 func (p Post) Words(all []Post, style measure.Style) string {
 	switch p.State {
 	case Estimate:
@@ -267,7 +268,7 @@ func (p Post) Words(all []Post, style measure.Style) string {
 	}
 }
 
-// exchange says where the post comes from and what is to be done to it.
+// exchange names the post that serves here, and what becomes of this pier's own.
 func (p Post) exchange(all []Post, style measure.Style) string {
 	words := "take the one cut for " + p.From
 	if p.Off > measure.Sixteenth {

@@ -72,7 +72,7 @@ func (h *Heights) walk(i int, step, most measure.Length) measure.Length {
 	}
 }
 
-// serveAt says whether an ordinary hole serves at a place along the line.
+// serveAt tries an ordinary hole at a place along the line.
 func (h *Heights) serveAt(i int, off measure.Length) bool {
 	pier := h.frame.Piers[i]
 	x := pier.X + off

@@ -29,7 +29,7 @@ func (h *Heights) elsewhere(list []Post, i int) WayOut {
 	return WayOut{Kind: "another pier", Blocked: "no pier whose seat is read still wants a post as short as this"}
 }
 
-// lowerFloor says what a lower floor brings with it: every cut post is cut
+// lowerFloor weighs a lower floor by what it brings with it: every cut post is cut
 // again by the step, and others may come out too short.
 func (h *Heights) lowerFloor(list []Post, step measure.Length) WayOut {
 	way := WayOut{Kind: "lower floor", By: step}

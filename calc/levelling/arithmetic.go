@@ -14,7 +14,8 @@ type Arithmetic struct {
 	FullLeft, FullRight    measure.Length // ΣIS + ΣFS + Σheights, and Σ instrument × heights taken from it
 }
 
-// Agree says whether all three checks come out even, to the nanometre.
+// Agree holds when all three checks come out even, to the nanometre; anything
+// less is a mistake in the sums.
 //
 //	ΣBS − ΣFS = Σrises − Σfalls = last − first
 //	ΣIS + ΣFS + Σheights = Σ (instrument height × heights taken from it)

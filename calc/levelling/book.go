@@ -36,7 +36,7 @@ func knownKey(point string) string {
 // Book is the level book, reduced.
 type Book struct {
 	SetUps []SetUp
-	Runs   []LevelRun         // one for each time the work starts again from a bench mark
+	Runs   []LevelRun    // one for each time the work starts again from a bench mark
 	Points []PointHeight // every point read but the bench marks, in the order first read
 	Checks Arithmetic
 	// Network is the adjustment of a book in which points were read from more
@@ -102,7 +102,7 @@ type PointHeight struct {
 	Error  measure.Length // standard error in a network, else 0
 }
 
-// ShotAt says where a shot stands in the book.
+// ShotAt is the place of a shot in the book.
 type ShotAt struct{ SetUp, Shot int }
 
 // Shot returns the shot at a place in the book.
@@ -117,7 +117,8 @@ func (b *Book) Point(name string) (PointHeight, bool) {
 	return b.Points[i], true
 }
 
-// Closed says whether every run ends on a bench mark.
+// Closed holds when every run ends on a bench mark: one that does not has
+// nothing to be held against.
 func (b *Book) Closed() bool {
 	for _, run := range b.Runs {
 		if !run.Closed {

@@ -49,8 +49,7 @@ var checkWords = map[string]string{
 
 // checked adds what the checks of the instrument came to.
 func (l *ledger) checked() {
-	done := map[string]InstrumentCheck{}
-	failing := 0
+	tool, done, failing := l.job.Ground.Instrument, map[string]InstrumentCheck{}, 0
 	for _, c := range InstrumentChecks(l.job) {
 		done[c.Name] = c
 		if !c.InOrder() {
@@ -66,7 +65,8 @@ func (l *ledger) checked() {
 		}
 		l.checkError(key+".error", c)
 		allowed := figure.Figure{Key: key + ".allowed", Means: checkWords[name] + ", allowed", Value: measure.Small(c.Limit), Formula: "distance × error of the class ÷ the distance it is given for",
-			Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.Print(c.Over), l.Print(l.job.Ground.Instrument.Error), l.Print(l.job.Ground.Instrument.Over), l.Print(measure.Small(c.Limit))), From: []string{"ground.instrument.error"}}
+			Working: fmt.Sprintf("%s × %s ÷ %s = %s", l.Print(c.Over), l.Print(tool.Error), l.Print(tool.Over), l.Print(measure.Small(c.Limit))),
+			From:    []string{"ground.instrument.error"}}
 		if name == "ends" {
 			allowed.Formula, allowed.Working = "error of the class", l.Print(measure.Small(c.Limit))
 		}

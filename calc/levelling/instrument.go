@@ -24,7 +24,7 @@ type InstrumentCheck struct {
 	Limit measure.Length // what the class of the tool allows in that distance
 }
 
-// InOrder says whether the tool may be used as it is.
+// InOrder holds when the tool may be used as it is.
 func (c InstrumentCheck) InOrder() bool { return c.Error.Abs() <= c.Limit }
 
 // InstrumentChecks returns the checks of the instrument that the job tells of.

@@ -31,8 +31,8 @@ type leg struct {
 	of    int            // sights on the point from that set-up, of which the mean goes on
 }
 
-// sightAt says where a sight stands in the job file: number of the set-up, and
-// its own in it, the backsight being 1.
+// sightAt tells one sight from all others, so that loops which share it are seen
+// to: the number of its set-up and its own in it, the backsight being 1.
 type sightAt struct{ setUp, number int }
 
 func (l loop) within() bool { return l.misses.Abs() <= l.allowed }

@@ -42,8 +42,10 @@ type netSight struct {
 	height measure.Length // instrument − reading, before any correction
 }
 
-// severalWays says whether a point was read from more than one set-up, beside
-// the backsights that start from it, or a run goes over more than one bench mark.
+// severalWays tells a book that has more than one way to a point, so that shares
+// along the runs would give it several heights: it was read from more than one
+// set-up, beside the backsights that start from it, or a run goes over more than
+// one bench mark.
 func (r *reduction) severalWays() bool {
 	seen, marks := map[string]bool{}, map[int]string{}
 	for _, s := range r.book.SetUps {

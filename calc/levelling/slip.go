@@ -158,7 +158,8 @@ func digitsExchanged(reading, unit measure.Length) []measure.Length {
 	return list
 }
 
-// slipRemedy says which readings to look at first.
+// slipRemedy sends to the few readings whose slip would close the book before
+// everything is read again.
 func slipRemedy(slips []Slip, style measure.Style) string {
 	const again = "read the set-ups again"
 	if len(slips) == 0 {

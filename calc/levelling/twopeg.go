@@ -24,9 +24,6 @@ func (p PegTest) Error(over measure.Length) measure.Length {
 	return apart.Scale(float64(over) / float64(p.Apart()))
 }
 
-// RightB returns what B ought to read from the second stand.
-func (p PegTest) RightB() measure.Length { return p.FarB - p.Error(p.ToB) }
-
 // TurnAbout is the check of a laser: mark a far wall, turn the tool half round,
 // mark again.
 type TurnAbout struct {
@@ -44,17 +41,4 @@ func (t TurnAbout) Error() measure.Length { return t.Gap.Abs().Part(1, 2) }
 // Common practice, no source.
 func (t TurnAbout) Allowed(tool job.Instrument) measure.Length {
 	return 2 * offBy(tool, t.Distance)
-}
-
-// Expected returns the reading on the far peg that a true instrument gives near
-// the first: its reading there and the difference from the middle.
-func Expected(nearA, middleA, middleB measure.Length) measure.Length {
-	return nearA + middleB - middleA
-}
-
-// Reciprocal returns how far B lies below A from readings taken near each of
-// them in turn: the mean of two differences of which one is as much too great
-// as the other is too small.
-func Reciprocal(atA, atB [2]measure.Length) measure.Length {
-	return ((atA[1] - atA[0]) + (atB[1] - atB[0])).Part(1, 2)
 }

@@ -81,7 +81,7 @@ func (d *Drop) deepen(floor measure.Length, place Node, read bool) {
 	}
 }
 
-// holds says whether a place lies in the strip beside the edge.
+// holds picks the places in the strip beside the edge.
 func (e edge) holds(n Node) bool {
 	return n.X >= min(e.fromX, e.fromX+e.outX) && n.X <= max(e.toX, e.toX+e.outX) &&
 		n.Y >= min(e.fromY, e.fromY+e.outY) && n.Y <= max(e.toY, e.toY+e.outY)

@@ -133,7 +133,8 @@ func (g *Ground) atPier(point string) bool {
 func (l *ledger) lie(g *Ground, f *frame.Frame) {
 	fall := g.Fall(f)
 	if fall == nil {
-		l.Blank("ground.slope_along", "slope of the ground along the lines", "ground.slope_across", "slope of the ground across the lines", "ground.water_gathers", "whether the lowest ground lies under the platform")
+		l.Blank("ground.slope_along", "slope of the ground along the lines", "ground.slope_across", "slope of the ground across the lines",
+			"ground.water_gathers", "whether the lowest ground lies under the platform")
 		return
 	}
 	slope := func(key, means string, value measure.Percent) {

@@ -12,8 +12,8 @@ import (
 // empty: Surface, Spots and Levels are nil.
 type Ground struct {
 	Surface *Spline
-	Spots   []SpotHeight  // the positioned spots that were read, in the order read
-	Levels  []Level // at the piers, in the order of the frame
+	Spots   []SpotHeight // the positioned spots that were read, in the order read
+	Levels  []Level      // at the piers, in the order of the frame
 
 	far measure.Length // how far outside the readings an estimate still counts: half the widest bay
 }

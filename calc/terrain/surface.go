@@ -170,8 +170,8 @@ func merged(nodes []Node) []Node {
 	return list
 }
 
-// inLine says whether all nodes lie within a thousandth of the longest distance
-// from one line.
+// inLine holds when no plane can be told through the nodes: all of them lie within
+// a thousandth of the longest distance from one line.
 func inLine(nodes []Node) bool {
 	far := 0
 	for i, n := range nodes {
