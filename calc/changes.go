@@ -110,10 +110,10 @@ func (p *Plan) lastFigures() []figure.Figure {
 	before, by, other := p.OtherProgram()
 	return []figure.Figure{
 		{Key: "program.version", Means: "version of the program that made this issue", Value: wordOrNone(p.Program), Origin: figure.Computed, Formula: "the program names itself"},
-		yes("has.other_program", "another version of the program made the last issue, and a figure reads otherwise", other, "version of this issue against that saved with the last one"),
+		figure.Answer("has.other_program", "another version of the program made the last issue, and a figure reads otherwise", other, "version of this issue against that saved with the last one"),
 		{Key: "last.program", Means: "version of the program that made the last issue", Value: wordOrNone(before), Origin: figure.Computed, Formula: read},
 		{Key: "changes.program", Means: "version of the program that made the issue in which figures changed", Value: wordOrNone(by), Origin: figure.Computed, Formula: read},
-		yes("has.changes", "a figure reads otherwise than in the last issue", p.Since != nil, "figures of this issue against those saved with the last one"),
+		figure.Answer("has.changes", "a figure reads otherwise than in the last issue", p.Since != nil, "figures of this issue against those saved with the last one"),
 		{Key: "last.revision", Means: "revision of the last issue", Value: wordOrNone(since.Revision), Origin: figure.Computed, Formula: read},
 		{Key: "last.progress", Means: "how far the job had come in the last issue", Value: wordOrNone(since.Progress), Origin: figure.Computed, Formula: read},
 	}

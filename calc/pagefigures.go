@@ -13,7 +13,7 @@ import (
 func (p *Plan) pageFigures() []figure.Figure {
 	stop := p.Stop()
 	return append(append(p.floorFigures(), p.frameFigures()...),
-		yes("checks.stop", "something keeps this from being built", stop != "", "a check fails, the heights cannot be met, piers lie far beyond the readings, or timber cannot be cut from what is sold", "checks.failing", "clash.kind", "ground.beyond"),
+		figure.Answer("checks.stop", "something keeps this from being built", stop != "", "a check fails, the heights cannot be met, piers lie far beyond the readings, or timber cannot be cut from what is sold", "checks.failing", "clash.kind", "ground.beyond"),
 		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, Formula: "count of failing checks, else the greatest ratio", From: []string{"checks.failing", "checks.wanted", "checks.worst"}},
 		figure.Figure{Key: "job.next_hold", Means: "the hold point that comes next", Value: wordOrNone(p.nextHold()), Origin: figure.Computed, Formula: "the hold point after the progress of the job", From: []string{"job.progress"}},
 		figure.Figure{Key: "checks.why", Means: "why nothing may be built from this plan", Value: wordOrNone(stop), Origin: figure.Computed, Formula: "heights that cannot be met, then ground to be read, then timber that cannot be cut, then checks that fail", From: []string{"clash.kind", "ground.beyond", "checks.failing"}},
@@ -178,7 +178,7 @@ func (p *Plan) frameFigures() []figure.Figure {
 			Working: "√(" + long.Print(p.Style) + "² + " + across.Print(p.Style) + "²)", From: []string{"beam.length", "beams.across"}},
 		{Key: "joist.last_mark", Means: "running mark of the last joist", Value: last.Near, Origin: figure.Computed, Formula: "near face of the last joist", From: []string{"frame.length"}},
 		first,
-		yes("has.tongue", "panels have tongue and groove", len(f.Surface.Panels) > 0 && p.Job.Platform.Surface.Edge == "tongue_and_groove", "panels whose edge is tongue and groove", "platform.surface.kind", "platform.surface.edge"),
+		figure.Answer("has.tongue", "panels have tongue and groove", len(f.Surface.Panels) > 0 && p.Job.Platform.Surface.Edge == "tongue_and_groove", "panels whose edge is tongue and groove", "platform.surface.kind", "platform.surface.edge"),
 	}
 	return append(figures, p.Order.PageFigures(p.Job)...)
 }

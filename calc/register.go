@@ -1,17 +1,15 @@
 package calc
 
 import (
-	"pierbook/calc/figure"
 	"pierbook/calc/levelling"
-	"pierbook/calc/measure"
 	"pierbook/calc/savings"
 	"pierbook/calc/trade"
 	"pierbook/calc/yard"
 )
 
-// register gathers the figures of all parts. A part that works out a figure
-// under the path of a key of the job, such as the order's own stone.loose, has
-// the word; the key of the job then has no figure.
+// register gathers the figures of all parts. Those of the job's keys come last and
+// only where no part has a figure of that name: what the order loads as
+// stone.loose, say, is worked out, and pages must not print the bare key instead.
 func (p *Plan) register() {
 	p.Figures.Add(p.Frame.Figures(p.Job)...)
 	p.Figures.Add(p.Book.Figures(p.Job)...)
@@ -29,23 +27,13 @@ func (p *Plan) register() {
 	p.Figures.Add(p.wordFigures()...)
 	p.Figures.Add(p.tenthFigures()...)
 	p.Figures.Add(p.pageFigures()...)
-	p.Figures.Add(p.builtFigures()...)
-	p.Figures.Add(p.flags()...)
+	p.Figures.Add(p.Heights.Verdict(p.Job)...)
+	p.Figures.Add(p.questions()...)
 	p.addSets()
 	p.Figures.Add(trade.Figures(p.Job.Units)...)
-	for _, f := range jobFigures(p.Job) {
+	for _, f := range p.Job.Figures() {
 		if _, taken := p.Figures.Get(f.Key); !taken {
 			p.Figures.Add(f)
 		}
 	}
-}
-
-// yes returns a figure that pages ask with {when}, the rule of its answer and the
-// figures that it is answered from.
-func yes(key, means string, holds bool, rule string, from ...string) figure.Figure {
-	word := measure.Word("no")
-	if holds {
-		word = "yes"
-	}
-	return figure.Figure{Key: key, Means: means, Value: word, Origin: figure.Computed, Formula: rule, Working: string(word), From: from}
 }

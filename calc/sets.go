@@ -31,7 +31,7 @@ func (p *Plan) addSets() {
 	p.Figures.AddSets(p.Heights.Sets(p.Job)...)
 	p.Figures.AddSets(p.Ground.TapedSet(p.Frame), p.Earthwork.OddsSet())
 	p.Figures.AddSets(levelling.Sets(p.Job, p.Frame, p.Book)...)
-	p.Figures.AddSets(p.oddities())
+	p.Figures.AddSets(p.Job.Oddities())
 	p.Figures.Add(p.rowFigures()...)
 }
 
@@ -49,7 +49,7 @@ func (p *Plan) rowFigures() []figure.Figure {
 	figures := []figure.Figure{
 		word("ground.runs", "how each run of the level book closes", strings.Join(runs, " "), "misclosure against the allowance"),
 		word("chances.not_named", "estimated piers whose chance is hardly any", strconv.Itoa(sure), "chance under one in a thousand"),
-		yes("chances.beyond", "a floor that would be safe is higher than the highest", beyond, "safe floor over the highest floor", "floor.highest"),
+		figure.Answer("chances.beyond", "a floor that would be safe is higher than the highest", beyond, "safe floor over the highest floor", "floor.highest"),
 	}
 	stones := figure.Figure{Key: "stone.found", Means: "what is known of the beds by the bar", Value: figure.Nothing, Origin: figure.Computed, Formula: "beds known by the bar, their mean and scatter, and those to foresee"}
 	if odds := p.Earthwork.Odds; odds != nil {
@@ -72,7 +72,7 @@ func (p *Plan) rowFigures() []figure.Figure {
 // seats were read or posts cut.
 func (p *Plan) doFigures() []figure.Figure {
 	doubts := map[string]string{}
-	for _, d := range p.DoubtfulSeats() {
+	for _, d := range p.Heights.DoubtfulSeats(p.Job) {
 		doubts[d.Pier] = "; " + d.Sentence(p.Style)
 	}
 	begun := p.Heights.Seats != nil || len(p.Job.Measured.PostsCut) > 0

@@ -12,6 +12,7 @@ import (
 
 	"pierbook/calc"
 	"pierbook/calc/figure"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 	"pierbook/content"
@@ -109,9 +110,9 @@ func TestPostRowsForARodInTenths(t *testing.T) {
 
 // A seat a foot from its plan is a misread rod more often than a misplaced block.
 func TestASeatFarFromItsPlanIsReadAgain(t *testing.T) {
-	assert.Empty(t, second(t).DoubtfulSeats())
+	assert.Empty(t, doubtful(second(t)))
 	p := second(t, "A2: 4' 1/4\"}", "A2: 5' 1/4\"}", "A2: 4' 1/4\", B1", "A2: 5' 1/4\", B1")
-	doubts := p.DoubtfulSeats()
+	doubts := p.Heights.DoubtfulSeats(p.Job)
 	require.Len(t, doubts, 1)
 	assert.Equal(t, "A2", doubts[0].Pier)
 	assert.Equal(t, "a foot", doubts[0].Kind)
@@ -120,9 +121,9 @@ func TestASeatFarFromItsPlanIsReadAgain(t *testing.T) {
 	assert.Contains(t, strings.Join(rows(onPaper(t, p, "second")), "\n"), "cut; "+says)
 
 	p = second(t, "A2: 4' 1/4\", B1", "A2: 4' 1 3/4\", B1")
-	require.Len(t, p.DoubtfulSeats(), 1, "a block that is simply low")
-	assert.Empty(t, p.DoubtfulSeats()[0].Kind)
-	assert.Empty(t, second(t, "A2: 4' 1/4\", B1", "A2: 4' 3/4\", B1").DoubtfulSeats(), "within an inch the post takes it up")
+	require.Len(t, p.Heights.DoubtfulSeats(p.Job), 1, "a block that is simply low")
+	assert.Empty(t, p.Heights.DoubtfulSeats(p.Job)[0].Kind)
+	assert.Empty(t, doubtful(second(t, "A2: 4' 1/4\", B1", "A2: 4' 3/4\", B1")), "within an inch the post takes it up")
 }
 
 func TestPlannedReadAndUsedSideBySide(t *testing.T) {
@@ -307,3 +308,5 @@ func TestSectionsStandOnTheTopsOfTheirLine(t *testing.T) {
 	a, b := sectionOf(p, 0, p.Frame.Lines[0]), sectionOf(p, 1, p.Frame.Lines[1])
 	assert.Equal(t, measure.Sixteenth, a.PostTops-b.PostTops, "the beam of line A is 1/16 in thinner")
 }
+
+func doubtful(p *calc.Plan) []heights.DoubtfulSeat { return p.Heights.DoubtfulSeats(p.Job) }

@@ -1,4 +1,4 @@
-package calc
+package job
 
 import (
 	"strconv"
@@ -7,14 +7,14 @@ import (
 	"pierbook/calc/measure"
 )
 
-// oddities lists the values of the job that were taken although they are out of
+// Oddities lists the values of the job that were taken although they are out of
 // the usual, so that whoever reads the assumptions looks at them first.
-func (p *Plan) oddities() figure.Set {
+func (j *Job) Oddities() figure.Set {
 	set := figure.Set{Name: "oddities", Key: "odd", Fields: []figure.Field{
 		{Key: "where", Means: "place of the odd value %", Formula: "the value's line in the file"},
 		{Key: "saying", Means: "what is odd about the value %", Formula: "outside its usual range in the table of keys, or beside another value"},
 	}}
-	for i, d := range p.Job.Doubts() {
+	for i, d := range j.Doubts() {
 		where := d.At.File
 		if d.At.Line > 0 {
 			where += ":" + strconv.Itoa(d.At.Line)

@@ -1,8 +1,9 @@
-package calc
+package heights
 
 import (
 	"fmt"
 
+	"pierbook/calc/job"
 	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 	"pierbook/calc/trade"
@@ -18,20 +19,20 @@ type DoubtfulSeat struct {
 }
 
 // DoubtfulSeats returns the seats to read again, of posts that are not cut.
-func (p *Plan) DoubtfulSeats() []DoubtfulSeat {
-	if p.Heights.Seats == nil {
+func (h *Heights) DoubtfulSeats(j *job.Job) []DoubtfulSeat {
+	if h.Seats == nil {
 		return nil
 	}
-	accepted, aimed := trade.SeatAccept.In(p.Job.Units), trade.BedDo.In(p.Job.Units)
+	accepted, aimed := trade.SeatAccept.In(j.Units), trade.BedDo.In(j.Units)
 	var list []DoubtfulSeat
-	for _, seat := range p.Heights.Seats.Read {
-		pier, _ := p.Heights.Pier(seat.Name)
-		_, cut := p.Job.Measured.PostsCut[seat.Name]
+	for _, seat := range h.Seats.Read {
+		pier, _ := h.Pier(seat.Name)
+		_, cut := j.Measured.PostsCut[seat.Name]
 		if pier.Planned == nil || cut || seat.Over().Abs() <= accepted {
 			continue
 		}
 		d := DoubtfulSeat{Pier: seat.Name, Over: seat.Over()}
-		if kind, should, found := levelling.Misread(seat.Reading, seat.Reading+seat.Over(), aimed, p.Job.Ground.Instrument.Reads); found {
+		if kind, should, found := levelling.Misread(seat.Reading, seat.Reading+seat.Over(), aimed, j.Ground.Instrument.Reads); found {
 			d.Kind, d.Should = kind, should
 		}
 		list = append(list, d)
@@ -39,7 +40,7 @@ func (p *Plan) DoubtfulSeats() []DoubtfulSeat {
 	return list
 }
 
-// Sentence says what to do about the seat.
+// Sentence tells what to do about the seat.
 func (d DoubtfulSeat) Sentence(s measure.Style) string {
 	where := "under"
 	if d.Over > 0 {

@@ -2,53 +2,13 @@ package calc
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/heights"
-	"pierbook/calc/job"
 	"pierbook/calc/levelling"
 	"pierbook/calc/measure"
 )
-
-// jobFigures returns a figure for every key of the job that holds a single
-// value, under the path of the key, and one without a value for every key that
-// the job leaves out, so that a page may ask for any of them.
-func jobFigures(j *job.Job) []figure.Figure {
-	var figures []figure.Figure
-	for _, e := range j.Entries() {
-		if e.Value != nil {
-			figures = append(figures, figure.Figure{Key: e.Path, Means: e.Means, Value: e.Value, Origin: e.Origin, At: e.At, Source: e.Source, Memory: e.Memory})
-		}
-	}
-	for _, key := range job.Keys() {
-		if _, given := j.Entry(key.Path); !given && !strings.Contains(key.Path, "*") {
-			figures = append(figures, figure.Figure{Key: key.Path, Means: key.Means, Origin: figure.Given})
-		}
-	}
-	return append(figures, aliases(j)...)
-}
-
-// aliases are shorter names for keys of the job that many pages ask for.
-func aliases(j *job.Job) []figure.Figure {
-	var figures []figure.Figure
-	for _, alias := range []struct{ key, path string }{
-		{"job.name", "name"}, {"job.client", "client"}, {"job.address", "address"}, {"job.revision", "revision"}, {"job.issued", "issued"},
-		{"job.starts", "crew.starts"}, {"job.crew_people", "crew.people"}, {"instrument.kind", "ground.instrument.kind"},
-		{"soil.class", "site.soil.class"}, {"soil.bearing", "site.soil.bearing"},
-		{"site.septic", "site.has.septic"}, {"site.power", "site.has.power"}, {"site.fill", "site.has.fill"},
-	} {
-		f := figure.Figure{Key: alias.key, Origin: figure.Given}
-		if e, ok := j.Entry(alias.path); ok {
-			f = figure.Figure{Key: alias.key, Means: e.Means, Value: e.Value, Origin: e.Origin, At: e.At, Source: e.Source, Memory: e.Memory, From: []string{alias.path}}
-		} else if i := slices.IndexFunc(job.Keys(), func(k job.Key) bool { return k.Path == alias.path }); i >= 0 {
-			f.Means = job.Keys()[i].Means
-		}
-		figures = append(figures, f)
-	}
-	return figures
-}
 
 // wordFigures are words that pages use: units of the blanks, names of corners.
 func (p *Plan) wordFigures() []figure.Figure {
