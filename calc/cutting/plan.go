@@ -78,10 +78,10 @@ func Plan(p Problem) (Result, error) {
 }
 
 // Shares of the budget, in hundredths: of the least cost, and of each goal after
-// it, when the cost is proven and when it is open.
+// it, when the cost is proven and when it is open, as far as those before left it.
 const (
 	costShare  = 70
-	laterShare = 10
+	laterShare = 30
 	openShare  = 4
 )
 
