@@ -97,7 +97,8 @@ func (p *Plan) changesFrom(last Issue) []figure.Change {
 	return changes
 }
 
-// ofTheComparison are the figures that tell of it and take no part in it.
+// ofTheComparison are figures that say what the comparison found. Compared like the
+// others they would differ in every issue, and no issue would be the same again.
 var ofTheComparison = []string{"has.changes", "last.revision", "last.progress", "program.version", "has.other_program", "last.program", "changes.program"}
 
 // lastFigures say what the last issue was, and whether this one differs.

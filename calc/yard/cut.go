@@ -22,8 +22,8 @@ type Cut struct {
 	Trouble  string          // ready to print
 	Estimate bool            // posts are not known yet: every one is taken at its longest
 
-	// Allowance is how much more post the sticks bought must yield in all, so that
-	// they are enough nine times in ten where ground is estimated.
+	// Allowance is the length of post bought beyond what is planned, because posts on
+	// estimated ground may come out longer: enough nine times in ten.
 	Allowance   measure.Length
 	longestPost measure.Length
 	proofPieces []cutting.Piece                   // that the proof speaks of, with the allowance in them; nil when Pieces

@@ -14,7 +14,8 @@ import (
 // posts is the use of pieces that are planned with an allowance.
 const posts = "posts"
 
-// wanted gathers the pieces of one section.
+// wanted holds the pieces of one section: pieces of one length are cut alike,
+// whatever they are for.
 type wanted struct {
 	section  job.Section
 	uses     []string
