@@ -14,6 +14,7 @@ func (j *Job) check(r *reader) {
 	j.checkTimber(r)
 	j.checkRanges(r)
 	j.checkPanels(r)
+	j.checkWalls(r)
 	j.checkDoor(r)
 	j.checkOpenings(r)
 	j.checkPlacard(r)

@@ -23,9 +23,11 @@ func Read(fsys fs.FS, name string) (*Job, fault.List) {
 	if root == nil {
 		return nil, faults
 	}
+	none := root.get("building") != nil && isNone(root.get("building"))
 	root.withoutNone()
-	r := &reader{faults: &faults, job: &Job{}, given: make(map[string]fault.Place), bad: make(map[string]bool), entries: make(map[string][]Entry), tables: map[string]fault.Place{"": {File: name}}, names: make(map[string]fault.Place)}
+	r := &reader{faults: &faults, job: &Job{NoBuilding: none}, given: make(map[string]fault.Place), bad: make(map[string]bool), entries: make(map[string][]Entry), tables: map[string]fault.Place{"": {File: name}}, names: make(map[string]fault.Place)}
 	r.table("", nil, root, tree(), 0)
+	r.buildingOfUse()
 	r.defaults()
 	r.finish()
 	files.pages(r)

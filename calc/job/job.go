@@ -31,7 +31,8 @@ type Job struct {
 	Fraction              measure.Length // finest printed mark of imperial lengths
 
 	Platform   Platform
-	Building   *Building // nil for an open deck
+	Building   *Building // nil for a floor that lies open, or whose building is not to be counted
+	NoBuilding bool      // the job says that none is to be counted: building: none
 	Site       Site
 	Design     Design
 	Timber     Timber
@@ -113,6 +114,7 @@ type Door struct {
 
 // Building is what stands on the platform.
 type Building struct {
+	Assumed                 bool // the job says nothing of it: its use has one, with the usual weights
 	WeightLeast, WeightMost measure.Force
 	WallHeight              measure.Length
 	Roof                    Roof

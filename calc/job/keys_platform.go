@@ -130,9 +130,9 @@ func surfaceDensity(j *Job) Default {
 
 func buildingKeys() []Key {
 	return []Key{
-		{Path: "building.weight.least", Kind: Force, FromSays: "the floor area", From: weightOf(10, 0.48), Means: "least weight of the building, for uplift and sliding",
+		{Path: "building.weight.least", Kind: Force, FromSays: "the use and the floor area", From: leastWeight, Means: "least weight of the building, for uplift and sliding",
 			put: func(j *Job, v value) { j.Building.WeightLeast = measure.Force(v.number) }},
-		{Path: "building.weight.most", Kind: Force, FromSays: "the floor area", From: weightOf(30, 1.44), Means: "greatest weight of the building, for all that carries it",
+		{Path: "building.weight.most", Kind: Force, FromSays: "the use and the floor area", From: mostWeight, Means: "greatest weight of the building, for all that carries it",
 			put: func(j *Job, v value) { j.Building.WeightMost = measure.Force(v.number) }},
 		{Path: "building.wall_height", Kind: Length, AtMost: 10 * measure.Metre, Default: either(`7'`, "2.1 m", practice), Means: "height of the walls", put: func(j *Job, v value) { j.Building.WallHeight = v.length }},
 		{Path: "building.roof.shape", Kind: Word, Choices: []string{"gable", "shed", "hip", "flat"}, Default: same("gable", practice), Means: "shape of the roof", put: func(j *Job, v value) { j.Building.Roof.Shape = v.text }},
@@ -140,20 +140,5 @@ func buildingKeys() []Key {
 		{Path: "building.roof.overhang", Kind: Distance, AtMost: 3 * measure.Metre, Default: either(`6"`, "150 mm", practice), Means: "overhang of the roof beyond the walls", put: func(j *Job, v value) { j.Building.Roof.Overhang = v.length }},
 		{Path: "building.roof.rise", Kind: Distance, AtMost: 10 * measure.Metre, Default: either(`3'`, "900 mm", practice), Means: "rise of the roof from eaves to ridge", put: func(j *Job, v value) { j.Building.Roof.Rise = v.length }},
 		{Path: "building.enclosure", Kind: Word, Choices: []string{"enclosed", "partly_enclosed", "open"}, Default: same("enclosed", practice), Means: "how the walls meet the wind", put: func(j *Job, v value) { j.Building.Enclosure = v.text }},
-	}
-}
-
-// weightOf returns a weight by floor area: walls of 6 psf and a roof of up to
-// 15 psf come to between 10 and 30 psf of floor for small buildings.
-func weightOf(psf, kilopascals float64) func(*Job) Default {
-	return func(j *Job) Default {
-		area := j.Platform.Length.Times(j.Platform.Width)
-		if area <= 0 {
-			return Default{}
-		}
-		pounds := measure.Stress(psf*float64(measure.PoundPerSquareFt)).On(area) / measure.PoundForce
-		kilonewtons := measure.Stress(kilopascals*float64(measure.Kilopascal)).On(area) / measure.Kilonewton
-		return Default{Imperial: rounded(float64(pounds), 0) + " lb", Metric: rounded(float64(kilonewtons), 1) + " kN",
-			Source: "from the floor area, with walls of 6 psf and roofs to 15 psf (HUD Residential Structural Design Guide 2000, Table 3.2); ask the maker of the building"}
 	}
 }

@@ -17,7 +17,7 @@ func (j *Job) Questions() []figure.Figure {
 	}
 	rock, water := j.found("rock"), j.found("water")
 	return []figure.Figure{
-		figure.Answer("has.building", "a building stands on the platform", j.Building != nil, "the job file has a part named building"),
+		figure.Answer("has.building", "a building stands on the platform", j.Building != nil, "the job file has a part named building, or its use has one"),
 		figure.Answer("has.exceptions", "a pier has an exception of its own", len(j.Piers) > 0, "the job file has a part named piers"),
 		figure.Answer("has.laser", "heights are read with a laser", strings.Contains(tool, "laser"), "kind of instrument", "ground.instrument.kind"),
 		figure.Answer("has.builders_level", "heights are read with a builder's level", tool == "builders_level", "kind of instrument", "ground.instrument.kind"),

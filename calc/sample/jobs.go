@@ -31,7 +31,7 @@ func Shed() *job.Job {
 // Deck is the same floor without a building.
 func Deck() *job.Job {
 	j := Shed()
-	j.Building = nil
+	j.Building, j.NoBuilding = nil, true
 	return j
 }
 

@@ -24,6 +24,7 @@ func (s *Strength) Figures() []figure.Figure {
 		figures = append(figures, m.Figures(s.style)...)
 	}
 	figures = append(figures, s.tieFigures()...)
+	figures = append(figures, s.buildingFigure())
 	return append(figures, s.summaryFigures()...)
 }
 

@@ -72,6 +72,7 @@ func (t *Trial) notes() {
 	}
 	t.remark(check.NotCounted, "Posts that lean: without bracing they are held upright by cap and seat, as the makers of these state.")
 	t.remark(check.NotCounted, "Earthquake, flood, the building on the platform, and the capacity of connectors and anchors.")
+	t.buildingCounted()
 }
 
 // byOthers gathers what others must do: the work without which checks do not hold,

@@ -22,6 +22,8 @@ type book struct {
 	species []Species
 	uses    []Use
 	steps   []Step
+
+	buildings []Building
 }
 
 var open atomic.Pointer[book]
@@ -61,7 +63,9 @@ func newBook(texts map[string]string) *book {
 	b.nails = readNails(rows("nails"))
 	b.joints = readJoints(rows("joints"), b.nails)
 	b.panels, b.spans, b.boards = readPanels(rows("panels")), readSpans(rows("spans")), readBoards(rows("boards"))
-	b.soils, b.species, b.uses = readSoils(rows("soils")), readSpecies(rows("species")), readUses(rows("uses"))
+	b.soils, b.species = readSoils(rows("soils")), readSpecies(rows("species"))
+	b.buildings = readBuildings(rows("buildings"))
+	b.uses = readUses(rows("uses"), b.buildings)
 	b.steps = readSteps(rows("steps"))
 	return b
 }

@@ -10,6 +10,7 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/check"
 	"pierbook/calc/levelling"
+	"pierbook/calc/strength"
 )
 
 func runCheck(args []string, stdout, stderr io.Writer) int {
@@ -71,7 +72,7 @@ func checkOne(d *disk, pages *library, typed string, later bool, stdout, stderr 
 		fmt.Fprintf(stdout, "FAILS %s\n", line)
 	}
 	for _, r := range plan.Strength.Remarks {
-		if r.Standing != check.Fails {
+		if r.Standing != check.Fails && r.Words != strength.BuildingNotice(plan.Job) { // which stands above the numbers
 			fmt.Fprintf(stdout, "%s: %s\n", r.Standing, r.Words)
 		}
 	}
@@ -92,6 +93,9 @@ var keyNumbers = []string{
 
 func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	fmt.Fprintf(stdout, "%s: %s; %s\n", typed, p.Job.Name, p.Job.Progress())
+	if notice := strength.BuildingNotice(p.Job); notice != "" {
+		fmt.Fprintf(stdout, "  %s: %s\n", check.NotCounted, notice)
+	}
 	table := tabwriter.NewWriter(stdout, 0, 0, 2, ' ', 0)
 	for _, key := range keyNumbers {
 		f, ok := p.Figures.Get(key)
