@@ -154,7 +154,7 @@ func (t *Trial) lost() []string {
 			plan = float64((j.Platform.Length + 2*eaves).Times(j.Platform.Width + 2*eaves))
 		}
 		stated[loads.BuildingCase] = float64(b.WeightMost)
-		stated[loads.SnowCase] = float64(j.Site.GroundSnow) * map[string]float64{"I": 0.8, "II": 1, "III": 1.1, "IV": 1.2}[t.rules.RiskCategory] * plan
+		stated[loads.SnowCase] = float64(j.Site.GroundSnow) * map[string]float64{"I": 1, "II": 1, "III": 1.1, "IV": 1.2}[t.rules.RiskCategory] * plan
 	}
 	var told []string
 	for kind := range loads.CaseCount {
