@@ -212,7 +212,7 @@ func cutJob(t *testing.T) string {
 	plan, faults := work(fstest.MapFS{"a.yaml": {Data: []byte(kept(seats + "}"))}}, "a.yaml")
 	require.NoError(t, faults.Err())
 	require.Equal(t, "A1", plan.Heights.Posts[0].Name)
-	return kept(fmt.Sprintf("%s, posts_cut: {A1: %.4f in}}", seats, plan.Heights.Posts[0].Shim.Inches()+1.0/12))
+	return kept(fmt.Sprintf("%s, posts_cut: {A1: %.4f in}}", seats, plan.Heights.Posts[0].ToCut.Inches()+1.0/12))
 }
 
 func ifGiven(key, value string) string {
