@@ -22,16 +22,17 @@ import (
 
 // changeable are the cells of each table that say how much; the others say what.
 var changeable = map[string][]string{
-	"numbers": {"imperial", "metric"},
-	"uses":    {"load", "metric"},
-	"soils":   {"bearing", "metric", "friction", "cohesion", "swell", "packed"},
-	"species": {"gravity", "density", "metric", "Fb", "Ft", "Fv", "Fcp", "Fc", "E", "Emin"},
-	"nails":   {"length", "diameter"},
-	"joints":  {"each", "edge", "edge metric", "field", "field metric"},
-	"panels":  {"rating", "or"},
-	"spans":   {"load"},
-	"steps":   {"people"},
-	"boards":  {"spacing"},
+	"numbers":   {"imperial", "metric"},
+	"uses":      {"load", "metric"},
+	"soils":     {"bearing", "metric", "friction", "cohesion", "swell", "packed"},
+	"species":   {"gravity", "density", "metric", "Fb", "Ft", "Fv", "Fcp", "Fc", "E", "Emin"},
+	"nails":     {"length", "diameter"},
+	"joints":    {"each", "edge", "edge metric", "field", "field metric"},
+	"panels":    {"rating", "or"},
+	"spans":     {"load"},
+	"steps":     {"people"},
+	"buildings": {"least", "most"},
+	"boards":    {"spacing"},
 }
 
 // A row that nobody takes notice of is no fact of the trade but a remark: every
@@ -134,6 +135,8 @@ func jobsFor(t *testing.T, table string, row tableRow) []string {
 	switch table {
 	case "uses":
 		return []string{tradeJob("use: " + row.cell("use"))}
+	case "buildings":
+		return []string{tradeJob("use: shed"), tradeJob("use: greenhouse")}
 	case "soils":
 		return []string{tradeJob("class: "+row.cell("class"), "bearing: 1500 psf")}
 	case "species":
@@ -156,7 +159,7 @@ func jobsFor(t *testing.T, table string, row tableRow) []string {
 	case "boards":
 		thickness := row.cell("thickness")
 		if row.cell("of") == "deck" {
-			return []string{tradeJob("kind: boards", "thickness: "+thickness, "building: no")}
+			return []string{tradeJob("kind: boards", "thickness: "+thickness, "use: deck", "building: no")}
 		}
 		return []string{tradeJob("kind: boards", "thickness: "+thickness)}
 	case "nails":
