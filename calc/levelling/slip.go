@@ -117,6 +117,21 @@ func candidates(reading measure.Length, reads string) []candidate {
 	return list
 }
 
+// Meant is what a reading may have meant, and the slip that made it what it is.
+type Meant struct {
+	Kind   string
+	Should measure.Length
+}
+
+// MeantReadings returns what a reading may have meant, by the way the rod reads.
+func MeantReadings(reading measure.Length, reads string) []Meant {
+	var list []Meant
+	for _, c := range candidates(reading, reads) {
+		list = append(list, Meant{c.kind, c.should})
+	}
+	return list
+}
+
 // Misread returns the usual slip in one reading that would bring it nearest to
 // what was expected, and whether one brings it within the limit.
 func Misread(reading, expected, within measure.Length, reads string) (kind string, should measure.Length, found bool) {

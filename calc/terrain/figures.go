@@ -19,6 +19,14 @@ func (g *Ground) Figures(j *job.Job, f *frame.Frame, book *levelling.Book) []fig
 	for i, p := range f.Piers {
 		l.level(g, book, i, p)
 	}
+	odd := figure.Figure{Key: "ground.odd", Means: "ground readings to take again before any hole is dug", Formula: "readings that a usual slip would make fit their neighbours much better", From: l.nodes,
+		Source: "N. A. C. Cressie, Statistics for Spatial Data (1993), section 2.6", Memory: true}
+	if words := g.SuspectSentence(j.Style()); words != "" {
+		odd.Value, odd.Working = measure.Word(words), words
+	} else {
+		odd.Value, odd.Working = measure.Word("none"), "none"
+	}
+	l.Add(odd)
 	l.lie(g, f)
 	l.taped(g, f)
 	return l.Figures

@@ -15,6 +15,8 @@ type Ground struct {
 	Spots   []SpotHeight // the positioned spots that were read, in the order read
 	Levels  []Level      // at the piers, in the order of the frame
 
+	Suspects []Suspect // readings to take again before anything is dug, the likeliest first
+
 	far measure.Length // how far outside the readings an estimate still counts: half the widest bay
 }
 
@@ -48,7 +50,11 @@ func Read(j *job.Job, f *frame.Frame, book *levelling.Book) (*Ground, fault.List
 		return g, fault.List{}
 	}
 	g.Spots = spots(j, f, book)
-	return g, g.level(j, f, book)
+	faults := g.level(j, f, book)
+	if faults.Empty() {
+		g.Suspects = g.suspects(j)
+	}
+	return g, faults
 }
 
 // Beyond tells the places of which the readings say too little: more than half a

@@ -111,6 +111,9 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	if slices.ContainsFunc(levelling.InstrumentChecks(p.Job), func(c levelling.InstrumentCheck) bool { return !c.InOrder() }) {
 		fmt.Fprintln(stdout, "  advice: The instrument did not pass its check; have it put right, or read again with another.")
 	}
+	if words := p.Ground.SuspectSentence(p.Style); words != "" {
+		fmt.Fprintf(stdout, "  odd: %s\n", words)
+	}
 	for _, d := range p.Heights.DoubtfulSeats(p.Job) {
 		fmt.Fprintf(stdout, "  advice: %s\n", d.Sentence(p.Style))
 	}
