@@ -5,6 +5,10 @@ import (
 	"pierbook/calc/measure"
 )
 
+// shimAtMost is the most that a shim makes up under a beam; more than that is
+// cut anew. Common practice, no source.
+const shimAtMost = measure.Inch / 8
+
 // PostState is what is to be done about a post.
 type PostState string
 
@@ -12,7 +16,7 @@ type PostState string
 const (
 	Estimate PostState = "estimate" // the seat is not read: do not cut yet
 	CutNow   PostState = "cut"      // the seat is read
-	Serves   PostState = "serves"   // cut, and as near to what is wanted as the trade asks
+	Serves   PostState = "serves"   // cut, and within a sixteenth of what is wanted
 	Shim     PostState = "shim"     // cut, and short by no more than a shim makes up
 	Trim     PostState = "trim"     // cut, and long: cut it again to length
 	Exchange PostState = "exchange" // the post cut for another pier serves here
@@ -74,7 +78,7 @@ func (h *Heights) posts(j *job.Job) []Post {
 		}
 		if cut, done := j.Measured.PostsCut[p.Name]; done {
 			post.Cut = &cut
-			post.State, post.Shim = h.terms.compared(cut, post.Length())
+			post.State, post.Shim = compared(cut, post.Length())
 		} else if post.State == CutNow && !h.terms.fits(post.Length()) {
 			post.State = Unfit
 		}
@@ -99,14 +103,14 @@ func (t terms) tooShort(post measure.Length) bool {
 }
 
 // compared sorts a cut post by what mends it at its own pier.
-func (t terms) compared(cut, wanted measure.Length) (PostState, measure.Length) {
+func compared(cut, wanted measure.Length) (PostState, measure.Length) {
 	short := wanted - cut
 	switch {
-	case short.Abs() <= t.Serves:
+	case short.Abs() <= measure.Sixteenth:
 		return Serves, 0
 	case short < 0:
 		return Trim, 0
-	case short <= t.Shim:
+	case short <= shimAtMost:
 		return Shim, short
 	}
 	return CutAnew, 0
@@ -137,7 +141,7 @@ func (h *Heights) reuse(list []Post) {
 	for r, from := range posts {
 		worth[r] = make([]int64, len(piers))
 		for c, to := range piers {
-			if list[to].Length() > *list[from].Cut+h.terms.Serves {
+			if list[to].Length() > *list[from].Cut+measure.Sixteenth {
 				continue
 			}
 			worth[r][c] = worthOfAPost + int64(list[to].Length())
