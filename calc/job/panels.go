@@ -32,7 +32,7 @@ func (j *Job) checkPanels(r *reader) {
 	}
 	thick := measure.Exact(s.Thickness).Print(style)
 	panel, known := trade.FindPanel(s.Thickness)
-	ratings := trade.PanelRatings()
+	ratings := trade.RatingsUpTo(s.Thickness)
 	if known {
 		ratings = panel.Ratings
 	}

@@ -26,7 +26,7 @@ func panels(s job.Surface, spacing measure.Length, live measure.Stress) []check.
 	rated := measure.Length(s.SpanRating) * measure.Inch
 	result := check.Check{ID: "surface.span", What: "joist spacing under the panels", Demand: spacing, Capacity: rated, Ratio: measure.Ratio(spacing.Metres() / rated.Metres()),
 		Clause: "IRC 2021 Table R503.2.1.1, span rating on the panel's stamp"}
-	found := []check.Finding{{Check: result, Explain: func(t check.Words) []string {
+	found := []check.Finding{tooThin("panels", s.Thickness, trade.ThinnestPanel(), "IRC 2021 Table R503.2.1.1"), {Check: result, Explain: func(t check.Words) []string {
 		return []string{fmt.Sprintf("spacing/rating = %s/%d in = %s; two spans or more, strength axis across the joists", t.Length(spacing), s.SpanRating, t.Ratio(float64(result.Ratio)))}
 	}}}
 	allowed, source, memory, ok := trade.PanelLoad(s.SpanRating, spacing)
@@ -48,12 +48,25 @@ func boards(s job.Surface, spacing measure.Length, building bool) check.Finding 
 	}
 	best, ok := trade.FindBoard(use, s.Thickness)
 	if !ok {
-		best = trade.Board{Spacing: measure.Inch, Source: "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin"}
+		return tooThin("boards", s.Thickness, trade.ThinnestBoard(use), "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin")
 	}
 	result := check.Check{ID: "surface.span", What: "joist spacing under the boards", Demand: spacing, Capacity: best.Spacing,
 		Ratio: measure.Ratio(spacing.Metres() / best.Spacing.Metres()), Clause: best.Source}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{fmt.Sprintf("boards %s thick, laid square to the joists: joists at most %s apart; spacing %s, ratio %s", t.Length(s.Thickness),
 			t.Length(best.Spacing), t.Length(spacing), t.Ratio(float64(result.Ratio)))}
+	}}
+}
+
+// tooThin fails a surface thinner than any in its table, whatever the spacing. It
+// has nothing to say of one that the table has.
+func tooThin(what string, thickness, least measure.Length, clause string) check.Finding {
+	if !trade.Thinner(thickness, least) {
+		return check.Finding{}
+	}
+	ratio := measure.Ratio(least.Metres() / thickness.Metres())
+	result := check.Check{ID: "surface.thickness", What: "least thickness of the " + what, Demand: least, Capacity: thickness, Ratio: ratio, Clause: clause}
+	return check.Finding{Check: result, Explain: func(t check.Words) []string {
+		return []string{fmt.Sprintf("the thinnest of the table/thickness = %s/%s = %s; no spacing of joists mends it", t.Length(least), t.Length(thickness), t.Ratio(float64(ratio)))}
 	}}
 }

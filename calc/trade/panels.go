@@ -56,7 +56,11 @@ func FindPanel(thickness measure.Length) (Panel, bool) {
 const alike = measure.Millimetre / 10
 
 // TooThin says whether no single-floor panel is so thin.
-func TooThin(thickness measure.Length) bool { return thickness < ThinnestPanel()-alike }
+func TooThin(thickness measure.Length) bool { return Thinner(thickness, ThinnestPanel()) }
+
+// Thinner says whether a thickness falls short of a least one by more than two
+// ways of writing one thickness do.
+func Thinner(thickness, least measure.Length) bool { return thickness < least-alike }
 
 // ThinnestPanel returns the least thickness of a single-floor panel.
 func ThinnestPanel() measure.Length {
@@ -67,11 +71,18 @@ func ThinnestPanel() measure.Length {
 // in inches.
 func RatedSpacing(rating int) measure.Length { return measure.Length(rating) * measure.Inch }
 
-// PanelRatings returns the span ratings of floor panels, from the least up.
-func PanelRatings() []int {
+// sanded is how much thinner a panel may be than it is called: 18 mm for 23/32 in.
+// PS 1-09, sanded panels, from memory.
+const sanded = measure.Inch / 64
+
+// RatingsUpTo returns the span ratings that a panel between two published
+// thicknesses may be stamped with: those of panels no thicker, from the least up.
+func RatingsUpTo(thickness measure.Length) []int {
 	var list []int
-	for _, s := range facts().spans {
-		list = append(list, s.rating)
+	for _, p := range facts().panels {
+		if p.Thickness <= thickness+sanded {
+			list = append(list, p.Ratings...)
+		}
 	}
 	slices.Sort(list)
 	return slices.Compact(list)
@@ -100,12 +111,23 @@ func readBoards(rows []row) []Board {
 	return list
 }
 
+// ThinnestBoard returns the least thickness of floor boards of a kind.
+func ThinnestBoard(of string) measure.Length {
+	least := measure.Length(0)
+	for _, b := range facts().boards {
+		if b.Of == of && (least == 0 || b.Thickness < least) {
+			least = b.Thickness
+		}
+	}
+	return least
+}
+
 // FindBoard returns the row with the widest spacing for boards of a thickness,
 // laid square to the joists, and whether there is one.
 func FindBoard(of string, thickness measure.Length) (Board, bool) {
 	var best Board
 	for _, b := range facts().boards {
-		if b.Of == of && thickness >= b.Thickness && b.Spacing > best.Spacing {
+		if b.Of == of && !Thinner(thickness, b.Thickness) && b.Spacing > best.Spacing {
 			best = b
 		}
 	}

@@ -101,7 +101,6 @@ func TestRatingsFollowTheThickness(t *testing.T) {
 		assert.False(t, known, thin)
 		assert.Less(t, thickness, trade.ThinnestPanel(), thin)
 	}
-	assert.Equal(t, []int{16, 20, 24, 32, 48}, trade.PanelRatings())
 }
 
 // The density of a row is that of its gravity at 15 per cent moisture: NDS
