@@ -43,6 +43,9 @@ func (g *gatherer) building() {
 	}
 	g.loads.Present[BuildingCase] = b.WeightMost > 0
 	g.loads.Present[SnowCase], g.loads.Present[RoofCase] = snow > 0, true
+	if b.Roof.Shape == "flat" {
+		g.loads.Unchecked = append(g.loads.Unchecked, "Rain that stands on the flat roof: it drains freely, or its designer counts it.")
+	}
 	if !g.in.Quiet {
 		g.buildingItems(b, plan, roof, snow, live)
 		g.wallItems(walls, roof, snow)

@@ -27,8 +27,9 @@ type Combination struct {
 	Factors [CaseCount]float64
 }
 
-// Combinations are the downward combinations of ASCE 7-16 section 2.4.1. Wind
-// acts on piers only and stands for 0.6W already.
+// Combinations are the downward combinations of ASCE 7-16 section 2.4.1, numbers 1
+// to 6, without rain, of which a job says nothing. Wind acts on piers only and
+// stands for 0.6W already. Number 7, 0.6D + 0.6W, is that of the checks in wind.
 var Combinations = []Combination{
 	{"D", [CaseCount]float64{1, 1}},
 	{"D + L", [CaseCount]float64{1, 1, 1}},
@@ -37,22 +38,18 @@ var Combinations = []Combination{
 	{"D + 0.75L + 0.75S", [CaseCount]float64{1, 1, .75, .75}},
 	{"D + 0.75L + 0.75Lr", [CaseCount]float64{1, 1, .75, 0, .75}},
 	{"D + 0.6W", [CaseCount]float64{1, 1, 0, 0, 0, 1}},
+	{"D + 0.75L + 0.75(0.6W)", [CaseCount]float64{1, 1, .75, 0, 0, .75}},
 	{"D + 0.75L + 0.75S + 0.75(0.6W)", [CaseCount]float64{1, 1, .75, .75, 0, .75}},
+	{"D + 0.75L + 0.75Lr + 0.75(0.6W)", [CaseCount]float64{1, 1, .75, 0, .75, .75}},
 }
 
-// Relevant returns the combinations that have no load that is not there.
+// Relevant returns the combinations that have no load that is not there, so that
+// no name speaks of snow where none falls.
 func Relevant(present [CaseCount]bool, withWind bool) []Combination {
 	var kept []Combination
+	present[BuildingCase] = true // D is the own weight, with a building or without
 	for _, c := range Combinations {
-		ok := withWind || c.Factors[WindCase] == 0
-		if c.Name == "D + 0.75L + 0.75S + 0.75(0.6W)" {
-			ok = ok && present[WindCase]
-		} else {
-			for k, f := range c.Factors {
-				ok = ok && (f == 0 || present[k] || Case(k) == BuildingCase)
-			}
-		}
-		if ok {
+		if c.Within(present) && (withWind || c.Factors[WindCase] == 0) {
 			kept = append(kept, c)
 		}
 	}
@@ -82,6 +79,7 @@ var ShortTerm = []Combination{
 	{"S", [CaseCount]float64{SnowCase: 1}},
 	{"Lr", [CaseCount]float64{RoofCase: 1}},
 	{"0.75L + 0.75S", [CaseCount]float64{LiveCase: .75, SnowCase: .75}},
+	{"0.75L + 0.75Lr", [CaseCount]float64{LiveCase: .75, RoofCase: .75}},
 }
 
 // Within holds for a combination of which every load is present.
