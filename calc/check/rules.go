@@ -5,6 +5,7 @@ import (
 
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // Rules are the limits and allowances that the job may set and that have
@@ -22,14 +23,15 @@ type Rules struct {
 
 // DefaultRules returns the limits that hold unless the job says otherwise.
 func DefaultRules() Rules {
+	gravel, _ := trade.FindSoil("gravel")
 	return Rules{
 		LiveLimit: 360, TotalLimit: 240, // IRC 2021 R301.7, R502.3.1 and R507.5; cantilever 2a/360
-		Eccentricity:  measure.Inch / 2,                // common practice, no source
-		StoneBearing:  3000 * measure.PoundPerSquareFt, // IBC 2012 Table 1806.2, gravel
-		StoneFriction: 0.55 / 1.5,                      // NAVFAC DM 7.02 Table 1, concrete on clean gravel 0.55, over 1.5
-		BracedAbove:   24 * measure.Inch,               // common practice, no source
-		NotSizedAbove: 36 * measure.Inch,               // 24 CFR 3285.306 form: taller single stacks are an engineer's; from memory
-		RiskCategory:  "II",                            // ASCE 7-16 Table 1.5-1, from memory
+		Eccentricity:  measure.Inch / 2, // common practice, no source
+		StoneBearing:  gravel.Presumed,
+		StoneFriction: 0.55 / 1.5,        // NAVFAC DM 7.02 Table 1, concrete on clean gravel 0.55, over 1.5
+		BracedAbove:   24 * measure.Inch, // common practice, no source
+		NotSizedAbove: 36 * measure.Inch, // 24 CFR 3285.306 form: taller single stacks are an engineer's; from memory
+		RiskCategory:  "II",              // ASCE 7-16 Table 1.5-1, from memory
 		Editions:      "NDS 2018, ASCE 7-16, IRC 2021",
 	}
 }

@@ -136,12 +136,12 @@ type Seat struct {
 }
 
 // JoistSeats returns how much of a joist lies on each line's beam: between beams,
-// the seats of its hangers.
-func (x *Floor) JoistSeats() []Seat {
+// the seats of its hangers, so long.
+func (x *Floor) JoistSeats(hanger measure.Length) []Seat {
 	seats := make([]Seat, len(x.Frame.Lines))
 	half, j := x.Frame.Sections.Beam.Across()/2, x.Frame.Joists[0]
 	for i, line := range x.Frame.Lines {
-		long := 3 * measure.Inch / 2
+		long := hanger
 		if !x.Between {
 			long = max(min(line.Y+half, j.To)-max(line.Y-half, j.From), measure.Millimetre)
 		}

@@ -50,7 +50,7 @@ type Member interface {
 	TotalDeflection(b *statics.Bar, present [loads.CaseCount]bool, limit int) check.Finding
 
 	// Joists: where they bear, their shape and overhang, their nails in wind.
-	OnBeams(b *statics.Bar, combos []loads.Combination, seats []statics.Seat, hung bool) check.Finding
+	OnBeams(b *statics.Bar, combos []loads.Combination, seats []statics.Seat, least measure.Length, hung bool) check.Finding
 	JoistShape(b *statics.Bar, hung bool) []check.Finding
 	Toenails(push measure.Force, crossings int) check.Finding
 

@@ -170,12 +170,13 @@ func (t *Trial) checkJoists(joists []statics.Bar) {
 }
 
 func (t *Trial) checkLoadedJoists(joists []statics.Bar) {
-	m, seats := t.joist, t.Floor.JoistSeats()
+	m, least := t.joist, trade.BearingLeast.In(t.job.Units)
+	seats := t.Floor.JoistSeats(least)
 	t.worst(joists, func(b *statics.Bar) check.Finding { return m.Bending(b, t.combos) })
 	t.worst(joists, func(b *statics.Bar) check.Finding { return m.Shear(b, t.combos) })
 	t.worst(joists, func(b *statics.Bar) check.Finding { return m.LiveDeflection(b, t.Loads.Present, t.rules.LiveLimit) })
 	t.worst(joists, func(b *statics.Bar) check.Finding { return m.TotalDeflection(b, t.Loads.Present, t.rules.TotalLimit) })
-	t.worst(joists, func(b *statics.Bar) check.Finding { return m.OnBeams(b, t.combos, seats, t.hung()) })
+	t.worst(joists, func(b *statics.Bar) check.Finding { return m.OnBeams(b, t.combos, seats, least, t.hung()) })
 }
 
 // worst keeps the finding with the greatest ratio of several members.

@@ -8,6 +8,7 @@ import (
 	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
+	"pierbook/calc/trade"
 )
 
 // OnPost checks Fc⊥ of each ply over each post. Over a splice each end has
@@ -54,7 +55,7 @@ func overPost(b *statics.Bar, e statics.Envelope, support int, post measure.Leng
 
 // OnBeams checks Fc⊥ where a joist lies on a beam, and the least bearing.
 // Between beams it hangs in hangers, whose capacity is their maker's.
-func (m Member) OnBeams(b *statics.Bar, combos []loads.Combination, seats []statics.Seat, hung bool) check.Finding {
+func (m Member) OnBeams(b *statics.Bar, combos []loads.Combination, seats []statics.Seat, least measure.Length, hung bool) check.Finding {
 	w := worstAt{ratio: -1}
 	v := m.Values
 	for n, combo := range combos {
@@ -63,7 +64,6 @@ func (m Member) OnBeams(b *statics.Bar, combos []loads.Combination, seats []stat
 			w.try(combo, i, b.End(e, i), float64(v.BearingAcross)*b.Width*seat.Long.Metres())
 		}
 	}
-	least := 3 * measure.Inch / 2
 	short, lb := false, seats[w.station].Long
 	for _, seat := range seats {
 		if ratio := least.Metres() / seat.Long.Metres(); ratio > 1 && ratio > w.ratio {
@@ -71,7 +71,7 @@ func (m Member) OnBeams(b *statics.Bar, combos []loads.Combination, seats []stat
 		}
 	}
 	result := check.Check{ID: "joist.bearing", What: "bearing of " + b.What + " on the beam", Demand: measure.Force(w.demand), Capacity: measure.Force(w.capacity), Ratio: measure.Ratio(w.ratio),
-		Combination: w.combo.Name, Area: 1, Clause: "NDS 2018 3.10.2; IRC 2021 R502.6: 1 1/2 in", Memory: v.Memory}
+		Combination: w.combo.Name, Area: 1, Clause: "NDS 2018 3.10.2; " + trade.BearingLeast.Source(), Memory: v.Memory}
 	if short {
 		result.Demand, result.Capacity = least, lb
 	}
