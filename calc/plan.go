@@ -164,6 +164,9 @@ func (p *Plan) work() crew.Work {
 	if s := p.Earthwork.Stone; s != nil {
 		w.Stone = s.Compacted // with what goes beside the blocks
 	}
+	if s := p.Earthwork.Spoil; s != nil {
+		w.Dig += s.Cut
+	}
 	return w
 }
 

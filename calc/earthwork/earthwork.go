@@ -24,7 +24,7 @@ func Work(j *job.Job, f *frame.Frame, ground *terrain.Ground, piers []heights.Pi
 		return e
 	}
 	e.Stone = stoneOf(j, piers)
-	e.Spoil = spoilOf(j, piers)
+	e.Spoil = spoilOf(j, ground.Cuts(), piers)
 	e.Spoil.spread(gridUnder(f, ground))
 	if e.Odds = oddsOf(j, e.Stone, piers); e.Odds == nil {
 		_, _, e.unforeseen, _ = beds(j, piers)

@@ -190,7 +190,7 @@ func TestSoilPutBackTakesMoreThanItsRoom(t *testing.T) {
 	j := &job.Job{}
 	j.Block.Base, j.Block.Height, j.Stone.Margin, j.Stone.BesideBlock = 12*measure.Inch, 8*measure.Inch, 4*measure.Inch, "soil"
 	j.Site.Soil = job.Soil{Swell: 1.5, Packed: 0.8}
-	s := spoilOf(j, []heights.PierHeights{{Hole: &heights.Hole{Dig: 10 * measure.Inch, Stone: 4 * measure.Inch}}})
+	s := spoilOf(j, nil, []heights.PierHeights{{Hole: &heights.Hole{Dig: 10 * measure.Inch, Stone: 4 * measure.Inch}}})
 	cubicInch := float64(measure.CubicFoot) / 1728
 	assert.InDelta(t, 4000-256*6/0.8, float64(s.Bank)/cubicInch, 1e-6)
 	assert.InDelta(t, 1.5*(4000-256*6/0.8), float64(s.Loose)/cubicInch, 1e-6)

@@ -99,7 +99,7 @@ func (l *ledger) trips(s *StoneTakeoff) {
 // spoil adds what the digging leaves over.
 func (l *ledger) spoil(s *Spoil, piers []heights.PierHeights) {
 	if s == nil {
-		l.Blank("spoil.bank", "soil left over, as it lay in the ground", "spoil.loose", "loose soil to place elsewhere", "spoil.packed", "the same soil trodden down",
+		l.Blank("spoil.cut", "soil of the cuts before the holes, as it lay", "spoil.bank", "soil left over, as it lay in the ground", "spoil.loose", "loose soil to place elsewhere", "spoil.packed", "the same soil trodden down",
 			"spoil.heap", "side of the heap of soil",
 			"spoil.level", "height over the bench mark's datum to which the soil fills the low side under the frame", "spoil.deep", "depth of that soil at the lowest place")
 		return
@@ -108,8 +108,10 @@ func (l *ledger) spoil(s *Spoil, piers []heights.PierHeights) {
 	for _, p := range piers {
 		keys = append(keys, "pier."+p.Name+".dig")
 	}
-	l.Add(figure.Figure{Key: "spoil.bank", Means: "soil left over, as it lay in the ground", Value: s.Bank, Formula: "Σ side² × dig − what goes back",
-		Working: l.Sum(s.Bank, figure.Plus(s.Holes), figure.Minus(s.Back)), From: append([]string{"hole.side", "site.soil.packed"}, keys...)})
+	l.Add(figure.Figure{Key: "spoil.cut", Means: "soil of the cuts before the holes, as it lay", Value: s.Cut, Formula: "Σ volumes of the cuts, their sides 1 up in 2 out",
+		Working: l.Print(s.Cut), From: l.ground.Keys()})
+	l.Add(figure.Figure{Key: "spoil.bank", Means: "soil left over, as it lay in the ground", Value: s.Bank, Formula: "Σ side² × dig + cuts − what goes back",
+		Working: l.Sum(s.Bank, figure.Plus(s.Holes), figure.Plus(s.Cut), figure.Minus(s.Back)), From: append([]string{"hole.side", "site.soil.packed", "spoil.cut"}, keys...)})
 	l.Add(figure.Figure{Key: "spoil.loose", Means: "loose soil to place elsewhere", Value: s.Loose, Formula: "bank × swell",
 		Working: fmt.Sprintf("%s × %s = %s", l.Print(s.Bank), l.Print(l.job.Site.Soil.Swell), l.Print(s.Loose)), From: []string{"spoil.bank", "site.soil.swell"}})
 	l.Add(figure.Figure{Key: "spoil.packed", Means: "the same soil trodden down", Value: s.Packed, Formula: "bank × packed",

@@ -10,12 +10,13 @@ import (
 	"pierbook/calc/terrain"
 )
 
-// Spoil is the soil out of the holes, in the three volumes of earthwork: in the
+// Spoil is the soil out of the holes and of the cuts made before them, in the three volumes of earthwork: in the
 // bank as it lay, loose as dug, and packed as it is trodden down again.
 type Spoil struct {
 	Holes  measure.Volume // in the bank
 	Back   measure.Volume // in the bank, what goes back beside the blocks
-	Bank   measure.Volume // Holes − Back
+	Cut    measure.Volume // in the bank, off the ground before the holes are dug
+	Bank   measure.Volume // Holes + Cut − Back
 	Loose  measure.Volume // Bank × swell: what has to go somewhere
 	Packed measure.Volume // Bank × packed: what it fills
 	Level  measure.Length // height to which the packed volume fills the low side under the frame
@@ -25,11 +26,11 @@ type Spoil struct {
 
 // spoilOf works out the spoil of straight-sided holes.
 //
-//	bank  = Σ side² × D − Σ what goes back / packed
+//	bank  = Σ side² × D + cuts − Σ what goes back / packed
 //	loose = bank × swell          packed volume = bank × packed
 //
 // The heap is a square pyramid with slopes of 1 up in 1.5 out: side³ / 9.
-func spoilOf(j *job.Job, piers []heights.PierHeights) *Spoil {
+func spoilOf(j *job.Job, cuts []terrain.Cut, piers []heights.PierHeights) *Spoil {
 	s := &Spoil{}
 	packed := 1 / float64(j.Site.Soil.Packed)
 	side := sideOf(j)
@@ -39,7 +40,10 @@ func spoilOf(j *job.Job, piers []heights.PierHeights) *Spoil {
 			s.Back += measure.Volume(float64(besideBlock(j, p.Hole.Cover())) * packed)
 		}
 	}
-	s.Bank = max(0, s.Holes-s.Back)
+	for _, c := range cuts {
+		s.Cut += c.Volume
+	}
+	s.Bank = max(0, s.Holes+s.Cut-s.Back)
 	s.loosen(j.Site.Soil)
 	s.Heap = measure.FromMetres(math.Cbrt(9 * float64(s.Loose)))
 	return s

@@ -54,7 +54,7 @@ func (h *Heights) piers(j *job.Job) figure.Set {
 	r := pierRow{all: h, job: j, style: j.Style()}
 	for i, p := range h.Piers {
 		r.i, r.pier, r.values = i, p, nil
-		r.add(measure.Word(h.frame.Lines[h.frame.Piers[i].Line].Name), r.doubt(), probeWords(j.Ground.Probes, p.Name, r.style))
+		r.add(measure.Word(h.frame.Lines[h.frame.Piers[i].Line].Name), r.doubt(), probeWords(j.Ground.Probes, p, r.style))
 		r.hole()
 		r.post()
 		r.readings()
@@ -93,8 +93,13 @@ func (r *pierRow) doubt() measure.Quantity {
 	}
 }
 
-func probeWords(probes map[string]job.Probe, pier string, style measure.Style) measure.Quantity {
-	if probe, probed := probes[pier]; probed {
+// probeWords says what the bar found, counted like the hole from the ground as it
+// is cut.
+func probeWords(probes map[string]job.Probe, pier PierHeights, style measure.Style) measure.Quantity {
+	if probe, probed := probes[pier.Name]; probed {
+		if pier.Level != nil {
+			probe.Depth = max(0, probe.Depth-pier.Level.Cut)
+		}
 		return measure.Word(probe.Found + " at " + probe.Depth.Print(style))
 	}
 	return figure.Nothing

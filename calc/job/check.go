@@ -20,6 +20,7 @@ func (j *Job) check(r *reader) {
 	j.checkPlacard(r)
 	j.checkSheets(r)
 	j.checkPegs(r)
+	j.checkCuts(r)
 	j.checkSights(r)
 	j.checkSeats(r)
 	j.checkTogether(r)

@@ -19,6 +19,7 @@ func (r *reader) finish() {
 			own.Values = j.Timber.Values
 		}
 	}
+	r.reaches()
 	for _, size := range j.sizesInUse() {
 		r.stock(size)
 	}

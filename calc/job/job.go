@@ -276,6 +276,7 @@ type Ground struct {
 	Spots      map[string]Spot
 	SetUps     [][]Sight // one list for each set-up, in the order taken
 	Probes     map[string]Probe
+	Cuts       map[string]Cut // ground taken off before the holes are dug, by name
 	CloseTo    measure.Length // misclosure allowed for one set-up; times the root of their number
 	Unit       string         // "mm" when a bare number in the readings is one, else empty
 }

@@ -72,7 +72,7 @@ func memory(d Default) Default { d.Memory = true; return d }
 // read and printed.
 var Keys = sync.OnceValue(func() []Key {
 	return withRanges(slices.Concat(jobKeys(), platformKeys(), patchKeys(), openingKeys(), buildingKeys(), wallKeys(), siteKeys(), designKeys(), timberKeys("timber", func(j *Job) *Timber { return &j.Timber }, ""),
-		frameKeys(), blockKeys(), groundKeys(), measuredKeys(), sheetKeys(), yardKeys(), crewKeys()))
+		frameKeys(), blockKeys(), groundKeys(), cutKeys(), measuredKeys(), sheetKeys(), yardKeys(), crewKeys()))
 })
 
 // defaultFor returns the default of k for the job as far as it is read, and

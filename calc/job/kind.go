@@ -40,6 +40,7 @@ type value struct {
 	setUps  [][]Sight
 	stock   []StockLength
 	spot    Spot
+	piers   []string
 	names   []string       // what stood for the stars of the path
 	bare    measure.Length // unit of a bare length, 0 when there is none
 	at      fault.Place
@@ -73,6 +74,7 @@ var (
 	Lengths  = Kind{Name: "a list of lengths", Example: `[8', 31"]`, shape: listShape, nodes: readLengths}
 	Sights   = Kind{Name: "a list of set-ups, each a list of rod readings", Example: `[[bench_mark: 4' 2", A1: 4' 9"]]`, shape: listShape, nodes: readSights}
 	Stock    = Kind{Name: "stock lengths, with prices or without, and with how many there are where they are few", Example: `{8': 7.20, 10': {price: 9.10, sticks: 12}}`, shape: tableShape, nodes: readStock}
+	PierList = Kind{Name: "a list of piers", Example: pierListExample, shape: listShape, nodes: readPiers}
 	SpotAt   = Kind{Name: "a place in plan, the height of a further bench mark, or turning_point", Example: `{x: 3' 6", y: -3'}`, shape: tableShape, nodes: readSpot}
 )
 

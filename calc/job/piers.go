@@ -56,6 +56,7 @@ func (j *Job) CheckPiers(names []string) fault.List {
 	checkAt(&c, "measured.posts_cut", j.Measured.PostsCut)
 	checkAt(&c, "measured.finished", j.Measured.Finished)
 	c.spots()
+	c.cuts()
 	c.sides("measured.strings", j.Measured.Strings)
 	c.sides("measured.frame", j.Measured.FrameSides)
 	c.beams()
@@ -77,6 +78,11 @@ func (j *Job) NamedPiers() (lines, perLine int) {
 			if _, spot := j.Ground.Spots[s.Point]; !spot {
 				take(s.Point)
 			}
+		}
+	}
+	for _, cut := range j.Ground.Cuts {
+		for _, name := range cut.Piers {
+			take(name)
 		}
 	}
 	for _, names := range []iter.Seq[string]{maps.Keys(j.Ground.Probes), maps.Keys(j.Piers), maps.Keys(j.Measured.Holes),

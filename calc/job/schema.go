@@ -110,6 +110,8 @@ func (k *Key) schema() object {
 		o["enum"] = []any{"yes", "no", true, false}
 	case Date.Name:
 		o["type"], o["pattern"] = "string", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"
+	case PierList.Name:
+		o["type"], o["items"] = "array", object{"type": "string", "pattern": pierName.String()}
 	case Lengths.Name, Sights.Name:
 		o["type"] = "array"
 	case Stock.Name:

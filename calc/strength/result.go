@@ -116,6 +116,9 @@ func (t *Trial) soilByOthers() {
 	case site.Soil.Bearing > soil.Presumed:
 		t.remark(check.NotCounted, fmt.Sprintf("Bearing of the soil: %s as given, more than the %s presumed of its class. It was taken as given; who tested it?", given, t.Words.Pressure(soil.Presumed)))
 	}
+	if cuts := t.job.Ground.CutNames(); len(cuts) > 0 {
+		t.remark(check.ByOthers, fmt.Sprintf("The ground that is cut (%s): whether grading needs a permit, faces steeper than 1 up in 2 out, walls, drains behind them, and any filling with soil (IBC 2018 Appendix J, J103, J106, J107, from memory). Only tamped stone in the holes is counted as filling here.", strings.Join(cuts, ", ")))
+	}
 	if site.Fill == "yes" {
 		t.remark(check.ByOthers, "Filled ground at every pier: no bearing is presumed on fill over 12 in deep; an engineer must have tested it (IRC 2021 R401.2, R401.4).")
 	}

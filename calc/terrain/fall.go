@@ -30,6 +30,7 @@ func (g *Ground) Fall(f *frame.Frame) *Fall {
 	}
 	for _, n := range g.Surface.Nodes {
 		if n.X >= 0 && n.X <= f.Length && n.Y >= 0 && n.Y <= f.Width {
+			n.Height = g.Surface.At(n.X, n.Y)
 			nodes = append(nodes, n)
 		}
 	}

@@ -15,7 +15,15 @@ import (
 // same whatever is known: what has no value yet prints as a blank.
 func (g *Ground) Figures(j *job.Job, f *frame.Frame, book *levelling.Book) []figure.Figure {
 	l := &ledger{Ledger: figure.Ledger{Style: j.Style()}, nodes: g.Keys()}
+	for _, name := range j.Ground.CutNames() {
+		how := ".by"
+		if j.Ground.Cuts[name].To != nil {
+			how = ".to"
+		}
+		l.cuts = append(l.cuts, "ground.cut."+name+how)
+	}
 	l.surface(g, book)
+	l.Add(figure.Figure{Key: "ground.cuts", Means: "cuts of the ground before the holes are dug", Value: measure.Count(len(j.Ground.Cuts)), Formula: "counted", Working: measure.Counted(len(j.Ground.Cuts), "cut")})
 	for i, p := range f.Piers {
 		l.level(g, book, i, p)
 	}
@@ -36,6 +44,7 @@ func (g *Ground) Figures(j *job.Job, f *frame.Frame, book *levelling.Book) []fig
 type ledger struct {
 	figure.Ledger
 	nodes []string // keys of the heights that the surface goes through
+	cuts  []string // keys of the cuts of the job
 }
 
 // LevelKey returns the key of the height of the ground at a pier.
@@ -50,7 +59,7 @@ func (l *ledger) surface(g *Ground, book *levelling.Book) {
 	}
 	for _, p := range book.Points {
 		if !g.atPier(p.Name) {
-			l.Add(book.HeightFigure(l.Style, "spot."+p.Name+".ground", "ground at "+p.Name, p))
+			l.read(book, "spot."+p.Name+".ground", "ground at "+p.Name, p, g.cutAt(p.Name))
 		}
 	}
 	high, low, read := g.extremes()
@@ -88,13 +97,18 @@ func (l *ledger) level(g *Ground, book *levelling.Book, i int, p frame.Pier) {
 	from, level := "read", g.Levels[i]
 	if level.Read {
 		height, _ := book.Point(p.Name)
-		l.Add(book.HeightFigure(l.Style, key, "height of the ground at "+p.Name, height))
+		l.read(book, key, "height of the ground at "+p.Name, height, level.Cut)
 	} else {
 		from = "estimated"
 		l.Add(figure.Figure{Key: key, Means: "height of the ground at " + p.Name, Value: level.Height,
 			Formula: "thin-plate surface through the readings, z = c0 + c1 x + c2 y + Σ wi ri² ln ri",
 			Working: fmt.Sprintf("through %s = %s", measure.Counted(len(g.Surface.Nodes), "place"), l.Print(level.Height)),
 			Source:  "J. Duchon, Splines minimizing rotation-invariant semi-norms in Sobolev spaces, 1977", From: l.nodes})
+		if level.Cut > 0 {
+			l.Figures[len(l.Figures)-1].Formula += "; less what is cut off"
+			l.Figures[len(l.Figures)-1].Working = fmt.Sprintf("through %s; %s", measure.Counted(len(g.Surface.Nodes), "place"), l.Sum(level.Height, figure.Plus(level.Height+level.Cut), figure.Minus(level.Cut)))
+			l.Figures[len(l.Figures)-1].From = append(slices.Clone(l.nodes), l.cuts...)
+		}
 	}
 	l.Add(figure.Figure{Key: key + "_from", Means: "whether the ground at " + p.Name + " was read", Value: measure.Word(from),
 		Formula: "read, or estimated from the surface", Working: from, From: []string{key}})
@@ -129,8 +143,41 @@ func (g *Ground) Keys() []string {
 		if g.atPier(n.Name) {
 			keys[i] = LevelKey(n.Name)
 		}
+		if g.cutAt(n.Name) > 0 {
+			keys[i] += asRead
+		}
 	}
 	return keys
+}
+
+// asRead ends the key of a height before the cuts, where they lower it.
+const asRead = "_read"
+
+// read adds a height by the level book, and where it is cut both: as read and as
+// the cut leaves it.
+func (l *ledger) read(book *levelling.Book, key, means string, p levelling.PointHeight, cut measure.Length) {
+	if cut == 0 {
+		l.Add(book.HeightFigure(l.Style, key, means, p))
+		return
+	}
+	l.Add(book.HeightFigure(l.Style, key+asRead, means+" as read", p))
+	l.Add(figure.Figure{Key: key, Means: means + " as cut", Value: p.Height - cut, Formula: "height as read − what is cut off",
+		Working: l.Sum(p.Height-cut, figure.Plus(p.Height), figure.Minus(cut)), From: append([]string{key + asRead}, l.cuts...)})
+}
+
+// cutAt returns what is cut off at a pier or a spot.
+func (g *Ground) cutAt(point string) measure.Length {
+	for _, l := range g.Levels {
+		if l.Pier == point {
+			return l.Cut
+		}
+	}
+	for _, s := range g.Spots {
+		if s.Name == point {
+			return s.Cut
+		}
+	}
+	return 0
 }
 
 // atPier tells the points that are piers from those that are spots.

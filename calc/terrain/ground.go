@@ -29,6 +29,7 @@ type Level struct {
 	Rough  bool           // too few readings to say how good the estimate is
 	Beyond bool           // more than half a bay outside the readings: read it before anything is cut
 	Sights int
+	Cut    measure.Length // what the job's cuts take off here; Height is what they leave
 	Spread measure.Length // of the sights, 0 when there is one
 }
 
@@ -36,8 +37,9 @@ type Level struct {
 type SpotHeight struct {
 	Name   string
 	X, Y   measure.Length
-	Height measure.Length
-	Inside bool // within the frame's outside faces
+	Height measure.Length // as the job's cuts leave it
+	Cut    measure.Length // what they take off
+	Inside bool           // within the frame's outside faces
 }
 
 // Read lays the surface of the ground through the heights of a level book and

@@ -39,7 +39,8 @@ func (g *Ground) level(j *job.Job, f *frame.Frame, book *levelling.Book) fault.L
 	g.Surface = surface
 	g.estimate(j, f, levels)
 	g.Levels = levels
-	return faults
+	surface.cuts = cuttings(j, f)
+	return g.lower(j, f)
 }
 
 // estimate fills in the piers that were not read. No estimate is better than

@@ -39,6 +39,7 @@ type Spline struct {
 	linear [3]float64
 	lu     mat.LU
 	flat   bool // the plane stands in for the spline
+	cuts   []cutting
 }
 
 // NewSpline returns the surface through the nodes. It reports false when fewer
@@ -57,9 +58,13 @@ func NewSpline(nodes []Node) (*Spline, bool) {
 	return s, true
 }
 
-// At returns the height of the ground at a place, to the nearest nanometre. At a
+// At returns the height of the ground at a place, to the nearest nanometre, as
+// the job's cuts leave it.
+func (s *Spline) At(x, y measure.Length) measure.Length { return s.cut(x, y, s.AsRead(x, y)) }
+
+// AsRead returns the height of the ground at a place before anything is cut. At a
 // reading it is the reading.
-func (s *Spline) At(x, y measure.Length) measure.Length {
+func (s *Spline) AsRead(x, y measure.Length) measure.Length {
 	for _, n := range s.Nodes {
 		if n.X == x && n.Y == y {
 			return n.Height
