@@ -6,6 +6,7 @@ import (
 	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // StoneOdds is the order of stone when the beds of some piers are known from
@@ -41,7 +42,7 @@ func oddsOf(j *job.Job, stone *StoneTakeoff, piers []heights.PierHeights) *Stone
 		bed := measure.Volume((known + total) * float64(stone.Side.Times(stone.Side)))
 		return StoneOrder{StoneSupply: supplyOf(j, bed+fixed)}
 	}
-	o.Even, o.NineInTen = order(sample, known, unknown, 0.5), order(sample, known, unknown, 0.9)
+	o.Even, o.NineInTen = order(sample, known, unknown, 0.5), order(sample, known, unknown, float64(trade.Often))
 	chance := func(volume measure.Volume) measure.Percent {
 		compacted := float64(volume) / float64(j.Stone.Loose) / (1 + float64(j.Stone.Waste))
 		total := (compacted-float64(fixed))/float64(stone.Side.Times(stone.Side)) - known
@@ -54,7 +55,7 @@ func oddsOf(j *job.Job, stone *StoneTakeoff, piers []heights.PierHeights) *Stone
 	if unknown > 1 {
 		more := Sample{Count: sample.Count + 1, Mean: sample.Mean, Scatter: sample.Scatter * math.Sqrt(float64(sample.Count-1)/float64(sample.Count))}
 		most -= piers[0].Hole.StoneMost.Metres()
-		o.OneMoreSaves = max(0, o.NineInTen.WithWaste-order(more, known+sample.Mean, unknown-1, 0.9).WithWaste)
+		o.OneMoreSaves = max(0, o.NineInTen.WithWaste-order(more, known+sample.Mean, unknown-1, float64(trade.Often)).WithWaste)
 	}
 	return o
 }

@@ -4,6 +4,7 @@ import (
 	"pierbook/calc/frame"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // terms are the lengths that bind the heights of a job.
@@ -16,6 +17,7 @@ type terms struct {
 	DigLeast, DigDeepest, Frost  measure.Length // Frost is 0 when it is only reported
 	RoundUp                      measure.Length
 	Mark                         measure.Length  // finest printed mark
+	Serves, Shim                 measure.Length  // how far a cut post may be off as it is, and with a shim
 	Given                        *measure.Length // floor height wished for, nil for the lowest
 }
 
@@ -27,6 +29,7 @@ func termsOf(j *job.Job, f *frame.Frame) terms {
 		AboveGround: j.Stone.AboveGround, SeatHeight: j.Block.SeatHeight,
 		DigLeast: j.Dig.Least, DigDeepest: j.Dig.Deepest,
 		RoundUp: j.Platform.Floor.RoundUp, Mark: j.Mark(),
+		Serves: trade.PostServes.In(j.Units), Shim: trade.ShimMost.In(j.Units),
 	}
 	if j.Site.Frost == "dig" {
 		t.Frost = j.Site.FrostDepth

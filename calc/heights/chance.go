@@ -1,6 +1,9 @@
 package heights
 
-import "pierbook/calc/measure"
+import (
+	"pierbook/calc/measure"
+	"pierbook/calc/trade"
+)
 
 // ShortChance is how likely the post at an estimated pier comes out under the
 // shortest, since its ground may lie higher than estimated.
@@ -30,7 +33,7 @@ func (h *Heights) ShortChances() []ShortChance {
 			Pier:      p.Name,
 			AsPlanned: measure.Percent(below(-float64(p.Hole.Post-h.terms.Shortest) / spread)),
 			AtAll:     measure.Percent(below(-float64(h.Floor.Height-demand) / spread)),
-			Safe:      demand + p.Level.Error.Scale(nineInTen),
+			Safe:      demand + p.Level.Error.Scale(trade.OftenDeviate),
 		})
 	}
 	return list

@@ -6,6 +6,7 @@ import (
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
 	"pierbook/calc/terrain"
+	"pierbook/calc/trade"
 )
 
 // outlook adds what is worth knowing before anything is dug: what to read next,
@@ -49,7 +50,7 @@ func (l *ledger) safety(h *Heights) {
 	}
 	safe := h.SafeFloor()
 	l.Add(figure.Figure{Key: "floor.safe", Means: "floor that is high enough nine times in ten at each estimated pier", Value: safe, Rounding: measure.Up,
-		Formula: "the greatest of the lowest floor and, at estimated piers, what they ask for + 1.28 × error", Working: l.Up(safe), From: []string{"floor.lowest"}})
+		Formula: fmt.Sprintf("the greatest of the lowest floor and, at estimated piers, what they ask for + %.2f × error", trade.OftenDeviate), Working: l.Up(safe), From: []string{"floor.lowest"}})
 	var planned, ever ShortChance
 	for _, c := range h.ShortChances() {
 		if c.AsPlanned > planned.AsPlanned {
@@ -75,13 +76,9 @@ func (l *ledger) chance(key, means, formula, pier string, chance measure.Percent
 	l.Add(f)
 }
 
-// price adds what a step more of floor costs from the height chosen: an inch, or
-// a centimetre.
+// price adds what a step more of floor costs from the height chosen.
 func (l *ledger) price(h *Heights) {
-	step := measure.Inch
-	if l.job.Units == measure.Metric {
-		step = 10 * measure.Millimetre
-	}
+	step := trade.FloorStep.In(l.job.Units)
 	more := " for " + l.Print(step) + " more of floor"
 	keys := []string{"price.dig", "digging" + more, "price.stone", "stone" + more, "price.posts", "post" + more}
 	points := h.Price()
@@ -105,9 +102,10 @@ func (l *ledger) drop(h *Heights) {
 		l.Blank("drop.most", "greatest drop beside the floor", "drop.side", "where the drop is greatest")
 		return
 	}
-	l.Add(figure.Figure{Key: "drop.most", Means: "greatest drop beside the floor, within 36 in of it", Value: drop.Drop, Rounding: measure.Up,
-		Formula: "floor − lowest ground within 36 in of the edge", Working: l.Sum(drop.Drop, figure.Plus(h.Floor.Height), figure.Minus(drop.Ground)),
-		Source: "IRC 2018 R312.1.1", From: []string{"floor.height"}})
+	reach := l.Print(trade.GuardReach.In(l.job.Units))
+	l.Add(figure.Figure{Key: "drop.most", Means: "greatest drop beside the floor, within " + reach + " of it", Value: drop.Drop, Rounding: measure.Up,
+		Formula: "floor − lowest ground within " + reach + " of the edge", Working: l.Sum(drop.Drop, figure.Plus(h.Floor.Height), figure.Minus(drop.Ground)),
+		Source: trade.GuardReach.Source(), From: []string{"floor.height", trade.GuardReach.Key()}})
 	l.Word("drop.side", "where the drop is greatest", drop.Side, []string{"drop.most"})
 }
 

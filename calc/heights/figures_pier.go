@@ -6,6 +6,7 @@ import (
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
 	"pierbook/calc/terrain"
+	"pierbook/calc/trade"
 )
 
 // pier adds the ground, the hole, the stone, the seat and the post of one pier.
@@ -54,12 +55,7 @@ func (l *ledger) moves(h *Heights, i int) {
 }
 
 // WindowStep is the step of the tables of what to do beforehand.
-func WindowStep(units measure.System) measure.Length {
-	if units == measure.Metric {
-		return 25 * measure.Millimetre
-	}
-	return measure.Inch
-}
+func WindowStep(units measure.System) measure.Length { return trade.FloorStep.In(units) }
 
 // seatAlone adds the seat and the post of a pier whose hole is not known: by the
 // seat as read, when all of them are.

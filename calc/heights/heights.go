@@ -111,7 +111,7 @@ func (h *Heights) heights(j *job.Job, f *frame.Frame) fault.List {
 	h.Lines = h.lines(j, f, floor.Height)
 	h.Posts = h.posts(j)
 	h.setSeats(j, f)
-	h.Drops = h.ground.Drops(f, floor.Height)
+	h.Drops = h.ground.Drops(f, floor.Height, j.Units)
 	h.Humps = h.ground.Humps(f, floor.Height, h.terms.Clear)
 	h.AsBuilt, faults = readFinished(j, f, floor.Height)
 	return faults

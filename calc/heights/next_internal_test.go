@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/assert"
 
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // The expected move of the floor against a plain numerical integration.
@@ -28,7 +29,7 @@ func TestExpectedMoveByIntegration(t *testing.T) {
 
 func TestNormalDistributionAtTabulatedValues(t *testing.T) {
 	// Standard tables of the normal distribution.
-	for z, want := range map[float64]float64{0: 0.5, 1: 0.8413, 1.96: 0.9750, -1.28: 0.1003, nineInTen: 0.9} {
+	for z, want := range map[float64]float64{0: 0.5, 1: 0.8413, 1.96: 0.9750, -1.28: 0.1003, trade.OftenDeviate: float64(trade.Often)} {
 		assert.InDelta(t, want, below(z), 5e-5)
 	}
 }

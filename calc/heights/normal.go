@@ -2,9 +2,6 @@ package heights
 
 import "math"
 
-// nineInTen is the standard normal deviate that nine in ten stay below.
-const nineInTen = 1.2815515655446004
-
 // below returns the chance that a standard normal deviate is under z.
 func below(z float64) float64 { return math.Erfc(-z/math.Sqrt2) / 2 }
 

@@ -5,10 +5,6 @@ import (
 	"pierbook/calc/measure"
 )
 
-// shimAtMost is the most that a shim makes up under a beam; more than that is
-// cut anew. Common practice, no source.
-const shimAtMost = measure.Inch / 8
-
 // PostState is what is to be done about a post.
 type PostState string
 
@@ -16,7 +12,7 @@ type PostState string
 const (
 	Estimate PostState = "estimate" // the seat is not read: do not cut yet
 	CutNow   PostState = "cut"      // the seat is read
-	Serves   PostState = "serves"   // cut, and within a sixteenth of what is wanted
+	Serves   PostState = "serves"   // cut, and as near to what is wanted as the trade asks
 	Shim     PostState = "shim"     // cut, and short by no more than a shim makes up
 	Trim     PostState = "trim"     // cut, and long: cut it again to length
 	Exchange PostState = "exchange" // the post cut for another pier serves here
@@ -78,7 +74,7 @@ func (h *Heights) posts(j *job.Job) []Post {
 		}
 		if cut, done := j.Measured.PostsCut[p.Name]; done {
 			post.Cut = &cut
-			post.State, post.Shim = compared(cut, post.Length())
+			post.State, post.Shim = h.terms.compared(cut, post.Length())
 		} else if post.State == CutNow && !h.terms.fits(post.Length()) {
 			post.State = Unfit
 		}
@@ -103,14 +99,14 @@ func (t terms) tooShort(post measure.Length) bool {
 }
 
 // compared sorts a cut post by what mends it at its own pier.
-func compared(cut, wanted measure.Length) (PostState, measure.Length) {
+func (t terms) compared(cut, wanted measure.Length) (PostState, measure.Length) {
 	short := wanted - cut
 	switch {
-	case short.Abs() <= measure.Sixteenth:
+	case short.Abs() <= t.Serves:
 		return Serves, 0
 	case short < 0:
 		return Trim, 0
-	case short <= shimAtMost:
+	case short <= t.Shim:
 		return Shim, short
 	}
 	return CutAnew, 0
@@ -141,7 +137,7 @@ func (h *Heights) reuse(list []Post) {
 	for r, from := range posts {
 		worth[r] = make([]int64, len(piers))
 		for c, to := range piers {
-			if list[to].Length() > *list[from].Cut+measure.Sixteenth {
+			if list[to].Length() > *list[from].Cut+h.terms.Serves {
 				continue
 			}
 			worth[r][c] = worthOfAPost + int64(list[to].Length())

@@ -1,6 +1,7 @@
 package heights
 
 import (
+	"fmt"
 	"strconv"
 
 	"pierbook/calc/figure"
@@ -66,7 +67,7 @@ func (h *Heights) chanceSet() figure.Set {
 	set := figure.Set{Name: "chances", Key: "chance", Fields: []figure.Field{
 		{Key: "planned", Means: "chance that the post at % is too short as planned", Formula: "P(ground higher than the hole allows)", From: []string{"post.shortest"}},
 		{Key: "at_all", Means: "chance that the post at % is too short with all means", Formula: "P(ground higher than any hole allows)", From: []string{"post.shortest"}},
-		{Key: "safe", Means: "floor that is safe at % nine times in ten", Formula: "the floor raised by the 0.9 quantile"},
+		{Key: "safe", Means: "floor that is safe at % nine times in ten", Formula: fmt.Sprintf("the floor raised by %.2f × error", trade.OftenDeviate)},
 		{Key: "beyond", Means: "mark of a floor beyond the highest at %", Formula: "safe floor over the highest floor", From: []string{".safe", "floor.highest"}},
 	}}
 	for _, chance := range h.ShortChances() {

@@ -8,6 +8,7 @@ import (
 	"pierbook/calc/figure"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
+	"pierbook/calc/trade"
 )
 
 // stepsShort is how many steps short of deep enough it is said beforehand what to
@@ -276,7 +277,7 @@ func (p Post) Words(all []Post, style measure.Style) string {
 // exchange names the post that serves here, and what becomes of this pier's own.
 func (p Post) exchange(all []Post, style measure.Style) string {
 	words := "take the one cut for " + p.From
-	if p.Off > measure.Sixteenth {
+	if p.Off > trade.PostServes.In(style.System) {
 		words += fmt.Sprintf(", cut down to %s", p.Length().Print(style))
 	}
 	if p.Cut != nil && !slices.ContainsFunc(all, func(other Post) bool { return other.From == p.Name }) {

@@ -33,7 +33,7 @@ func (h *Heights) wayTakes(post Post, w WayOut, style measure.Style) string {
 		return "–"
 	case w.Kind == "another pier":
 		there := h.Posts[slices.IndexFunc(h.Posts, func(post Post) bool { return post.Name == w.Pier })]
-		if w.By <= measure.Sixteenth {
+		if w.By <= h.terms.Serves {
 			return fmt.Sprintf("stand it at %s as it is; cut a new one of %s for %s", w.Pier, length, post.Name)
 		}
 		return fmt.Sprintf("cut it down to %s for %s; cut a new one of %s for %s", there.Length().Print(style), w.Pier, length, post.Name)

@@ -34,7 +34,7 @@ func (h *Heights) elsewhere(list []Post, i int) WayOut {
 func (h *Heights) lowerFloor(list []Post, step measure.Length) WayOut {
 	way := WayOut{Kind: "lower floor", By: step}
 	for _, p := range list {
-		if p.Cut != nil && *p.Cut > p.Length()-step+measure.Sixteenth {
+		if p.Cut != nil && *p.Cut > p.Length()-step+h.terms.Serves {
 			way.Trims = append(way.Trims, p.Name)
 		}
 		if h.terms.tooShort(p.Length() - step) {

@@ -3,15 +3,7 @@ package terrain
 import (
 	"pierbook/calc/frame"
 	"pierbook/calc/measure"
-)
-
-// The drop beside an edge at which a guard is wanted, and how far out it is
-// measured: open-sided walking surfaces more than 30 in above the floor or
-// grade below at any point within 36 in of the edge, International Residential
-// Code 2018, R312.1.1.
-const (
-	GuardDrop = 30 * measure.Inch
-	GuardOut  = 36 * measure.Inch
+	"pierbook/calc/trade"
 )
 
 // Drop is how far the floor stands over the ground beside one side.
@@ -24,15 +16,16 @@ type Drop struct {
 	Beyond bool           // more than half a bay outside the readings
 }
 
-// Drops returns the greatest drop beside each side of a floor, within 36 in of
-// the edge: at the edge, 36 in out, and at every spot read between. It is nil
+// Drops returns the greatest drop beside each side of a floor, as far out as a
+// guard asks ([trade.GuardReach]): at the edge, out there, and at every spot read
+// between. It is nil
 // without readings.
-func (g *Ground) Drops(f *frame.Frame, floor measure.Length) []Drop {
+func (g *Ground) Drops(f *frame.Frame, floor measure.Length, system measure.System) []Drop {
 	if g.Surface == nil {
 		return nil
 	}
 	var drops []Drop
-	for _, e := range edges(f) {
+	for _, e := range edges(f, trade.GuardReach.In(system)) {
 		drops = append(drops, g.dropBeside(e, floor))
 	}
 	return drops
@@ -45,13 +38,13 @@ type edge struct {
 	outX, outY             measure.Length
 }
 
-func edges(f *frame.Frame) []edge {
+func edges(f *frame.Frame, out measure.Length) []edge {
 	first, last := f.Lines[0].Name, f.Lines[len(f.Lines)-1].Name
 	return []edge{
-		{"along line " + first, 0, 0, f.Length, 0, 0, -GuardOut},
-		{"at the last piers", f.Length, 0, f.Length, f.Width, GuardOut, 0},
-		{"along line " + last, 0, f.Width, f.Length, f.Width, 0, GuardOut},
-		{"at the first piers", 0, 0, 0, f.Width, -GuardOut, 0},
+		{"along line " + first, 0, 0, f.Length, 0, 0, -out},
+		{"at the last piers", f.Length, 0, f.Length, f.Width, out, 0},
+		{"along line " + last, 0, f.Width, f.Length, f.Width, 0, out},
+		{"at the first piers", 0, 0, 0, f.Width, -out, 0},
 	}
 }
 

@@ -54,21 +54,21 @@ func PenetrationFactor(penetration, diameter measure.Length) measure.Ratio {
 }
 
 const (
-	toenail        = "8d-common"
 	toenailLateral = 0.83 // Ctn, NDS 2018 12.5.4.2, from memory
 	wetNails       = 0.7  // CM of lateral values, NDS 2018 Table 11.3.3, from memory
 )
 
 // Toenails checks that wind across the joists does not push them off the
-// beams: three 8d common toenails at each crossing (fastening schedule of IBC
-// 2304.10.1), the wind shared by all crossings.
+// beams: the toenails of the fastening schedule at each crossing, the wind shared
+// by all crossings.
 func (m Member) Toenails(push measure.Force, crossings int) check.Finding {
 	g := m.Values.SpecificGravity
 	if g == 0 {
 		return check.Finding{}
 	}
 	each := push / measure.Force(crossings)
-	nail, _ := trade.FindNail(toenail)
+	joint := trade.JointFor("joist to beam", m.Section.Width)
+	nail := joint.Nail
 	point := nail.Length.Scale(2.0 / 3) // a third of the nail in the joist, along the slope
 	z := Lateral(g, nail, nail.Length/3, point)
 	wet := 1.0
@@ -76,14 +76,14 @@ func (m Member) Toenails(push measure.Force, crossings int) check.Finding {
 		wet = wetNails
 	}
 	factor := float64(TenMinutes) * toenailLateral * wet * float64(PenetrationFactor(point, nail.Diameter))
-	capacity := 3 * z * measure.Force(factor)
+	capacity := measure.Force(joint.Each) * z * measure.Force(factor)
 	result := check.Check{ID: "joist.toenails", What: "joist to beam, sideways in wind", Demand: each, Capacity: capacity, Ratio: measure.Ratio(each / capacity), Combination: "0.6D + 0.6W",
-		Clause: "NDS 2018 12.3, 12.5.4; IBC 2018 Table 2304.10.1: three 8d common toenails", Memory: true}
+		Clause: "NDS 2018 12.3, 12.5.4; " + joint.Source, Memory: true}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{
 			fmt.Sprintf("H/crossings = %s/%d = %s", t.Force(float64(push)), crossings, t.Force(float64(each))),
 			fmt.Sprintf("Z = %s for one %s in G %s", t.Force(float64(z)), nail.Called(t.Style.System), t.Factor(g)),
-			fmt.Sprintf("3·Z·CD·Ctn·CM = 3 × %s × 1.6 × 0.83 × %.2g = %s; ratio %s", t.Force(float64(z)), wet, t.Force(float64(capacity)), t.Ratio(float64(result.Ratio))),
+			fmt.Sprintf("n·Z·CD·Ctn·CM = %d × %s × %g × %g × %.2g = %s; ratio %s", joint.Each, t.Force(float64(z)), float64(TenMinutes), toenailLateral, wet, t.Force(float64(capacity)), t.Ratio(float64(result.Ratio))),
 		}
 	}}
 }

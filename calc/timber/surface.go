@@ -23,7 +23,7 @@ func Surface(s job.Surface, spacing measure.Length, live measure.Stress, buildin
 }
 
 func panels(s job.Surface, spacing measure.Length, live measure.Stress) []check.Finding {
-	rated := measure.Length(s.SpanRating) * measure.Inch
+	rated := trade.RatedSpacing(s.SpanRating)
 	result := check.Check{ID: "surface.span", What: "joist spacing under the panels", Demand: spacing, Capacity: rated, Ratio: measure.Ratio(spacing.Metres() / rated.Metres()),
 		Clause: "IRC 2021 Table R503.2.1.1, span rating on the panel's stamp"}
 	found := []check.Finding{tooThin("panels", s.Thickness, trade.ThinnestPanel(), "IRC 2021 Table R503.2.1.1"), {Check: result, Explain: func(t check.Words) []string {
