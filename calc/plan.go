@@ -44,6 +44,8 @@ type Plan struct {
 	Program   string        // version of the program, as [Plan.MadeBy] was told
 	Since     *figure.Since // what changed since then, nil without one; its sheets are for SinceLast to tell
 
+	Mends []Mend // what was tried where the heights clash, nil when they do not
+
 	tried []savings.Alternative
 }
 
@@ -88,6 +90,7 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Heights: p.Heights, Earthwork: p.Earthwork, SetOut: p.SetOut, Strength: p.Strength, Tall: tall, Cuts: p.Cuts, Sheets: p.Sheets}))
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
 	p.tried = savings.Find(savings.Base{Job: j, Frame: p.Frame, Strength: p.Strength, Heights: tall, Cuts: p.Cuts})
+	p.Mends = p.mends()
 	p.register()
 	return p, fault.List{}
 }
@@ -199,7 +202,7 @@ func (p *Plan) CutTrouble() string {
 func (p *Plan) Stop() string {
 	switch failing := p.Strength.Failing(); {
 	case p.Heights.Clash != nil:
-		return "The heights cannot be met: " + p.Heights.Clash.Sentence(p.Style)
+		return "The heights cannot be met: " + p.Heights.Clash.Sentence(p.Style) + ". " + p.mendCount()
 	case len(p.Heights.FarOut()) > 0:
 		return p.FarOut()
 	case p.CutTrouble() != "":

@@ -31,6 +31,7 @@ func (p *Plan) addSets() {
 	p.Figures.AddSets(p.Heights.Sets(p.Job)...)
 	p.Figures.AddSets(p.Ground.TapedSet(p.Frame), p.Earthwork.OddsSet())
 	p.Figures.AddSets(p.Ground.CutSets(p.Job)...)
+	p.Figures.AddSets(p.MendSet())
 	p.Figures.AddSets(levelling.Sets(p.Job, p.Frame, p.Book)...)
 	p.Figures.AddSets(p.Job.Oddities())
 	p.Figures.Add(p.rowFigures()...)

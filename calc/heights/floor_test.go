@@ -171,37 +171,9 @@ func TestLowestFloorByTryingEverySixteenth(t *testing.T) {
 }
 
 // changedTo is the job with one way out of a clash taken.
-func changedTo(t require.TestingT, j *job.Job, way heights.Loosening, to measure.Length) *job.Job {
-	changed := *j
-	switch way.Path {
-	case "frame.posts.longest":
-		changed.Frame.Posts.Longest = to
-	case "frame.posts.shortest":
-		changed.Frame.Posts.Shortest = to
-	case "dig.deepest":
-		changed.Dig.Deepest = to
-	case "dig.least":
-		changed.Dig.Least = to
-	case "stone.most":
-		changed.Stone.Most = to
-	case "stone.least":
-		changed.Stone.Least = to
-	case "stone.above_ground":
-		changed.Stone.AboveGround = to
-	case "stone.embed":
-		changed.Stone.Embed = to
-	case "frame.clear":
-		changed.Frame.Clear = to
-	case "platform.floor.height":
-		changed.Platform.Floor = job.Floor{Height: to}
-	case "platform.floor.round_up":
-		changed.Platform.Floor.RoundUp = to
-	default:
-		pier := strings.TrimSuffix(strings.TrimPrefix(way.Path, "piers."), ".bed")
-		require.Equal(t, "piers."+pier+".bed", way.Path)
-		changed.Piers = map[string]job.Exception{pier: {Bed: &to}}
-	}
-	return &changed
+func changedTo(j *job.Job, way heights.Loosening, to measure.Length) *job.Job {
+	way.To = to
+	return way.In(j)
 }
 
 func TestEveryWayOutOfAClashFreesItAndStandsOnceWithTheLeastChange(t *testing.T) {
@@ -221,13 +193,13 @@ func TestEveryWayOutOfAClashFreesItAndStandsOnceWithTheLeastChange(t *testing.T)
 		for _, way := range g.Clash.Ways {
 			require.False(t, offered[way.Path], "%s is offered twice", way.Path)
 			offered[way.Path] = true
-			require.Nil(t, fieldtest.Work(t, changedTo(t, j, way, way.To), f).Clash, "%s to %v", way.Path, way.To)
+			require.Nil(t, fieldtest.Work(t, changedTo(j, way, way.To), f).Clash, "%s to %v", way.Path, way.To)
 			if !strings.HasPrefix(way.Path, "platform.floor.") || !j.Platform.Floor.Lowest && way.Path == "platform.floor.height" {
 				less := way.To - measure.Sixteenth
 				if way.To < way.From {
 					less = way.To + measure.Sixteenth
 				}
-				require.NotNil(t, fieldtest.Work(t, changedTo(t, j, way, less), f).Clash, "%s to %v would do", way.Path, less)
+				require.NotNil(t, fieldtest.Work(t, changedTo(j, way, less), f).Clash, "%s to %v would do", way.Path, less)
 			}
 			freed++
 		}
@@ -327,7 +299,6 @@ func TestAClashThatNothingFreesSaysWhatToDo(t *testing.T) {
 	require.Empty(t, c.Ways)
 	said := strings.ReplaceAll(c.Sentence(j.Style()), "\u00a0", " ")
 	assert.Contains(t, said, "pier A3 (seat above ground against most stone) contradict each other by 13 1/2″")
-	assert.Contains(t, said, "move the pier or the plan")
 }
 
 func ExampleWork() {

@@ -41,15 +41,15 @@ func (h *Heights) Freedom(j *job.Job, f *frame.Frame) []OtherPlace {
 	free, style := j.Platform.Freedom, j.Style()
 	for _, part := range []int{-3, -2, -1, 1, 2, 3} {
 		if degrees := float64(free.Turn*part) / 3; degrees != 0 {
-			try(fmt.Sprintf("turn %.3g° %s", math.Abs(degrees), side(degrees)), turned(f, degrees))
+			try(TurnWords(degrees), turned(f, degrees))
 		}
 	}
 	for _, part := range []int{-2, -1, 1, 2} {
 		if by := free.Along.Part(part, 2); by != 0 {
-			try("shift "+by.Abs().Print(style)+" "+forth(by)+" along the lines", shifted(by, 0))
+			try(ShiftWords(by, "along", style), shifted(by, 0))
 		}
 		if by := free.Across.Part(part, 2); by != 0 {
-			try("shift "+by.Abs().Print(style)+" "+forth(by)+" across the lines", shifted(0, by))
+			try(ShiftWords(by, "across", style), shifted(0, by))
 		}
 	}
 	if free.Exchange {
@@ -57,6 +57,16 @@ func (h *Heights) Freedom(j *job.Job, f *frame.Frame) []OtherPlace {
 	}
 	slices.SortStableFunc(moves, func(a, b OtherPlace) int { return cmp.Compare(b.Saves, a.Saves) })
 	return moves
+}
+
+// TurnWords says how far and which way a platform is turned.
+func TurnWords(degrees float64) string {
+	return fmt.Sprintf("turn %.3g° %s", math.Abs(degrees), side(degrees))
+}
+
+// ShiftWords says how far a platform is shifted on or back, along or across its lines.
+func ShiftWords(by measure.Length, way string, style measure.Style) string {
+	return "shift " + by.Abs().Print(style) + " " + forth(by) + " " + way + " the lines"
 }
 
 // side names the way of a turn by the letters of the lines, since left and right

@@ -9,6 +9,7 @@ import (
 	"sync"
 
 	"pierbook/calc/fault"
+	"pierbook/calc/measure"
 )
 
 // rangesText is the table of ranges: the part of the table of keys that says
@@ -196,6 +197,20 @@ func (k *Key) otherUnit(text string) string {
 		size := v.magnitude()
 		if !(size < k.Range.askLow) && !(size > k.Range.askHigh) && !math.IsNaN(k.Range.askLow+k.Range.askHigh) {
 			return other
+		}
+	}
+	return ""
+}
+
+// Unusual returns the reason why a length at a path of the table is out of the
+// usual, or "" when it is within it.
+func Unusual(path string, l measure.Length) string {
+	for _, k := range Keys() {
+		if k.Path != path || k.Range == nil {
+			continue
+		}
+		if size := l.Metres(); size < k.Range.askLow || size > k.Range.askHigh {
+			return k.Range.Reason
 		}
 	}
 	return ""

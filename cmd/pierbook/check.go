@@ -114,6 +114,11 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	if words := p.Ground.SuspectSentence(p.Style); words != "" {
 		fmt.Fprintf(stdout, "  odd: %s\n", words)
 	}
+	for _, m := range p.Mends {
+		if !m.Mends() {
+			fmt.Fprintf(stdout, "  tried: %s\n", m.Said())
+		}
+	}
 	for _, d := range p.Heights.DoubtfulSeats(p.Job) {
 		fmt.Fprintf(stdout, "  advice: %s\n", d.Sentence(p.Style))
 	}
@@ -142,7 +147,7 @@ func oddities(p *calc.Plan, shown func(string) string) []string {
 func failing(p *calc.Plan) []string {
 	var lines []string
 	if p.Heights.Clash != nil {
-		lines = append(lines, "heights: "+p.Heights.Clash.Sentence(p.Style))
+		lines = append(lines, "heights: "+p.ClashSentence())
 	}
 	if far := p.FarOut(); far != "" {
 		lines = append(lines, "ground: "+far)
