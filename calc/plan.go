@@ -79,7 +79,7 @@ func Work(j *job.Job) (*Plan, fault.List) {
 		return nil, faults
 	}
 	tall := p.heights()
-	asked := strength.Input{Job: j, Frame: p.Frame, Heights: tall}
+	asked := strength.Input{Job: j, Frame: p.Frame, Heights: tall, Steep: p.Ground.Steep(p.Frame)}
 	p.Strength, bad = strength.Work(asked)
 	if !bad.Empty() {
 		return nil, bad

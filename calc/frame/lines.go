@@ -46,7 +46,7 @@ func (l *layout) lines() {
 	l.joistsMeetBeams(across)
 }
 
-// linesCollide faults beams that overlap, and blocks that do.
+// linesCollide faults beams that overlap, and blocks or holes that do.
 func (l *layout) linesCollide(reach, across measure.Length) bool {
 	lines := l.job.Frame.Beams.Lines
 	apart := reach.Part(1, lines-1)
@@ -58,6 +58,9 @@ func (l *layout) linesCollide(reach, across measure.Length) bool {
 	case apart < base:
 		l.wrong("frame.beams.lines", fmt.Sprintf("take fewer lines: blocks %s wide need lines at least that far apart", l.say(base)),
 			"%d lines stand %s apart, closer than the block is wide", lines, l.say(apart))
+	case apart < l.hole():
+		l.wrong("frame.beams.lines", fmt.Sprintf("take fewer lines or less stone.margin: holes %s wide need lines at least that far apart", l.say(l.hole())),
+			"%d lines stand %s apart, and the holes under them overlap", lines, l.say(apart))
 	default:
 		return false
 	}

@@ -83,9 +83,18 @@ func (l *layout) perLine(reach measure.Length) int {
 		l.wrong(path, fmt.Sprintf("write %d or fewer: the blocks are %s wide", int(reach/base)+1, l.say(base)),
 			"%d piers stand %s apart, closer than the block is wide", n, l.say(reach.Part(1, n-1)))
 		return 0
+	case base > 0 && reach.Part(1, n-1) < l.hole():
+		l.wrong(path, fmt.Sprintf("write %d or fewer, or less stone.margin: the holes are %s wide", int(reach/l.hole())+1, l.say(l.hole())),
+			"%d piers stand %s apart, and the holes under them overlap", n, l.say(reach.Part(1, n-1)))
+		return 0
 	}
 	return n
 }
+
+// hole returns the side of the hole under a pier: the block and the stone beside
+// it. Where holes keep clear of each other so do the beds in them, and no soil
+// carries two piers.
+func (l *layout) hole() measure.Length { return l.job.Block.Base + 2*l.job.Stone.Margin }
 
 // tributaries shares the floor out to the piers: each takes half of the bays
 // beside it, the outer ones all that lies beyond them. The borders between

@@ -130,8 +130,8 @@ func TestWhatIsTakenOnTrustIsSaid(t *testing.T) {
 		return s
 	}
 	assert.Contains(t, standing(of(func(j *job.Job) { j.Site.Soil.Bearing = 4000 * measure.PoundPerSquareFt }), check.NotCounted), "more than the")
-	assert.Contains(t, standing(of(func(j *job.Job) { j.Site.Soil.Class = "peat" }), check.ByOthers), "The ground at every pier")
-	assert.Contains(t, standing(of(func(j *job.Job) { j.Site.Fill = "yes" }), check.ByOthers), "Filled ground at every pier")
+	assert.Contains(t, standing(of(func(j *job.Job) { j.Site.Soil.Class = "peat" }), check.ByOthers), "An engineer who has tested the ground of peat, for the 1500\u00a0psf given are taken as given: every pier")
+	assert.Contains(t, standing(of(func(j *job.Job) { j.Site.Fill = "yes" }), check.ByOthers), "An engineer who has tested the ground of fill, for the 1500\u00a0psf given are taken as given: every pier")
 	assert.Contains(t, standing(of(func(j *job.Job) { j.Platform.FloorLoad = 20 * measure.PoundPerSquareFt }), check.NotCounted), "less than the 40")
 	assert.Empty(t, standing(of(func(*job.Job) {}), check.Fails))
 }

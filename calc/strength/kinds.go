@@ -28,7 +28,7 @@ func standardOf(*job.Job) Standard {
 
 // supportOf returns what stands under the posts of a job.
 func supportOf(j *job.Job, rules check.Rules, words check.Words) Support {
-	return support.PierBlock{Block: j.Block, Stone: j.Stone, Soil: j.Site.Soil.Bearing, Rules: rules, Words: words}
+	return support.PierBlock{Block: j.Block, Stone: j.Stone, Soil: j.Site.Soil.Bearing, Class: j.Site.Soil.Class, Rules: rules, Words: words}
 }
 
 // Standard is a standard by which timber members are designed.

@@ -96,37 +96,41 @@ func (t *Trial) byOthers() {
 		}
 	}
 	for _, need := range needs {
-		t.remark(check.ByOthers, strings.ToUpper(need[:1])+need[1:]+": "+strings.Join(places[need], ", ")+".")
+		where := strings.Join(places[need], ", ")
+		if len(places[need]) == len(t.frame.Piers) && places[need][0] == t.frame.Piers[0].Name {
+			where = "every pier"
+		}
+		t.remark(check.ByOthers, strings.ToUpper(need[:1])+need[1:]+": "+where+".")
 	}
 	if t.hung() {
 		t.remark(check.ByOthers, "Hangers: by their maker's table, for the reaction in the check of the joists' bearing.")
 	}
-	t.soilByOthers()
-}
-
-// soilByOthers says of ground that no table presumes a bearing of that what is
-// given was taken over, and whose matter it is.
-func (t *Trial) soilByOthers() {
-	site := t.job.Site
-	given := t.Words.Pressure(site.Soil.Bearing)
-	soil, ok := trade.FindSoil(site.Soil.Class)
-	switch {
-	case !ok || !soil.HasPresumed():
-		t.remark(check.ByOthers, fmt.Sprintf("The ground at every pier: the codes presume no bearing of such soil. The %s given are taken as given; an engineer must have tested it (IRC 2021 R401.4).", given))
-	case site.Soil.Bearing > soil.Presumed:
-		t.remark(check.NotCounted, fmt.Sprintf("Bearing of the soil: %s as given, more than the %s presumed of its class. It was taken as given; who tested it?", given, t.Words.Pressure(soil.Presumed)))
-	}
 	if cuts := t.job.Ground.CutNames(); len(cuts) > 0 {
 		t.remark(check.ByOthers, fmt.Sprintf("The ground that is cut (%s): whether grading needs a permit, faces steeper than 1 up in 2 out, walls, drains behind them, and any filling with soil (IBC 2018 Appendix J, J103, J106, J107, from memory). Only tamped stone in the holes is counted as filling here.", strings.Join(cuts, ", ")))
 	}
-	if site.Fill == "yes" {
-		t.remark(check.ByOthers, "Filled ground at every pier: no bearing is presumed on fill over 12 in deep; an engineer must have tested it (IRC 2021 R401.2, R401.4).")
+	t.takenAsGiven()
+}
+
+// allButAsGiven lets a value of a table pass that was written in the other system.
+const allButAsGiven = 1.005
+
+// takenAsGiven names the values that the job sets on the unsafe side of those that
+// are usual: bearing, pressure on the stone, floor load.
+func (t *Trial) takenAsGiven() {
+	site := t.job.Site
+	given := t.Words.Pressure(site.Soil.Bearing)
+	soil, known := trade.FindSoil(site.Soil.Class)
+	switch {
+	case !known:
+		t.remark(check.NotCounted, fmt.Sprintf("The class of the soil: the %s given are taken as given. Who tested it?", given))
+	case soil.HasPresumed() && site.Soil.Bearing > soil.Presumed*allButAsGiven:
+		t.remark(check.NotCounted, fmt.Sprintf("Bearing of the soil: %s as given, more than the %s presumed of its class. It was taken as given; who tested it?", given, t.Words.Pressure(soil.Presumed)))
 	}
 	if stone, usual := t.rules.StoneBearing, check.DefaultRules().StoneBearing; stone > usual {
 		t.remark(check.NotCounted, fmt.Sprintf("Pressure on the stone: %s as given, more than the usual %s. It was taken as given.", t.Words.Pressure(stone), t.Words.Pressure(usual)))
 	}
 	if use, ok := trade.FindUse(t.job.Platform.Use); ok {
-		if usual, err := measure.ParseStress(use.Load.Imperial); err == nil && t.job.Platform.FloorLoad < usual*0.995 {
+		if usual, err := measure.ParseStress(use.Load.Imperial); err == nil && t.job.Platform.FloorLoad*allButAsGiven < usual {
 			t.remark(check.NotCounted, fmt.Sprintf("Floor load: %s as given, less than the %s of the use %s. The checks hold for what was given, not for the use.", t.Words.Pressure(t.job.Platform.FloorLoad), t.Words.Pressure(usual), use.Name))
 		}
 	}

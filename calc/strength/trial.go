@@ -232,10 +232,15 @@ func (t *Trial) CheckPiers() {
 	}
 	t.Piers = statics.PierLoads(t.frame, t.Loads, t.Lines, t.heights, t.onPier)
 	_, seat := t.support.Seat()
+	site := t.job.Site
+	ground := support.Ground{Class: site.Soil.Class, Filled: site.Fill == "yes", Given: site.Soil.Bearing, Steep: t.in.Steep}
 	for _, i := range t.heaviestFirst() {
 		p := &t.Piers[i]
 		t.Add(t.post.Column(p, t.onPier), t.post.OnSeat(p, t.onPier, seat), t.post.OffCentre(p, t.onPier, t.rules.Eccentricity))
 		t.Add(t.support.Checks(p)...)
+		if !t.Hasty { // what others settle rules no frame out
+			t.Add(ground.At(p.Name, t.Words)...)
+		}
 		t.Add(support.Bracing(p, t.rules.BracedAbove, support.Sideways(p, t.Loads.Wind, len(t.Piers)), t.Words))
 		if t.Enough() {
 			return

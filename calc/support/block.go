@@ -16,6 +16,7 @@ type PierBlock struct {
 	Block job.Block
 	Stone job.Stone
 	Soil  measure.Stress // allowable bearing of the ground
+	Class string         // of the soil, empty when only its bearing was given
 	Rules check.Rules
 	Words check.Words
 }
@@ -105,7 +106,7 @@ func (b PierBlock) onStone(p *statics.PierLoad) check.Finding {
 	q := load.Over(base.Times(base))
 	result := check.Check{ID: "pier." + p.Name + ".stone", What: "pressure of the block at " + p.Name + " on the stone", Demand: q, Capacity: b.Rules.StoneBearing,
 		Ratio:       measure.Ratio(q / b.Rules.StoneBearing),
-		Combination: p.Combination, Clause: "IBC 2012 Table 1806.2, gravel; compacted bed"}
+		Combination: p.Combination, Clause: b.onStoneBy()}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{
 			fmt.Sprintf("P + block = %s + %s = %s", t.Force(float64(p.Most)), t.Force(float64(b.Weight())), t.Force(float64(load))),
@@ -134,7 +135,7 @@ func (b PierBlock) onSoil(p *statics.PierLoad) check.Finding {
 	load := p.Most + block + stone
 	q, allowed := load.Over(side.Times(side)), b.Soil
 	result := check.Check{ID: "pier." + p.Name + ".soil", What: "pressure on the soil under the bed at " + p.Name, Demand: q, Capacity: allowed, Ratio: measure.Ratio(q / allowed),
-		Combination: p.Combination, Clause: "IRC 2021 Table R401.4.1 or as given; spread 2:1"}
+		Combination: p.Combination, Clause: b.onSoilBy()}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{
 			fmt.Sprintf("P + block + stone = %s + %s + %s = %s", t.Force(float64(p.Most)), t.Force(float64(block)), t.Force(float64(stone)), t.Force(float64(load))),

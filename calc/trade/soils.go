@@ -34,3 +34,7 @@ func FindSoil(class string) (Soil, bool) {
 
 // HasPresumed says whether the codes presume a bearing of the class.
 func (s Soil) HasPresumed() bool { return s.Presumed > 0 }
+
+// SteepGround is the slope past which piers on it or beside it are a matter of
+// setbacks and of an engineer: 1 in 3. IRC 2021 R403.1.7.
+const SteepGround measure.Percent = 1. / 3
