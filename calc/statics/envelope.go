@@ -1,5 +1,7 @@
 package statics
 
+import "slices"
+
 // Stations are the places along a run where shear, moment and deflection are
 // worked out: so many equal steps in each span, fewer in an overhang, and every
 // place where a point load may stand.
@@ -153,8 +155,8 @@ type Gauge struct {
 	placed   map[[2]float64]Effect // by place: what a unit load there does
 }
 
-// measureRun prepares a run. Marks are places where point loads will stand.
-func measureRun(r Run, marks []float64, room *slab) (*Gauge, error) {
+// measureRun prepares a run, with stations at marks and borders besides the even ones.
+func measureRun(r Run, marks, borders []float64, room *slab) (*Gauge, error) {
 	a, err := r.Solve(nil)
 	if err != nil {
 		return nil, err
@@ -162,7 +164,7 @@ func measureRun(r Run, marks []float64, room *slab) (*Gauge, error) {
 	g := &Gauge{Run: r, Parts: a.parts, Marks: marks, slab: room, placed: map[[2]float64]Effect{}}
 	for i := range g.Parts {
 		g.first = append(g.first, len(g.Stations))
-		g.Stations = append(g.Stations, g.placesIn(i, marks)...)
+		g.Stations = append(g.Stations, g.placesIn(i, append(slices.Clip(marks), borders...))...)
 	}
 	g.first = append(g.first, len(g.Stations))
 	g.Whole = newEffect(len(g.Stations), len(r.Supports))
@@ -177,17 +179,17 @@ func measureRun(r Run, marks []float64, room *slab) (*Gauge, error) {
 	return g, nil
 }
 
-func (g *Gauge) placesIn(i int, marks []float64) []station {
+func (g *Gauge) placesIn(i int, more []float64) []station {
 	p := &g.Parts[i]
 	steps := stepsInSpan
 	if g.Overhang(i) {
 		steps = stepsInOverhang
 	}
-	places := make([]station, 0, steps+1+len(marks))
+	places := make([]station, 0, steps+1+len(more))
 	for k := range steps + 1 {
 		places = append(places, station{i, p.From + p.Long*float64(k)/float64(steps)})
 	}
-	for _, m := range marks {
+	for _, m := range more {
 		if m <= p.From || m >= p.From+p.Long {
 			continue
 		}

@@ -26,11 +26,25 @@ func Cross(f *frame.Frame, a *loads.Acting, between bool, store *Gauges) (*Floor
 		}
 	}
 	slices.Sort(marks)
-	g, err := store.Of(floorRun(f, between), marks)
+	g, err := store.Of(floorRun(f, between), marks, bordersAcross(a)...)
 	if err != nil {
 		return nil, err
 	}
 	return &Floor{Crossing: Crossing{Gauge: g}, Frame: f, Loads: a, Between: between}, nil
+}
+
+// bordersAcross returns the y where loads at a place and walls along joists begin and end.
+func bordersAcross(a *loads.Acting) []float64 {
+	var borders []float64
+	for _, p := range a.Patches {
+		borders = append(borders, p.Y.Metres(), (p.Y + p.Width).Metres())
+	}
+	for _, s := range a.Strips {
+		if !s.AlongX() {
+			borders = append(borders, s.Y1, s.Y2)
+		}
+	}
+	return borders
 }
 
 // Shares returns a function that tells what each line gets of a load along y,
@@ -76,26 +90,32 @@ func (x *Floor) LiveShare() (most, least, whole []float64) {
 	return most, least, whole
 }
 
-// joistPlaces returns the tributary width of each joist place along x: joists
+// place is where joists stand along x, with the strip of floor that is theirs: those
 // of several bays at one place count once.
-func (x *Floor) joistPlaces() (centres, widths []float64) {
+type place struct{ at, from, to float64 }
+
+func (p place) wide() float64 { return p.to - p.from }
+
+// joistPlaces returns the places of the joists, rising.
+func (x *Floor) joistPlaces() []place {
+	var centres []float64
 	for _, j := range x.Frame.Joists {
 		if at := j.Centre.Metres(); !slices.Contains(centres, at) {
 			centres = append(centres, at)
 		}
 	}
 	slices.Sort(centres)
-	for i := range centres {
-		from, to := 0.0, x.Frame.Length.Metres()
+	places := make([]place, len(centres))
+	for i, at := range centres {
+		places[i] = place{at, 0, x.Frame.Length.Metres()}
 		if i > 0 {
-			from = (centres[i-1] + centres[i]) / 2
+			places[i].from = (centres[i-1] + at) / 2
 		}
 		if i < len(centres)-1 {
-			to = (centres[i] + centres[i+1]) / 2
+			places[i].to = (at + centres[i+1]) / 2
 		}
-		widths = append(widths, to-from)
 	}
-	return centres, widths
+	return places
 }
 
 // OnLine is what one beam line gets.

@@ -3,6 +3,7 @@ package statics
 import (
 	"encoding/binary"
 	"math"
+	"slices"
 )
 
 // Gauges keeps prepared runs by their layout: lines, plies and candidates of one
@@ -14,9 +15,10 @@ type Gauges struct {
 
 func NewGauges() *Gauges { return &Gauges{known: map[string]*Gauge{}} }
 
-// Of returns the gauge of a run, prepared once.
-func (g *Gauges) Of(r Run, marks []float64) (*Gauge, error) {
-	key := binary.LittleEndian.AppendUint16(make([]byte, 0, 16*(len(r.Supports)+len(marks)+2)), uint16(len(r.Supports)))
+// Of returns the gauge of a run, prepared once. Marks are places where point loads
+// will stand, borders those where spread ones begin or end.
+func (g *Gauges) Of(r Run, marks []float64, borders ...float64) (*Gauge, error) {
+	key := binary.LittleEndian.AppendUint16(make([]byte, 0, 16*(len(r.Supports)+len(marks)+len(borders)+2)), uint16(len(r.Supports)))
 	add := func(v float64) { key = binary.LittleEndian.AppendUint64(key, math.Float64bits(v)) }
 	add(r.Start)
 	add(r.End)
@@ -28,13 +30,14 @@ func (g *Gauges) Of(r Run, marks []float64) (*Gauge, error) {
 			key = append(key, 0)
 		}
 	}
-	for _, m := range marks {
+	key = binary.LittleEndian.AppendUint16(key, uint16(len(marks)))
+	for _, m := range append(slices.Clip(marks), borders...) {
 		add(m)
 	}
 	if known, ok := g.known[string(key)]; ok {
 		return known, nil
 	}
-	made, err := measureRun(r, marks, &g.slab)
+	made, err := measureRun(r, marks, borders, &g.slab)
 	if err == nil {
 		g.known[string(key)] = made
 	}

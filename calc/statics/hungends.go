@@ -11,9 +11,12 @@ import (
 // joists hang on the rims, and the rims stand out past the beams.
 type HungEnd struct {
 	Joists []Bar // each from rim to rim, nothing under it between
+	Beside []Bar // some of them once more, with what stands beside them by the lever
 	Rim    Bar   // the rim that takes most, over what it stands on and past its end
 	Back   float64
 }
+
+const endJoist = "the end joist, on the rims alone"
 
 // HungEnds returns the ends of a floor on beams whose joists the beams do not
 // reach. A joist carries its strip of floor, the walls on it and the loads at a
@@ -26,7 +29,7 @@ func (x *Floor) HungEnds(store *Gauges) ([]HungEnd, error) {
 	}
 	start, end := f.Lines[0].Start.Metres(), f.Lines[0].End.Metres()
 	half := f.Sections.Joist.Width.Metres() / 2
-	centres, widths := x.joistPlaces()
+	all := x.joistPlaces()
 	across, err := x.rimToRim(store)
 	if err != nil {
 		return nil, err
@@ -42,10 +45,13 @@ func (x *Floor) HungEnds(store *Gauges) ([]HungEnd, error) {
 	} {
 		h := HungEnd{Back: side.back}
 		var places []float64
-		for i, centre := range centres {
-			if side.off(centre) {
-				h.Joists = append(h.Joists, across.loadedJoist(centre, widths[i], x.wallsOn(centres, i), x.patchesAt(centres, widths, i), "the end joist, on the rims alone"))
-				places = append(places, side.past(centre))
+		for i, joist := range all {
+			if side.off(joist.at) {
+				h.Joists = append(h.Joists, across.loadedJoist(joist, x.standing(all, i, byStrip), endJoist))
+				if levers := x.standing(all, i, byLever); levers.exceeds(x.standing(all, i, byStrip)) {
+					h.Beside = append(h.Beside, across.loadedJoist(joist, levers, endJoist))
+				}
+				places = append(places, side.past(joist.at))
 			}
 		}
 		if len(h.Joists) == 0 {
@@ -62,22 +68,11 @@ func (x *Floor) HungEnds(store *Gauges) ([]HungEnd, error) {
 // rimToRim returns the floor with a run that has the rims alone under it.
 func (x *Floor) rimToRim(store *Gauges) (*Floor, error) {
 	wide, thick := x.Frame.Width.Metres(), x.Frame.Sections.Rim.Width.Metres()
-	g, err := store.Of(Run{Start: 0, End: wide, Supports: []float64{thick / 2, wide - thick/2}, Hinges: []bool{false, false}}, nil)
+	g, err := store.Of(Run{Start: 0, End: wide, Supports: []float64{thick / 2, wide - thick/2}, Hinges: []bool{false, false}}, nil, bordersAcross(x.Loads)...)
 	if err != nil {
 		return nil, err
 	}
 	return &Floor{Crossing: Crossing{Gauge: g}, Frame: x.Frame, Loads: x.Loads}, nil
-}
-
-// wallsOn returns the walls along the joists that stand on one place of them.
-func (x *Floor) wallsOn(centres []float64, place int) []loads.Strip {
-	var walls []loads.Strip
-	for _, s := range x.Loads.Strips {
-		if !s.AlongX() && nearest(centres, s.X1) == place {
-			walls = append(walls, s)
-		}
-	}
-	return walls
 }
 
 // rimPast returns the rim of one end under the greater of its joists' reactions.

@@ -9,6 +9,10 @@ import (
 	"pierbook/calc/measure"
 )
 
+// Beside is how near to a support a beam that is loaded on its side has a station
+// on the left of it, in metres: at the support itself a load over it shows.
+const Beside = 1e-6
+
 // LoadedPly is one ply of a beam: it runs on between its own splices and takes
 // its share of the line's load. Plies that are spliced alike are worked once.
 type LoadedPly struct {
@@ -42,6 +46,15 @@ func (x *Floor) CarryLine(index int, load OnLine, store *Gauges) (LoadedLine, er
 	l := LoadedLine{Line: index, Load: load}
 	r := BeamRun(x.Frame, index)
 	marks := pointPlaces(load, r)
+	var borders []float64
+	for _, p := range load.Patches {
+		borders = append(borders, p.From, p.To)
+	}
+	if x.Between { // the shear of a beam loaded on its side counts right beside its supports
+		for _, at := range r.Supports {
+			borders = append(borders, at-Beside)
+		}
+	}
 	plies := x.Frame.Lines[index].Plies
 	for _, ply := range plies {
 		hinges := r.Joints(spliceMarks(ply))
@@ -51,7 +64,7 @@ func (x *Floor) CarryLine(index int, load OnLine, store *Gauges) (LoadedLine, er
 		}
 		jointed := r
 		jointed.Hinges = hinges
-		g, err := store.Of(jointed, marks)
+		g, err := store.Of(jointed, marks, borders...)
 		if err != nil {
 			return l, err
 		}

@@ -2,6 +2,7 @@ package strength
 
 import (
 	"fmt"
+	"slices"
 
 	"pierbook/calc/check"
 	"pierbook/calc/measure"
@@ -20,10 +21,10 @@ func (t *Trial) hungEnds() bool {
 	}
 	var joists, rims []statics.Bar
 	for _, end := range ends {
-		for i := range end.Joists {
-			end.Joists[i].ID = "end_joist"
-		}
-		joists, rims = append(joists, end.Joists...), append(rims, end.Rim)
+		joists, rims = slices.Concat(joists, end.Joists, end.Beside), append(rims, end.Rim)
+	}
+	for i := range joists {
+		joists[i].ID = "end_joist"
 	}
 	for _, group := range []struct {
 		bars []statics.Bar

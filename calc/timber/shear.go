@@ -99,12 +99,19 @@ func shearPlaces(b *statics.Bar, places []shearPlace, part int) []shearPlace {
 		places = append(places, placeAt(b, part, p.From+reach, p.From, 1))
 	}
 	switch {
-	case right && b.SideLoaded: // a load over the support itself shows in the last station
-		places = append(places, shearPlace{shown: last, station: last - 2, onward: 2})
+	case right && b.SideLoaded: // [statics.Beside] the support
+		places = append(places, shearPlace{shown: last, station: last - 1})
 	case right:
 		places = append(places, placeAt(b, part, p.From+p.Long-reach, p.From+p.Long, -1))
 	}
 	return places
+}
+
+// loadAt tells stations over which a concentrated load may stand.
+func loadAt(b *statics.Bar, part, station int) bool {
+	g := b.Gauge
+	_, last := g.EndsOf(part)
+	return station == last && g.Overhang(part) || slices.Contains(g.Marks, g.Stations[station].X)
 }
 
 // placeAt returns the place at x of a part whose support stands at the given
@@ -117,6 +124,13 @@ func placeAt(b *statics.Bar, part int, x, support, turn float64) shearPlace {
 	for i := first; i < last; i++ {
 		if from, to := g.Stations[i].X, g.Stations[i+1].X; x < to {
 			at.shown, at.station, at.onward = i, i, max(0, (x-from)/(to-from))
+			if loadAt(b, part, i+1) { // a station tells the shear past its load: go on from before it
+				at.onward = 0
+				if i > first && !loadAt(b, part, i) {
+					before := g.Stations[i-1].X
+					at.station, at.onward = i-1, (x-before)/(from-before)
+				}
+			}
 			break
 		}
 	}
