@@ -3,10 +3,12 @@ package statics
 import (
 	"fmt"
 	"maps"
+	"math"
 	"slices"
 	"strings"
 
 	"pierbook/calc/loads"
+	"pierbook/calc/measure"
 )
 
 // sharing is a way in which joists share what stands on the floor between them: it
@@ -92,6 +94,10 @@ func (w walls) signature() string {
 	return text
 }
 
+// wallOver is how far the middle of a wall may stand from that of a joist which is
+// under it at all: half of both, 3 1/2 and 1 1/2 in thick. Common practice, no source.
+const wallOver = 5 * measure.Inch / 2
+
 // standing is what a joist has of the walls along it and of the loads at a place.
 type standing struct {
 	walls   walls // each as far as the joist takes it
@@ -112,6 +118,9 @@ func (x *Floor) standing(places []place, i int, by sharing) standing {
 			continue
 		}
 		share := by(places, i, s.X1, s.X1)
+		if slices.ContainsFunc(places, func(p place) bool { return math.Abs(p.at-s.X1) < wallOver.Metres() }) {
+			share = byStrip(places, i, s.X1, s.X1)
+		}
 		on.shares = append(on.shares, share)
 		if share > 0 {
 			s.Size *= share

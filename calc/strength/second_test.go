@@ -303,6 +303,20 @@ func lever(centres []float64, joist int, from, to float64) float64 {
 	return sum
 }
 
+// wallOn returns what a joist takes of a wall along it: all when the wall, 3 1/2 in
+// thick, stands over the joist, 1 1/2 in thick, none when it stands so over another.
+func wallOn(centres []float64, joist int, at float64) float64 {
+	for i, c := range centres {
+		if math.Abs(c-at) < 2.5*.0254 && !slices.ContainsFunc(centres, func(o float64) bool { return math.Abs(o-at) < math.Abs(c-at) }) {
+			if i == joist {
+				return 1
+			}
+			return 0
+		}
+	}
+	return lever(centres, joist, at, at)
+}
+
 // beyond returns how many joists at each end stand past the beams.
 func (s *second) beyond() (near, far int) {
 	centres, _ := s.joistCentres()
@@ -401,7 +415,7 @@ func (s *second) joist(id string, x crossing, k int, m *model, centres, borders 
 			if overlap := min(strip.X2, borders[i+1]) - max(strip.X1, borders[i]); overlap > 0 {
 				put(strip.Kind, true, bear{strip.Y1, strip.Y1, strip.Size * overlap})
 			}
-		} else if share := lever(centres, i, strip.X1, strip.X1); share > 0 {
+		} else if share := wallOn(centres, i, strip.X1); share > 0 {
 			put(strip.Kind, true, bear{strip.Y1, strip.Y2, strip.Size * share})
 		}
 	}
