@@ -1,7 +1,9 @@
 package diagrams
 
 import (
+	"slices"
 	"strconv"
+	"strings"
 
 	"pierbook/calc/measure"
 	"pierbook/diagrams/kit"
@@ -27,7 +29,8 @@ type Section struct {
 	Base       measure.Length   // side of the block
 	Hole       measure.Length   // width of a hole
 	Post       measure.Length   // side of a post
-	Ground     []Spot           // along the line by rising x; empty when not read
+	Ground     []Spot           // along the line by rising x, as the job's cuts leave it; empty when not read
+	Before     []Spot           // the same before it is cut; empty where nothing is cut along the line
 	Piers      []SectionPier
 }
 
@@ -53,6 +56,9 @@ func (c Section) About() About {
 	about := About{Name: kit.ID("section-" + c.Line), Title: "Section along beam line " + c.Line}
 	about.Shows = "The ground as it is along line " + c.Line + ", the holes, the stone, the blocks, the posts and the beam with " +
 		counted(len(c.Piers), "pier", "piers") + ", and below each pier its ground, dig, stone, seat and post."
+	if len(c.Before) > 0 {
+		about.Shows = strings.Replace(about.Shows, "The ground as it is", "The ground as it is cut, dashed as it lay,", 1)
+	}
 	if !c.known() {
 		about.Shows += " The heights are not known yet and are left blank."
 	}
@@ -97,6 +103,7 @@ func (c Section) sheet(style measure.Style) *kit.Sheet {
 		drawn.drawHole(s, scale, p)
 	}
 	s.Polyline(kit.Existing, points...)
+	drawn.drawBefore(s, scale)
 	for _, p := range drawn.Piers {
 		drawn.drawPier(s, scale, p)
 	}
@@ -159,7 +166,7 @@ func stretchWords(stretch float64) string {
 // of the picture.
 func (c Section) scale(most float64) (kit.Scale, float64) {
 	low, high := *c.Floor, *c.Floor
-	for _, g := range c.Ground {
+	for _, g := range slices.Concat(c.Ground, c.Before) {
 		low, high = min(low, g.Height), max(high, g.Height)
 	}
 	for _, p := range c.Piers {
@@ -182,7 +189,7 @@ func (c Section) scale(most float64) (kit.Scale, float64) {
 // what is not known: a picture of how the parts stand, without figures.
 func (c Section) standIn() Section {
 	floor := c.Surface + c.JoistDepth + c.BeamDepth + c.Base*2/3
-	c.Floor, c.PostTops, c.Ground = &floor, floor-c.Surface-c.JoistDepth-c.BeamDepth, nil
+	c.Floor, c.PostTops, c.Ground, c.Before = &floor, floor-c.Surface-c.JoistDepth-c.BeamDepth, nil, nil
 	piers := append([]SectionPier(nil), c.Piers...)
 	for i := range piers {
 		piers[i].Ground, piers[i].Dig, piers[i].Stone = 0, c.Base*2/3, c.Base/2
@@ -207,6 +214,31 @@ func (c Section) profile(scale kit.Scale) []kit.Point {
 		}
 	}
 	return append(points, kit.Point{X: sectionRight, Y: scale.Y(spots[len(spots)-1].Height)})
+}
+
+// drawBefore draws the ground as it lay where it is cut.
+func (c Section) drawBefore(s *kit.Sheet, scale kit.Scale) {
+	if len(c.Before) != len(c.Ground) {
+		return
+	}
+	at := func(i int) kit.Point { return kit.Point{X: scale.X(c.Before[i].X), Y: scale.Y(c.Before[i].Height)} }
+	var run []kit.Point
+	for i := range c.Before {
+		if c.Before[i] != c.Ground[i] {
+			if len(run) == 0 && i > 0 {
+				run = append(run, at(i-1))
+			}
+			run = append(run, at(i))
+			continue
+		}
+		if len(run) > 0 {
+			s.Polyline(kit.Hidden, append(run, at(i))...)
+			run = nil
+		}
+	}
+	if len(run) > 1 {
+		s.Polyline(kit.Hidden, run...)
+	}
 }
 
 // upright returns the box of a part of a pier, so wide and between two heights.

@@ -1,6 +1,15 @@
 package diagrams
 
-import "pierbook/calc/measure"
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"pierbook/calc/measure"
+)
 
 // height returns the made-up floor: the highest ground and what stands over it.
 func (j site) floor() measure.Length {
@@ -44,4 +53,20 @@ func sampleSections(j site) []Drawing {
 		list = append(list, section)
 	}
 	return list
+}
+
+// Where the ground is cut it is drawn dashed as it lay, and only there.
+func TestSectionDrawsTheGroundAsItLay(t *testing.T) {
+	section := sampleSections(sites[0])[0].(Section)
+	dashed := func() int {
+		svg, err := Draw(section, imperial)
+		require.NoError(t, err)
+		return strings.Count(string(svg), "hidden")
+	}
+	plain := dashed()
+	section.Before = slices.Clone(section.Ground)
+	assert.Equal(t, plain, dashed(), "nothing is cut yet")
+	section.Before[2].Height += 6 * in
+	assert.Greater(t, dashed(), plain)
+	assert.Contains(t, section.About().Shows, "dashed as it lay")
 }

@@ -111,7 +111,11 @@ func (r *reader) table(path string, names []string, n *node, b *branch, bare mea
 			r.names[child] = p.at
 		}
 		if next == nil {
-			r.wrong(path, p.at, fmt.Sprintf("%q is not a key here", p.key), b.suggestion(p.key))
+			remedy := b.suggestion(p.key)
+			if path == "ground" && p.key == "fill" {
+				remedy = "low ground is filled with nothing but tamped stone in the holes, up to stone.most; filling with soil is for an engineer, and is said with site.fill: yes (IRC 2021 R401.2, R401.4)"
+			}
+			r.wrong(path, p.at, fmt.Sprintf("%q is not a key here", p.key), remedy)
 			continue
 		}
 		r.child(child, childNames, p, next, bare)

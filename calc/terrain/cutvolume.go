@@ -81,17 +81,22 @@ func (g *Ground) CutSets(j *job.Job) []figure.Set {
 		{Key: "say", Means: "what to see to at the cut %", Formula: "by the readings"},
 	}}
 	style := j.Style()
-	for _, c := range g.Cuts() {
+	taken := g.Cuts()
+	for i, name := range j.Ground.CutNames() {
 		say := ""
-		if c.Beyond {
+		var deepest, volume measure.Quantity // blank until the ground is read
+		if taken != nil {
+			deepest, volume = taken[i].Deepest, taken[i].Volume
+		}
+		if taken != nil && taken[i].Beyond {
 			say = "Beyond the readings: read the ground there first."
 		}
-		wish := j.Ground.Cuts[c.Name]
+		wish := j.Ground.Cuts[name]
 		down := wish.By.Print(style) + " off everywhere"
 		if wish.To != nil {
 			down = "down to " + wish.To.Print(style) + " over the datum; on the rod: " + measure.Offset(j.Ground.BenchMark.Height-*wish.To).Print(style) + " from the bench mark's reading"
 		}
-		cuts.Row(c.Name, c.Name, measure.Word(where(wish, style)), measure.Word(down), c.Deepest, c.Volume, measure.Word(say))
+		cuts.Row(name, name, measure.Word(where(wish, style)), measure.Word(down), deepest, volume, measure.Word(say))
 	}
 	places := figure.Set{Name: "cut-places", Key: "cut_at", Fields: []figure.Field{
 		{Key: "read", Means: "ground as read at %", Formula: "by the level book, or estimated"},

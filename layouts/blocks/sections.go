@@ -37,7 +37,7 @@ func sectionOf(p *calc.Plan, index int, line frame.Line) diagrams.Section {
 			s.Piers = append(s.Piers, sectionPier(p, i, pier))
 		}
 	}
-	s.Ground = groundAlong(p, line)
+	s.Ground, s.Before = groundAlong(p, line)
 	return s
 }
 
@@ -53,18 +53,24 @@ func sectionPier(p *calc.Plan, index int, pier frame.Pier) diagrams.SectionPier 
 	return d
 }
 
-// groundAlong follows the surface under a beam line in short steps.
-func groundAlong(p *calc.Plan, line frame.Line) []diagrams.Spot {
+// groundAlong follows the surface under a beam line in short steps, and where it is
+// cut the ground as it lay.
+func groundAlong(p *calc.Plan, line frame.Line) (spots, before []diagrams.Spot) {
 	if p.Ground.Surface == nil {
-		return nil
+		return nil, nil
 	}
 	const steps = 48
-	spots := make([]diagrams.Spot, 0, steps+1)
+	cut := false
 	for i := range steps + 1 {
 		x := p.Frame.Length.Part(i, steps)
-		spots = append(spots, diagrams.Spot{X: x, Height: p.Ground.Surface.At(x, line.Y)})
+		now, lay := p.Ground.Surface.At(x, line.Y), p.Ground.Surface.AsRead(x, line.Y)
+		spots, before = append(spots, diagrams.Spot{X: x, Height: now}), append(before, diagrams.Spot{X: x, Height: lay})
+		cut = cut || now != lay
 	}
-	return spots
+	if !cut {
+		before = nil
+	}
+	return spots, before
 }
 
 // aPier draws the pier with the deepest hole, or any as long as none is known.
