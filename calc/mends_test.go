@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"pierbook/calc"
+	"pierbook/calc/heights"
 	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
@@ -66,7 +67,7 @@ func TestCutThatIsOfferedFreesTheJobWhenItIsWritten(t *testing.T) {
 		if p.Heights.Clash == nil {
 			continue
 		}
-		m := mendNamed(p, "cut the high ground")
+		m := mendNamed(p, "cut the ground")
 		require.NotNil(t, m)
 		require.True(t, m.Mends(), m.Lacks)
 		assert.Contains(t, m.Costs, "of one person")
@@ -83,6 +84,21 @@ func TestCutThatIsOfferedFreesTheJobWhenItIsWritten(t *testing.T) {
 		}
 	}
 	assert.GreaterOrEqual(t, byDepth, 2)
+}
+
+// By hand: firm ground 30 in down takes a hole that deep, 12 in of stone leave its
+// top 18 in under the ground, and the seat, 5 in over it, must stand 1/2 in over the
+// ground: 13 1/2 in too deep. So much off the ground there, and the hole is right.
+func TestCutBringsFirmGroundNearer(t *testing.T) {
+	p := bank(t, 6, "  probes: {B2: {depth: 30 in, found: firm}}\ndig: {deepest: 36 in}\nstone: {above_ground: 1/2 in, most: 12 in}\nblock: {seat_height: 5 in, height: 5 in}\n")
+	require.NotNil(t, p.Heights.Clash)
+	assert.Equal(t, heights.OnePier, p.Heights.Clash.Kind)
+	assert.Equal(t, 27*measure.Inch/2, p.Heights.Clash.Amount)
+	m := mendNamed(p, "cut the ground")
+	require.NotNil(t, m)
+	require.True(t, m.Mends(), m.Lacks)
+	assert.Contains(t, m.Write, (27 * measure.Inch / 2).Print(p.Style))
+	assert.Contains(t, m.Write, "B2")
 }
 
 // Every way said to mend the heights leaves none of the checks failing, and what

@@ -90,7 +90,10 @@ const mostCuts = 8
 func (p *Plan) cutHigh() []Mend {
 	var best *trial
 	var bestMend Mend
-	lacks := "the high ground would have to be cut deeper than " + terrain.CutDeepest.Print(p.Style)
+	lacks := "it would have to be cut deeper than " + terrain.CutDeepest.Print(p.Style)
+	if p.Heights.Clash.Kind == heights.OnePier {
+		lacks = "a cut leaves the limits of that pier as they are"
+	}
 	var tried bool
 	for _, level := range []bool{false, true} {
 		for _, atPiers := range []bool{false, true} {
@@ -113,7 +116,7 @@ func (p *Plan) cutHigh() []Mend {
 		bestMend.Costs = best.costs()
 		return []Mend{bestMend}
 	case tried || len(p.Heights.TooHigh()) > 0:
-		return []Mend{{Words: "cut the high ground", Lacks: lacks}}
+		return []Mend{{Words: "cut the ground", Lacks: lacks}}
 	}
 	return nil
 }
@@ -126,9 +129,9 @@ func (p *Plan) cutMend(cut job.Cut, t trial) Mend {
 		place = fmt.Sprintf("x: %s, y: %s, length: %s, width: %s", cut.X.Print(p.Style), cut.Y.Print(p.Style), cut.Length.Print(p.Style), cut.Width.Print(p.Style))
 		where = fmt.Sprintf("from x %s to %s and y %s to %s", cut.X.Print(p.Style), (cut.X + cut.Length).Print(p.Style), cut.Y.Print(p.Style), (cut.Y + cut.Width).Print(p.Style))
 	}
-	how, words := "by: "+cut.By.Print(p.Style), "cut the high ground by "+cut.By.Print(p.Style)
+	how, words := "by: "+cut.By.Print(p.Style), "cut the ground by "+cut.By.Print(p.Style)
 	if cut.To != nil {
-		how, words = "to: "+cut.To.Print(p.Style), "cut the high ground down to "+cut.To.Print(p.Style)
+		how, words = "to: "+cut.To.Print(p.Style), "cut the ground down to "+cut.To.Print(p.Style)
 	}
 	m := Mend{Words: words + " " + where + ", " + t.Earthwork.Spoil.Cut.Print(p.Style) + " as it lies", Write: "ground.cut." + p.cutName() + ": {" + how + ", " + place + "}",
 		Then: "look for utilities, roots and water first; read the ground again when it is down"}

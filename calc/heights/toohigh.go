@@ -11,11 +11,16 @@ type High struct {
 }
 
 // TooHigh returns the places that keep the floor above what was given, or above
-// the highest that every pier can reach; nil without a clash. Piers whose seats
-// are set are not among them: no ground of theirs is cut any more.
+// the highest that every pier can reach; where a pier contradicts itself that pier,
+// whose firm ground a cut brings nearer; nil without a clash. Piers whose seats are
+// set are not among them: no ground of theirs is cut any more.
 func (h *Heights) TooHigh() []High {
 	if h.Clash == nil {
 		return nil
+	}
+	if c := h.Clash; c.Kind == OnePier {
+		p := h.Piers[h.index[c.High.Name]]
+		return []High{{Name: p.Name, Pier: true, X: p.X, Y: p.Y, Over: c.Amount}}
 	}
 	inside := h.ground.Inside()
 	target := h.terms.ceiling(h.places).Floor
