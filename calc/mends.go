@@ -76,7 +76,10 @@ func (p *Plan) ClashSentence() string {
 	if p.Heights.Clash == nil {
 		return ""
 	}
-	said := p.Heights.Clash.Sentence(p.Style) + ". "
+	said, with := p.Heights.Clash.Sentence(p.Style)+". ", "with every check and window"
+	if p.Strength.Failing() > 0 {
+		with = "with every window, and no check failing that does not fail without it"
+	}
 	var mend []string
 	for _, m := range p.Mends {
 		if m.Mends() {
@@ -87,9 +90,9 @@ func (p *Plan) ClashSentence() string {
 	case 0:
 		return said + "Nothing that was tried mends it alone: probe again beside it, move the pier or the plan, or ask an engineer."
 	case 1:
-		return said + "This alone mends it, with every check and window: " + mend[0] + "."
+		return said + "This alone mends it, " + with + ": " + mend[0] + "."
 	}
-	return said + "Any one of these mends it, with every check and window: " + strings.Join(mend, ". Or: ") + "."
+	return said + "Any one of these mends it, " + with + ": " + strings.Join(mend, ". Or: ") + "."
 }
 
 // mendCount says how many of the ways that were tried mend the heights alone.

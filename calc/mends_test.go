@@ -101,6 +101,16 @@ func TestCutBringsFirmGroundNearer(t *testing.T) {
 	assert.Contains(t, m.Write, "B2")
 }
 
+// Where checks fail whatever the heights, nothing is said to hold them all.
+func TestWaysOutDoNotPromiseChecksThatFailAnyway(t *testing.T) {
+	p := bank(t, 30, "design: {stone_bearing: 500 psf}\n")
+	require.NotNil(t, p.Heights.Clash)
+	require.Positive(t, p.Strength.Failing())
+	require.True(t, p.Mends[0].Mends())
+	assert.Contains(t, p.ClashSentence(), "no check failing that does not fail without it")
+	assert.NotContains(t, p.ClashSentence(), "with every check")
+}
+
 // Every way said to mend the heights leaves none of the checks failing, and what
 // does not says why.
 func TestEveryWayOutIsCostedOrSaysWhatItLacks(t *testing.T) {
