@@ -25,6 +25,7 @@ type Sheet struct {
 // Leaf is one side of a sheet; it may run over more than one side of paper.
 type Leaf struct {
 	Back    bool          // the back of a step's sheet
+	Sets    []Set         // that it is printed with
 	HTML    template.HTML //
 	Assumed bool          // a figure on it carries the mark of an assumption
 	Memory  bool          // a figure on it carries the mark of something known from memory

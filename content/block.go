@@ -40,6 +40,7 @@ type blockKind struct {
 	least, most int  // parts in each line
 	limit       int  // lines at most, 0 for any number
 	onTop       bool // may stand only on the page itself
+	sets        bool // names of sets may stand after its name
 	record      func(r *recorder, b block)
 }
 
@@ -67,8 +68,8 @@ func init() { // not a plain value, since the recording functions need the table
 		"question":   {argument: "question", record: (*recorder).oneQuestion},
 		"questions":  {option: "rest", record: (*recorder).allQuestions},
 		"contents":   {record: func(r *recorder, _ block) { r.add(contents{}) }},
-		"page-break": {onTop: true, record: func(r *recorder, _ block) { r.add(leafBreak{}) }},
-		"back":       {onTop: true, record: func(r *recorder, _ block) { r.add(leafBreak{back: true}) }},
+		"page-break": {onTop: true, sets: true, record: func(r *recorder, b block) { r.add(leafBreak{sets: r.setsNamed(b.argument)}) }},
+		"back":       {onTop: true, sets: true, record: func(r *recorder, b block) { r.add(leafBreak{back: true, sets: r.setsNamed(b.argument)}) }},
 		"drawing":    {argument: "drawing", body: caption, record: (*recorder).made},
 		"table":      {argument: "table", body: caption, record: (*recorder).made},
 		"rows":       {argument: "set of things", body: lines, least: 1, most: 1, record: (*recorder).rows},
@@ -98,7 +99,7 @@ func (r *recorder) block(f fence) {
 		r.wrong(first, fmt.Sprintf("%q is not a block", name), didYouMean(name, keys(blockKinds), "write one of "+blockNames()))
 	case kind.option != "" && !argument.empty() && argument.text() != kind.option:
 		r.wrong(argument, fmt.Sprintf("the block %q takes no %q", name, argument.text()), fmt.Sprintf("write %s, or nothing for all", kind.option))
-	case kind.argument == "" && kind.option == "" && !argument.empty():
+	case kind.argument == "" && kind.option == "" && !kind.sets && !argument.empty():
 		r.wrong(argument, fmt.Sprintf("the block %q takes nothing after its name", name), "take it away")
 	case kind.argument != "" && argument.empty():
 		r.wrong(f.info, fmt.Sprintf("the block %q names no %s", name, kind.argument), "write its name after the block's")

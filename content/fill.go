@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"html"
 	"html/template"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -185,13 +186,16 @@ func (p group) fill(f *filler) {
 
 func (p leafBreak) fill(f *filler) {
 	f.endLeaf()
-	f.leaf.Back = p.back
+	f.leaf.Back, f.leaf.Sets = p.back, p.sets
 }
 
 // endLeaf puts what was written since the last break on the sheet's leaves.
 func (f *filler) endLeaf() {
 	if len(bytes.TrimSpace(f.out)) > 0 {
 		f.leaf.HTML = template.HTML(f.out)
+		if f.leaf.Sets == nil {
+			f.leaf.Sets = slices.Clone(setsOfPage(f.page))
+		}
 		f.leaves = append(f.leaves, f.leaf)
 	}
 	f.out, f.leaf = f.out[:0], Leaf{}

@@ -62,8 +62,12 @@ type group struct {
 	tail literal
 }
 
-// leafBreak starts a new leaf of the sheet, or its back.
-type leafBreak struct{ back bool }
+// leafBreak starts a new leaf of the sheet, or its back, for the sets of its
+// page or for others.
+type leafBreak struct {
+	back bool
+	sets []Set
+}
 
 // contents is the list of all sheets bound.
 type contents struct{}

@@ -39,15 +39,18 @@ func (b Banner) on(sheet string) bool { return b.Sheets == nil || slices.Contain
 // Binder is all that the binder's file shows.
 type Binder struct {
 	Job         Job
-	Sheets      []content.Sheet
+	Sheets      []content.Sheet // all of them, also where the file holds one set only
 	Banners     []Banner
-	DoubleSided bool // the margin for binding changes sides
+	Sets        []PrintSet  // that the page offers to print, all sheets first
+	Only        content.Set // the set that the file holds; empty for all
+	DoubleSided bool        // the margin for binding changes sides
 }
 
 // file is what the templates of the binder and the client's file take.
 type file struct {
 	Head   head
-	Keep   string // under which ticks are kept on a phone
+	Keep   string        // under which ticks are kept on a phone
+	Choose template.HTML // the control for what is printed
 	Job    Job
 	List   template.HTML // the sheets as a list of links
 	Sheets template.HTML
@@ -55,7 +58,7 @@ type file struct {
 
 // WriteBinder writes the binder as one HTML file.
 func WriteBinder(w io.Writer, b Binder) error {
-	return write(w, "binder", b.file(b.pageRules(), func(s *sheet) { s.of, s.cover = len(b.Sheets), s.Name == "cover" }))
+	return write(w, "binder", b.file(b.pageRules()+b.setRules(), func(s *sheet) { s.of, s.cover = len(b.Sheets), s.Name == "cover" }))
 }
 
 // WriteClient writes the client's file. What it may say about money and the
@@ -71,11 +74,19 @@ func (b Binder) file(rules string, finish func(*sheet)) file {
 	if b.Job.Revision != "" {
 		title += ", revision " + b.Job.Revision
 	}
+	of := len(b.Sheets)
+	if b.Only != "" {
+		title += ", " + b.titleOf(b.Only)
+		b.Sheets = b.kept()
+	}
 	set, list := writer{make([]byte, 0, b.size())}, writer{}
 	list.markup("<ol>\n")
 	for i := range b.Sheets {
 		s := b.sheet(i)
 		finish(&s)
+		if s.of > 0 {
+			s.of = of
+		}
 		s.markup(&set)
 		number := strconv.Itoa(s.Number)
 		list.markup(`<li value="`, number, `"><a href="#`, s.Name, `"><span class="number">`, number, "</span> ")
@@ -83,8 +94,11 @@ func (b Binder) file(rules string, finish func(*sheet)) file {
 		list.markup("</a></li>\n")
 	}
 	list.markup("</ol>")
+	if b.Only != "" {
+		set.out = linkedWithin(set.out)
+	}
 	return file{
-		Head: newHead(title, rules), Keep: b.Job.Name + "/" + b.Job.Revision, Job: b.Job,
+		Head: newHead(title, rules), Keep: b.Job.Name + "/" + b.Job.Revision, Job: b.Job, Choose: b.chooser(),
 		List: template.HTML(list.out), Sheets: template.HTML(set.out),
 	}
 }
@@ -102,7 +116,7 @@ func (b Binder) size() int {
 
 // sheet returns the i-th sheet with what it says about the others.
 func (b Binder) sheet(i int) sheet {
-	s := sheet{Sheet: b.Sheets[i], Job: b.Job}
+	s := sheet{Sheet: b.Sheets[i], Job: b.Job, only: b.Only, classes: b.classes}
 	for j := range b.Sheets {
 		if b.Sheets[j].Name == "assumptions" {
 			s.assumptions = b.Sheets[j].Number

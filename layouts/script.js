@@ -108,6 +108,19 @@
     form.addEventListener("input", work);
     form.addEventListener("submit", function (e) { e.preventDefault(); });
   }
+  // What was chosen to print stays chosen on this device; a set that this issue has no more does not.
+  function toPrint(choice) {
+    var key = "pierbook/to-print", last = store ? store.getItem(key) : null;
+    Array.from(choice.options).forEach(function (option) {
+      if (option.value === last) { choice.value = last; }
+    });
+    choice.addEventListener("change", function () {
+      try {
+        if (store) { store.setItem(key, choice.value); }
+      } catch (e) { store = null; }
+    });
+  }
+  document.querySelectorAll("#to-print").forEach(toPrint);
   document.querySelectorAll(".sheet").forEach(tickBoxes);
   document.querySelectorAll(".sum").forEach(sum);
 

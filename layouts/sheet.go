@@ -17,6 +17,8 @@ type sheet struct {
 	banners       []Banner
 	assumptions   int // number of the sheet that lists them
 	before, after *content.Sheet
+	only          content.Set                            // the set that is written; empty for all
+	classes       func(in func(content.Set) bool) string // for the sets that a sheet or a side is in
 }
 
 // markup writes a sheet. It is written without a template, since a binder has
@@ -27,14 +29,18 @@ func (s sheet) markup(m *writer) {
 	if s.Wide {
 		turned = " turned"
 	}
-	m.markup(`<article class="sheet kind-`, string(s.Kind), turned, " s", strconv.Itoa(s.Number), `" id="`, s.Name, "\">\n")
+	m.markup(`<article class="sheet kind-`, string(s.Kind), turned, " s", strconv.Itoa(s.Number), s.classes(s.InSet), `" id="`, s.Name, "\">\n")
 	before, after := factsPlace(s.Sheet)
 	for i, leaf := range s.Leaves {
-		if leaf.Back {
-			m.markup("<section class=\"leaf reverse\">\n")
-		} else {
-			m.markup("<section class=\"leaf\">\n")
+		if s.only != "" && !leaf.InSet(s.only) {
+			continue
 		}
+		if leaf.Back {
+			m.markup(`<section class="leaf reverse`)
+		} else {
+			m.markup(`<section class="leaf`)
+		}
+		m.markup(s.classes(leaf.InSet), "\">\n")
 		s.running(m, i, leaf)
 		s.heading(m, i)
 		if i == before {

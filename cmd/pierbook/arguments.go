@@ -52,3 +52,10 @@ func optionTrouble(err error) string {
 	}
 	return text
 }
+
+// given says whether an option was written.
+func given(options *flag.FlagSet, name string) bool {
+	found := false
+	options.Visit(func(f *flag.Flag) { found = found || f.Name == name })
+	return found
+}

@@ -112,6 +112,12 @@ func work(files fs.FS, name string) (*calc.Plan, fault.List) {
 
 // bind makes the files of a job's binder.
 func bind(p *calc.Plan, from fs.FS, pages *library) (map[string][]byte, fault.List, error) {
+	return bindSet(p, from, pages, "")
+}
+
+// bindSet makes the files of one set of a job's sheets with the figures of the
+// issue; without a set, those of the whole binder.
+func bindSet(p *calc.Plan, from fs.FS, pages *library, asked content.Set) (map[string][]byte, fault.List, error) {
 	book, faults := pages.bookFor(p, from)
 	if !faults.Empty() {
 		return nil, faults, nil
@@ -123,18 +129,30 @@ func bind(p *calc.Plan, from fs.FS, pages *library) (map[string][]byte, fault.Li
 	if !faults.Empty() || trouble.Err != nil {
 		return nil, faults, trouble.Err
 	}
-	files := map[string][]byte{}
-	for _, file := range []struct {
+	sets := deal(p, sheets)
+	type file struct {
 		name string
 		make func() ([]byte, error)
-	}{
-		{binderFile, func() ([]byte, error) { return binderPage(p, sheets) }},
-		{clientFile, func() ([]byte, error) { return clientPage(p, forClient) }},
-		{figuresFile, func() ([]byte, error) { return figuresOf(p, sheets...) }},
-		{piersFile, func() ([]byte, error) { return spreadsheet.Piers(p) }},
-		{cutsFile, func() ([]byte, error) { return spreadsheet.Cuts(p) }},
-		{orderFile, func() ([]byte, error) { return spreadsheet.Order(p) }},
-	} {
+	}
+	list := []file{{figuresFile, func() ([]byte, error) { return figuresOf(p, sheets...) }}}
+	if asked != "" {
+		names, err := chosen(p.Job.Name, asked, sets)
+		if err != nil {
+			return nil, faults, err
+		}
+		for _, set := range names {
+			list = append(list, file{setFile(set), func() ([]byte, error) { return binderPage(p, sheets, sets, set) }})
+		}
+	} else {
+		list = append(list,
+			file{binderFile, func() ([]byte, error) { return binderPage(p, sheets, sets, content.SetAll) }},
+			file{clientFile, func() ([]byte, error) { return clientPage(p, forClient) }},
+			file{piersFile, func() ([]byte, error) { return spreadsheet.Piers(p) }},
+			file{cutsFile, func() ([]byte, error) { return spreadsheet.Cuts(p) }},
+			file{orderFile, func() ([]byte, error) { return spreadsheet.Order(p) }})
+	}
+	files := map[string][]byte{}
+	for _, file := range list {
 		made, err := file.make()
 		if err != nil {
 			return nil, faults, fmt.Errorf("making %s: %w", file.name, err)
@@ -144,9 +162,12 @@ func bind(p *calc.Plan, from fs.FS, pages *library) (map[string][]byte, fault.Li
 	return files, faults, nil
 }
 
-func binderPage(p *calc.Plan, sheets []content.Sheet) ([]byte, error) {
+func binderPage(p *calc.Plan, sheets []content.Sheet, sets []layouts.PrintSet, only content.Set) ([]byte, error) {
 	var b bytes.Buffer
-	err := layouts.WriteBinder(&b, layouts.Binder{Job: heading(p), Sheets: sheets, Banners: banners(p)})
+	if only == content.SetAll {
+		only = "" // the page offers the others
+	}
+	err := layouts.WriteBinder(&b, layouts.Binder{Job: heading(p), Sheets: sheets, Banners: banners(p), Sets: sets, Only: only})
 	return b.Bytes(), err
 }
 

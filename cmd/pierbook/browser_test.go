@@ -105,7 +105,7 @@ func sidesOf(t *testing.T, pdf browser.PDF) []side {
 
 var (
 	sheetMarkup = regexp.MustCompile(`<article class="sheet kind-([a-z]+)[^"]*" id="([^"]*)">`)
-	leafMarkup  = regexp.MustCompile(`<section class="leaf( reverse)?">`)
+	leafMarkup  = regexp.MustCompile(`<section class="leaf( reverse)?[" ]`)
 )
 
 // sheetsIn returns name and kind of each sheet of a file, and how many leaves it has.

@@ -18,7 +18,7 @@ Exit status: 0 done, 1 faults in a job or failing checks, 2 wrong usage.
 `
 
 var helpTexts = map[string]string{
-	"make": `pierbook make [JOB...] [-o DIR] [-also DIR]...
+	"make": `pierbook make [JOB...] [-o DIR] [-set NAME] [-also DIR]...
 
 Writes the binder of each job file into DIR/NAME, where NAME is made from the
 job's name: index.html (the binder, to print or to open on a phone),
@@ -32,6 +32,9 @@ A job that fails a check is bound with NOT FOR CONSTRUCTION on every sheet.
 A hyphen in the place of a job reads it from standard input.
 
   -o DIR     where the binders go (binders)
+  -set NAME  write just one set of the sheets, as DIR/NAME/set-NAME.html: crew,
+             day (or day-1, day-2 …), saw-and-yard, office, drawings, changes,
+             all. The page index.html offers the same sets for print.
   -also DIR  a further folder that jobs may read files from; a job reads from
              its own folder and below, and no link leads out of these
 `,

@@ -24,6 +24,7 @@ import (
 func runMake(args []string, stdout, stderr io.Writer) int {
 	options := flag.NewFlagSet("make", flag.ContinueOnError)
 	out := options.String("o", "binders", "folder for the binders")
+	typed := options.String("set", "", "one set of sheets only")
 	folders := addAlso(options)
 	jobs, exit, stop := parse(options, args, stdout, stderr)
 	if stop {
@@ -37,11 +38,20 @@ func runMake(args []string, stdout, stderr io.Writer) int {
 		fmt.Fprintf(stderr, "pierbook make: %s is a file, so no binder can go into it\n  name a folder after -o\n", *out)
 		return faulty
 	}
+	var set content.Set
+	if given(options, "set") {
+		var known bool
+		if set, known = setAsked(*typed); !known {
+			fmt.Fprintf(stderr, "pierbook make: there is no set %q\n  write one of %s\n", *typed, listOfSets())
+			return wrongUsage
+		}
+	}
 	m, err := newMaking(jobs, *out, *folders)
 	if err != nil {
 		fmt.Fprintln(stderr, "pierbook make:", err)
 		return faulty
 	}
+	m.set = set
 	return m.run(stdout, stderr)
 }
 
@@ -53,6 +63,7 @@ type making struct {
 	path   func(string) string         // of a job file; empty for the built-in sample
 	names  []string                    // of the jobs among the files
 	out    string
+	set    content.Set // the one set that is made, empty for whole binders
 	pages  *library
 	claims map[string]int // folder to the first job that asked for it
 	twice  map[int]string // jobs whose folder another job has, to that job as typed
@@ -62,6 +73,7 @@ type making struct {
 type outcome struct {
 	job    string // as typed, when the program is at fault
 	folder string
+	made   []string // the files to open
 	sheets string
 	faults fault.List
 	err    error
@@ -148,7 +160,7 @@ func (m *making) run(stdout, stderr io.Writer) int {
 		}
 	}
 	workers.Wait()
-	if len(entries) == 0 {
+	if len(entries) == 0 || m.set != "" {
 		return exit
 	}
 	if err := writeFrontPage(m.out, entries, stdout); err != nil {
@@ -225,14 +237,18 @@ func (m *making) bind(i int) (r outcome) {
 	if last, ok := lastIssue(m.out, plan.Job.Slug()); ok {
 		plan.CompareWith(last)
 	}
-	bound, faults, err := bind(plan, files, m.pages)
+	bound, faults, err := bindSet(plan, files, m.pages, m.set)
 	if !faults.Empty() || err != nil {
 		return outcome{faults: m.show(faults), err: err}
 	}
 	if bound[markFile], err = own.text(); err != nil {
 		return outcome{err: err}
 	}
-	r = outcome{folder: plan.Job.Slug(), entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), open: plan.Strength.Remarks, sheets: string(plan.Job.Progress())}
+	made := pagesAmong(bound, m.set)
+	if err := carryOver(m.out, plan.Job.Slug(), bound); err != nil {
+		return outcome{err: err}
+	}
+	r = outcome{folder: plan.Job.Slug(), made: made, entry: entryOf(plan), failed: failing(plan), odd: oddities(plan, m.shown), open: plan.Strength.Remarks, sheets: string(plan.Job.Progress())}
 	if before, by, other := plan.OtherProgram(); other {
 		r.since = fmt.Sprintf("%d figures changed since the issue before, which was made by version %s of this program; this one is %s: what changed may come from the program and not from the job", len(plan.Since.Changes), before, by)
 	}
@@ -277,7 +293,9 @@ func (m *making) report(r outcome, stdout, stderr io.Writer) bool {
 	if !r.done {
 		return false
 	}
-	fmt.Fprintf(stdout, "%s  %s; %s\n", filepath.ToSlash(filepath.Join(m.out, r.folder, binderFile)), r.entry.Progress, r.entry.Checks)
+	for _, file := range r.made {
+		fmt.Fprintf(stdout, "%s  %s; %s\n", filepath.ToSlash(filepath.Join(m.out, r.folder, file)), r.entry.Progress, r.entry.Checks)
+	}
 	if r.since != "" {
 		fmt.Fprintf(stdout, "%s: %s\n", r.folder, r.since)
 	}

@@ -12,6 +12,7 @@ import (
 	"path"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"pierbook/calc"
 	"pierbook/calc/job"
@@ -160,4 +161,10 @@ const (
 
 var ownFiles = []string{markFile, binderFile, clientFile, figuresFile, piersFile, cutsFile, orderFile}
 
-func isOwnFile(name string) bool { return slices.Contains(ownFiles, path.Base(name)) }
+// setPrefix begins the name of a file that holds one set.
+const setPrefix = "set-"
+
+func isOwnFile(name string) bool {
+	base := path.Base(name)
+	return slices.Contains(ownFiles, base) || strings.HasPrefix(base, setPrefix) && strings.HasSuffix(base, ".html")
+}
