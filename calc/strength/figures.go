@@ -25,6 +25,7 @@ func (s *Strength) Figures() []figure.Figure {
 	}
 	figures = append(figures, s.tieFigures()...)
 	figures = append(figures, s.buildingFigure())
+	figures = append(figures, s.floorLoadFigures()...)
 	return append(figures, s.summaryFigures()...)
 }
 
@@ -54,7 +55,8 @@ func (s *Strength) loadFigures() []figure.Figure {
 	return figures
 }
 
-// pierFigures gives each pier its load by area, and its load by reactions.
+// pierFigures gives each pier its load, which is the governing reaction, with the
+// parts of it; and apart from it, named so, the load by tributary area.
 func (s *Strength) pierFigures() []figure.Figure {
 	var figures []figure.Figure
 	for i, f := range s.First {
@@ -63,9 +65,9 @@ func (s *Strength) pierFigures() []figure.Figure {
 		computed := func(name, means string, value measure.Quantity, formula, working string, from ...string) {
 			figures = append(figures, figure.Figure{Key: key + "." + name, Means: means + " at " + f.Pier, Value: value, Origin: figure.Computed, Formula: formula, Working: working, From: from})
 		}
-		computed("load", "load by tributary area: floor load and own weight", f.Load, "load = area·(floor load + own weight) + beam + post",
+		computed("load_by_area", "load by tributary area: floor load and own weight", f.Load, "load = area·(floor load + own weight) + beam + post",
 			strings.Join(f.Working[:4], "; "), "platform.floor_load", "load.surface", "load.joists", "load.beams")
-		computed("load_on_soil", "pressure under the bed, by tributary area", f.OnSoil, "q = (load + block + stone)/side²", f.Working[len(f.Working)-1], key+".load")
+		computed("soil_by_area", "pressure under the bed, by tributary area", f.OnSoil, "q = (load + block + stone)/side²", f.Working[len(f.Working)-1], key+".load_by_area")
 		var parts []string
 		for _, part := range s.pierParts(p) {
 			if !part.there {
@@ -75,6 +77,7 @@ func (s *Strength) pierFigures() []figure.Figure {
 			parts = append(parts, key+"."+part.name)
 		}
 		computed("reaction", "greatest load on the block, members running on", p.Most, "greatest of all combinations: "+p.Combination, p.SumWords(check.Words{Style: s.style})[0], parts...)
+		computed("load", "load of the pier: its greatest reaction", p.Most, "the greatest reaction of all combinations", p.Most.Print(s.style), key+".reaction")
 	}
 	return figures
 }

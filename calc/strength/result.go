@@ -8,7 +8,6 @@ import (
 
 	"pierbook/calc/check"
 	"pierbook/calc/loads"
-	"pierbook/calc/measure"
 	"pierbook/calc/trade"
 )
 
@@ -129,10 +128,8 @@ func (t *Trial) takenAsGiven() {
 	if stone, usual := t.rules.StoneBearing, check.DefaultRules().StoneBearing; stone > usual {
 		t.remark(check.NotCounted, fmt.Sprintf("Pressure on the stone: %s as given, more than the usual %s. It was taken as given.", t.Words.Pressure(stone), t.Words.Pressure(usual)))
 	}
-	if use, ok := trade.FindUse(t.job.Platform.Use); ok {
-		if usual, err := measure.ParseStress(use.Load.Imperial); err == nil && t.job.Platform.FloorLoad*allButAsGiven < usual {
-			t.remark(check.NotCounted, fmt.Sprintf("Floor load: %s as given, less than the %s of the use %s. The checks hold for what was given, not for the use.", t.Words.Pressure(t.job.Platform.FloorLoad), t.Words.Pressure(usual), use.Name))
-		}
+	if words := belowTheUse(t.job); words != "" {
+		t.remark(check.NotCounted, words)
 	}
 }
 

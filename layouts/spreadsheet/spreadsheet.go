@@ -65,7 +65,7 @@ func Piers(p *calc.Plan) ([]byte, error) {
 			heights[3], heights[4] = millimetres(post), words(post.Print(p.Style))
 		}
 		cells := append([]string{words(pier.Name), millimetres(pier.X), millimetres(pier.Y), ground, from}, heights...)
-		s.row(append(cells, number(float64(p.Strength.First[i].Load)))...)
+		s.row(append(cells, number(float64(p.Strength.Piers[i].Most)))...)
 	}
 	return s.bytes()
 }
