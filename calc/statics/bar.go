@@ -16,7 +16,16 @@ type Bar struct {
 	Held         string  // what holds the compression edge
 	SideLoaded   bool    // joists hang on its side
 
-	sums []Envelope
+	start, end float64 // of the timber, where the run goes on past it; else both 0
+	sums       []Envelope
+}
+
+// Ends returns where the member begins and ends: its run may go on past it.
+func (b *Bar) Ends() (start, end float64) {
+	if b.start < b.end {
+		return b.start, b.end
+	}
+	return b.Gauge.Run.Start, b.Gauge.Run.End
 }
 
 // newBar returns a member without loads. Width is of one ply.

@@ -123,10 +123,12 @@ type OnLine struct {
 	Fixed                        [loads.CaseCount][]Push
 	LiveMost, LiveLeast, LiveAll float64 // N/m
 	Patches                      []Push
+	ByRims                       []Push // floor load that the rims bring more than joists on all lines would, at its greatest
+	Moved                        []Push // the same of the whole floor load, for the sums
 }
 
 // LineLoads carries everything on the floor through the joists to the lines.
-func (x *Floor) LineLoads() []OnLine {
+func (x *Floor) LineLoads() ([]OnLine, error) {
 	f, a := x.Frame, x.Loads
 	n, length := len(f.Lines), f.Length.Metres()
 	lines := make([]OnLine, n)
@@ -142,36 +144,29 @@ func (x *Floor) LineLoads() []OnLine {
 		line := f.Lines[i]
 		lines[i].put(loads.DeadCase, Push{From: line.Start.Metres(), To: line.End.Metres(), Size: a.Beam})
 	}
-	for _, s := range a.Strips {
-		x.carryStrip(lines, s)
+	zones, err := x.zones()
+	if err != nil {
+		return nil, err
 	}
-	for _, patch := range a.Patches {
-		shares := x.Across(patch.Y.Metres(), (patch.Y + patch.Width).Metres()).Reactions
-		for i, share := range shares {
-			size := float64(patch.Load) / float64(patch.Length.Times(patch.Width)) * share
-			lines[i].Patches = append(lines[i].Patches, Push{From: patch.X.Metres(), To: (patch.X + patch.Length).Metres(), Size: size})
+	for _, s := range a.Strips {
+		for _, z := range zones {
+			z.carryStrip(lines, s)
 		}
 	}
-	return lines
+	for _, patch := range a.Patches {
+		for _, z := range zones {
+			z.carryPatch(lines, patch)
+		}
+	}
+	for _, z := range zones[1:] {
+		z.moveToRims(lines, a.Area, most, whole)
+	}
+	return lines, nil
 }
 
 func (l *OnLine) put(kind loads.Case, p Push) {
 	if p.Size != 0 {
 		l.Fixed[kind] = append(l.Fixed[kind], p)
-	}
-}
-
-// carryStrip shares a wall or rim out: along the lines through every joist it
-// crosses, across them through the joist under it.
-func (x *Floor) carryStrip(lines []OnLine, s loads.Strip) {
-	if s.AlongX() {
-		for i, share := range x.Share(s.Y1) {
-			lines[i].put(s.Kind, Push{From: s.X1, To: s.X2, Size: s.Size * share})
-		}
-		return
-	}
-	for i, r := range x.Across(s.Y1, s.Y2).Reactions {
-		lines[i].put(s.Kind, Push{From: s.X1, To: s.X1, Size: r * s.Size})
 	}
 }
 

@@ -10,13 +10,10 @@ import (
 // HungEnd is one end of the floor that the beams, set back, do not reach: its
 // joists hang on the rims, and the rims stand out past the beams.
 type HungEnd struct {
-	Joists []Bar // each from rim to rim, nothing under it between
-	Beside []Bar // some of them once more, with what stands beside them by the lever
-	Rim    Bar   // the rim that takes most, over what it stands on and past its end
+	Joists []Bar // each from rim to rim, nothing under it between, for both ways of sharing
+	Rims   []Bar // the rim that takes most by each way, over what it stands on and past its end
 	Back   float64
 }
-
-const endJoist = "the end joist, on the rims alone"
 
 // HungEnds returns the ends of a floor on beams whose joists the beams do not
 // reach. A joist carries its strip of floor, the walls on it and the loads at a
@@ -45,20 +42,26 @@ func (x *Floor) HungEnds(store *Gauges) ([]HungEnd, error) {
 	} {
 		h := HungEnd{Back: side.back}
 		var places []float64
-		for i, joist := range all {
+		for _, joist := range all {
 			if side.off(joist.at) {
-				h.Joists = append(h.Joists, across.loadedJoist(joist, x.standing(all, i, byStrip), endJoist))
-				if levers := x.standing(all, i, byLever); levers.exceeds(x.standing(all, i, byStrip)) {
-					h.Beside = append(h.Beside, across.loadedJoist(joist, levers, endJoist))
-				}
 				places = append(places, side.past(joist.at))
 			}
 		}
-		if len(h.Joists) == 0 {
+		if len(places) == 0 {
 			continue
 		}
-		if h.Rim, err = x.rimPast(h, places, store); err != nil {
-			return nil, err
+		for _, by := range []sharing{byStrip, byLever} {
+			var joists []Bar
+			for i, joist := range all {
+				if side.off(joist.at) {
+					joists = append(joists, across.loadedJoist(joist, x.standing(all, i, by), "the end joist, on the rims alone"))
+				}
+			}
+			rim, err := x.rimPast(joists, places, side.back, store)
+			if err != nil {
+				return nil, err
+			}
+			h.Joists, h.Rims = append(h.Joists, joists...), append(h.Rims, rim)
 		}
 		ends = append(ends, h)
 	}
@@ -77,10 +80,10 @@ func (x *Floor) rimToRim(store *Gauges) (*Floor, error) {
 
 // rimPast returns the rim of one end under the greater of its joists' reactions.
 // Over the beam it is held all along; only what stands past it bends it.
-func (x *Floor) rimPast(h HungEnd, places []float64, store *Gauges) (Bar, error) {
+func (x *Floor) rimPast(joists []Bar, places []float64, back float64, store *Gauges) (Bar, error) {
 	f := x.Frame
 	held := (f.Lines[0].End - f.Lines[0].Start).Metres()
-	r := Run{Start: 0, End: h.Back + held, Supports: []float64{h.Back, h.Back + held}, Hinges: []bool{false, false}}
+	r := Run{Start: 0, End: back + held, Supports: []float64{back, back + held}, Hinges: []bool{false, false}}
 	g, err := store.Of(r, slices.Clone(places))
 	if err != nil {
 		return Bar{}, err
@@ -89,8 +92,8 @@ func (x *Floor) rimPast(h HungEnd, places []float64, store *Gauges) (Bar, error)
 	for kind := range loads.CaseCount {
 		var most [2]float64
 		for _, side := range []int{0, 1} {
-			for i := range h.Joists {
-				if e := h.Joists[i].Cases[kind]; e.Most.Shear != nil {
+			for i := range joists {
+				if e := joists[i].Cases[kind]; e.Most.Shear != nil {
 					most[side] += e.Most.Reactions[side] * places[i]
 				}
 			}
@@ -100,9 +103,9 @@ func (x *Floor) rimPast(h HungEnd, places []float64, store *Gauges) (Bar, error)
 			worse = 1
 		}
 		var pushes []Push
-		for i := range h.Joists {
-			if e := h.Joists[i].Cases[kind]; e.Most.Shear != nil && e.Most.Reactions[worse] != 0 {
-				at := h.Back - places[i]
+		for i := range joists {
+			if e := joists[i].Cases[kind]; e.Most.Shear != nil && e.Most.Reactions[worse] != 0 {
+				at := back - places[i]
 				pushes = append(pushes, Push{at, at, e.Most.Reactions[worse]})
 			}
 		}

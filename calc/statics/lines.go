@@ -44,7 +44,7 @@ func HeaviestFirst(lines []OnLine) []int {
 // the beam has fewer than two piers under it.
 func (x *Floor) CarryLine(index int, load OnLine, store *Gauges) (LoadedLine, error) {
 	l := LoadedLine{Line: index, Load: load}
-	r := BeamRun(x.Frame, index)
+	r := x.beamRun(index)
 	marks := pointPlaces(load, r)
 	var borders []float64
 	for _, p := range load.Patches {
@@ -78,6 +78,23 @@ func (x *Floor) CarryLine(index int, load OnLine, store *Gauges) (LoadedLine, er
 	return l, nil
 }
 
+// beamRun returns the run of a line's beam. An outer one whose rim stands out past it
+// runs on under the rim: what hangs there turns on the end of the beam.
+func (x *Floor) beamRun(index int) Run {
+	r := BeamRun(x.Frame, index)
+	if index > 0 && index < len(x.Frame.Lines)-1 {
+		return r
+	}
+	near, far := x.Hung()
+	if near > 0 {
+		r.Start = 0
+	}
+	if far > 0 {
+		r.End = x.Frame.Length.Metres()
+	}
+	return r
+}
+
 // beamBar returns a ply of a line without its loads.
 func (x *Floor) beamBar(index int, g *Gauge) Bar {
 	line, section := x.Frame.Lines[index], x.Frame.Sections.Beam
@@ -90,6 +107,7 @@ func (x *Floor) beamBar(index int, g *Gauge) Bar {
 	}
 	bar := newBar("beam."+line.Name, what, g, section.Width, section.Depth, section.Across(), held)
 	bar.SideLoaded = x.Between
+	bar.start, bar.end = line.Start.Metres(), line.End.Metres()
 	return bar
 }
 
@@ -140,7 +158,19 @@ func (p *LoadedPly) put(load OnLine, plies int, lightShare, length float64) {
 	for _, at := range outside {
 		f := p.Gauge.Under([]Push{{From: at.From, To: at.From, Size: at.Size * share}})
 		live.Patterned(f, load.LiveMost)
+		live.Patterned(f, load.LiveLeast)
 		p.live.Add(f, load.LiveAll)
+	}
+	for _, push := range load.ByRims {
+		for _, part := range p.Gauge.Parts {
+			if from, to := max(push.From, part.From), min(push.To, part.From+part.Long); from < to {
+				f := p.Gauge.Under([]Push{{From: from, To: to, Size: push.Size * share}})
+				live.Patterned(f, 1)
+			}
+		}
+	}
+	for _, push := range load.Moved {
+		p.live.Add(p.Gauge.Under(p.Gauge.Run.Inside(push)), share)
 	}
 	for _, patch := range load.Patches {
 		f := p.Gauge.Under(p.Gauge.Run.Inside(patch))

@@ -2,7 +2,6 @@ package strength
 
 import (
 	"fmt"
-	"slices"
 
 	"pierbook/calc/check"
 	"pierbook/calc/measure"
@@ -21,7 +20,7 @@ func (t *Trial) hungEnds() bool {
 	}
 	var joists, rims []statics.Bar
 	for _, end := range ends {
-		joists, rims = slices.Concat(joists, end.Joists, end.Beside), append(rims, end.Rim)
+		joists, rims = append(joists, end.Joists...), append(rims, end.Rims...)
 	}
 	for i := range joists {
 		joists[i].ID = "end_joist"
@@ -50,6 +49,23 @@ func (t *Trial) hungEnds() bool {
 		}
 	}
 	return true
+}
+
+// rimOverBeam fails rims that stand out past the ends of the beams and do not lie over
+// the outer ones: they would stand on the tips of the joists, which is not worked.
+func (t *Trial) rimOverBeam() check.Finding {
+	inset, most := t.job.Frame.Beams.Inset, t.frame.Sections.Rim.Width/2
+	if near, far := t.Floor.Hung(); near+far == 0 || inset == 0 {
+		return check.Finding{}
+	}
+	result := check.Check{ID: "rim.over_beam", What: "rims past the ends of the beams, beside the outer beams", Demand: inset, Capacity: most, Ratio: check.RatioOf(float64(inset), float64(most)),
+		Clause: "statics: a rim past the beams is worked as lying on them"}
+	return check.Finding{Check: result, Explain: func(w check.Words) []string {
+		return []string{
+			fmt.Sprintf("the outer beams stand %s inside the frame; half a rim is %s", w.Length(inset), w.Length(most)),
+			"end joists hang on rims that reach past the ends of the beams, and these rims must lie on the outer beams. Set the inset or the set-back to 0",
+		}
+	}}
 }
 
 // hungStub fails a floor that reaches out past the outer beams on short joists hung

@@ -66,6 +66,29 @@ func TestGardenRoomOnRimsFails(t *testing.T) {
 	assert.False(t, there, "nothing hangs on the rims")
 }
 
+// A deck on three lines whose beams end 3 ft inside, without its own weight's share:
+// the floor past them comes down on the outer beams alone, where it stands. By hand, of 40 psf on
+// the strip of 40 in that the hung joists carry to the middle of the next bay: half to
+// each outer line, at its own place beyond the end of the beam.
+func TestFloorPastSetBackBeamsComesToTheOuterLines(t *testing.T) {
+	j := sample.Deck()
+	j.Site.GroundSnow = 0
+	j.Frame.Beams.SetBack = 3 * ft
+	f := sample.Frame(j)
+	s, faults := Work(Input{Job: j, Frame: f})
+	require.NoError(t, faults.Err())
+	assert.Empty(t, standing(s, check.Fails), "nothing is lost on the way")
+	for _, b := range s.Balance {
+		assert.InEpsilon(t, float64(b.Applied), float64(b.Reactions), 1e-9, b.Case)
+	}
+	back := sample.Deck()
+	back.Site.GroundSnow = 0
+	full := work(t, back)
+	outer, inner := pierOf(t, s, "A1"), pierOf(t, s, "B1")
+	assert.Greater(t, float64(outer.Dead), 2*float64(pierOf(t, full, "A1").Dead), "the outer pier takes what hangs past it")
+	assert.Less(t, float64(inner.Dead), float64(pierOf(t, full, "B1").Dead), "the middle one does not")
+}
+
 // What the frame used to remark by the way is a check, or stands among the remarks.
 func TestRemarksOfTheFrameAreChecks(t *testing.T) {
 	for _, row := range []struct {

@@ -147,7 +147,7 @@ func (t *Trial) CheckFloor() {
 		t.remark(check.NotCounted, "Panels: no span rating was given; read it off the grade stamp.")
 	}
 	t.Add(timber.Surface(surface, t.widestBay(), max(t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()), t.job.Building != nil)...)
-	t.Add(t.oneBayPanels(), t.hungStub(), t.leastSeat(), t.outerPosts())
+	t.Add(t.oneBayPanels(), t.hungStub(), t.rimOverBeam(), t.leastSeat(), t.outerPosts())
 	if t.Enough() || !t.hungEnds() {
 		return
 	}
@@ -191,7 +191,11 @@ func (t *Trial) CheckLines() bool {
 	if t.Enough() {
 		return true
 	}
-	loads := t.Floor.LineLoads()
+	loads, err := t.Floor.LineLoads()
+	if err != nil {
+		t.wrong("frame.beams.set_back", "the rims past the beams cannot be worked: "+err.Error(), "set the beams back by 0")
+		return false
+	}
 	lines := make([]statics.LoadedLine, len(loads))
 	for _, i := range statics.HeaviestFirst(loads) {
 		l, err := t.Floor.CarryLine(i, loads[i], t.store)

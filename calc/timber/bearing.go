@@ -44,10 +44,10 @@ func (m Member) OnPost(b *statics.Bar, combos []loads.Combination, post job.Sect
 // length it bears on, and Cb: over a splice each side by itself.
 func overPost(b *statics.Bar, e statics.Envelope, support int, post measure.Length) (r float64, lb measure.Length, cb measure.Ratio) {
 	if b.RunsOver(support) {
-		run := b.Gauge.Run
-		at := run.Supports[support]
-		toEnd := measure.FromMetres(min(at-run.Start, run.End-at)) - post/2
-		overlap := min(at+post.Metres()/2, run.End) - max(at-post.Metres()/2, run.Start)
+		start, end := b.Ends()
+		at := b.Gauge.Run.Supports[support]
+		toEnd := measure.FromMetres(min(at-start, end-at)) - post/2
+		overlap := min(at+post.Metres()/2, end) - max(at-post.Metres()/2, start)
 		return e.Most.Reactions[support], measure.FromMetres(overlap), BearingFactor(post, toEnd)
 	}
 	return b.End(e, support), post / 2, 1

@@ -90,14 +90,16 @@ func (m Member) overhangByStiffness(b *statics.Bar, span float64) float64 {
 // a quarter of the span beside it. IRC 2021 R507.5.
 func beamOverhang(b *statics.Bar) check.Finding {
 	parts := b.Gauge.Parts
+	start, end := b.Ends()
 	var worst, over, back float64
 	for i, p := range parts {
-		if !b.Gauge.Overhang(i) || p.Long < overhangsFrom {
+		long := min(p.From+p.Long, end) - max(p.From, start)
+		if !b.Gauge.Overhang(i) || long < overhangsFrom {
 			continue
 		}
 		span := b.Beside(i)
-		if ratio := p.Long / (span / 4); ratio > worst {
-			worst, over, back = ratio, p.Long, span
+		if ratio := long / (span / 4); ratio > worst {
+			worst, over, back = ratio, long, span
 		}
 	}
 	if worst == 0 {
