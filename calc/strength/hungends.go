@@ -6,6 +6,7 @@ import (
 	"pierbook/calc/check"
 	"pierbook/calc/measure"
 	"pierbook/calc/statics"
+	"pierbook/calc/timber"
 	"pierbook/calc/trade"
 )
 
@@ -129,4 +130,26 @@ func (t *Trial) oneBayPanels() check.Finding {
 	return check.Finding{Check: result, Explain: func(check.Words) []string {
 		return []string{"span ratings are for panels over two spans or more; here some lie over one. Space the joists closer"}
 	}}
+}
+
+// boardsOnTwoJoists checks boards of an open deck that lie on two joists alone.
+func (t *Trial) boardsOnTwoJoists() check.Finding {
+	if t.job.Building != nil {
+		return check.Finding{}
+	}
+	half := t.frame.Sections.Joist.Width / 2
+	for _, b := range t.frame.Surface.Boards {
+		for _, piece := range b.Pieces {
+			under := map[measure.Length]bool{}
+			for _, j := range t.frame.Joists {
+				if j.Centre+half > piece.From && j.Centre-half < piece.To {
+					under[j.Centre] = true
+				}
+			}
+			if len(under) <= 2 {
+				return timber.BoardsOnTwoJoists(t.job.Platform.Surface, t.widestBay())
+			}
+		}
+	}
+	return check.Finding{}
 }

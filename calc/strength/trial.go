@@ -147,7 +147,7 @@ func (t *Trial) CheckFloor() {
 		t.remark(check.NotCounted, "Panels: no span rating was given; read it off the grade stamp.")
 	}
 	t.Add(timber.Surface(surface, t.widestBay(), max(t.job.Platform.FloorLoad, t.Loads.SnowOnFloor()), t.job.Building != nil)...)
-	t.Add(t.oneBayPanels(), t.hungStub(), t.rimOverBeam(), t.leastSeat(), t.outerPosts())
+	t.Add(t.oneBayPanels(), t.boardsOnTwoJoists(), t.hungStub(), t.rimOverBeam(), t.leastSeat(), t.outerPosts())
 	if t.Enough() || !t.hungEnds() {
 		return
 	}

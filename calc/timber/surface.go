@@ -48,7 +48,7 @@ func boards(s job.Surface, spacing measure.Length, building bool) check.Finding 
 	}
 	best, ok := trade.FindBoard(use, s.Thickness)
 	if !ok {
-		return tooThin("boards", s.Thickness, trade.ThinnestBoard(use), "IRC 2021 Table R503.1 and IRC 2018 Table R507.7 have no row so thin")
+		return tooThin("boards", s.Thickness, trade.ThinnestBoard(use), "IRC 2021 Table R503.1 and IRC 2021 Table R507.7 have no row so thin")
 	}
 	result := check.Check{ID: "surface.span", What: "joist spacing under the boards", Demand: spacing, Capacity: best.Spacing,
 		Ratio: measure.Ratio(spacing.Metres() / best.Spacing.Metres()), Clause: best.Source}
@@ -68,5 +68,19 @@ func tooThin(what string, thickness, least measure.Length, clause string) check.
 	result := check.Check{ID: "surface.thickness", What: "least thickness of the " + what, Demand: least, Capacity: thickness, Ratio: ratio, Clause: clause}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{fmt.Sprintf("the thinnest of the table/thickness = %s/%s = %s; no spacing of joists mends it", t.Length(least), t.Length(thickness), t.Ratio(float64(ratio)))}
+	}}
+}
+
+// BoardsOnTwoJoists checks boards of an open deck of which some lie on two joists
+// alone: IRC 2021 Table R507.7 allows these less than boards on three or more.
+func BoardsOnTwoJoists(s job.Surface, spacing measure.Length) check.Finding {
+	best, ok := trade.FindBoard("deck on two joists", s.Thickness)
+	if !ok {
+		return check.Finding{} // too thin on any number of joists
+	}
+	result := check.Check{ID: "surface.two_joists", What: "joist spacing under boards on two joists", Demand: spacing, Capacity: best.Spacing,
+		Ratio: measure.Ratio(spacing.Metres() / best.Spacing.Metres()), Clause: best.Source}
+	return check.Finding{Check: result, Explain: func(t check.Words) []string {
+		return []string{fmt.Sprintf("some boards lie on two joists alone: joists at most %s apart; spacing %s, ratio %s. Longer boards need no more than the row above", t.Length(best.Spacing), t.Length(spacing), t.Ratio(float64(result.Ratio)))}
 	}}
 }

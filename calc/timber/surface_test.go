@@ -39,3 +39,13 @@ func TestASurfaceThinnerThanItsTableCannotPass(t *testing.T) {
 	all.Add(timber.Surface(job.Surface{Kind: "boards", Thickness: 254 * measure.Millimetre / 10}, 16*measure.Inch, 40*psf, false)...)
 	assert.False(t, all.Failed)
 }
+
+// IRC 2021 Table R507.7: boards of 1 1/4 in nominal on two joists 12 in apart, of 2 in
+// nominal 24 in.
+func TestBoardsOnTwoJoists(t *testing.T) {
+	for _, c := range []struct{ thickness, allowed measure.Length }{{measure.Inch, 12 * measure.Inch}, {3 * measure.Inch / 2, 24 * measure.Inch}} {
+		found := timber.BoardsOnTwoJoists(job.Surface{Kind: "boards", Thickness: c.thickness}, 16*measure.Inch)
+		assert.Equal(t, c.allowed, found.Check.Capacity)
+		assert.Equal(t, c.allowed < 16*measure.Inch, !found.Check.Holds())
+	}
+}
