@@ -189,10 +189,10 @@ func (s *second) work(m *member) {
 			longest = max(longest, span.to-span.from)
 		}
 	}
-	free := measure.FromMetres(max(longest/4, overhang))
+	stretch, out := measure.FromMetres(longest/4), measure.FromMetres(overhang)
 	for _, d := range demands {
 		allowed := float64(v.Bending) * d.duration
-		hogging := float64(timber.BeamFactor(v.ElasticMin, measure.Stress(allowed), free, measure.FromMetres(m.depth), measure.FromMetres(m.braced)))
+		hogging := float64(timber.HoggingFactor(v.ElasticMin, measure.Stress(allowed), stretch, out, measure.FromMetres(m.depth), measure.FromMetres(m.braced)))
 		for i := range m.model.nodes {
 			most, least := s.reach(m.cells, d.factors, func(e effect) float64 { return e.moment[i] })
 			s.keep(m.id+".bending", most/modulus/allowed)

@@ -55,7 +55,7 @@ func TestWorkedColumns(t *testing.T) {
 // No.2 unbraced over 144 in.
 func TestBeamStabilityExample(t *testing.T) {
 	for i, star := range []float64{1632, 1275, 918} {
-		cl := BeamFactor(470000*psi, measure.Stress(star)*psi, 144*in, 29*in/4, 3*in/2)
+		cl := stability(470000*psi, measure.Stress(star)*psi, uniformLength(144*in, 29*in/4), 29*in/4, 3*in/2)
 		assert.InEpsilon(t, []float64{.404, .509, .674}[i], float64(cl), .003)
 		assert.InEpsilon(t, []float64{660, 649, 619}[i], star*float64(cl), .003)
 	}
@@ -176,4 +176,31 @@ func TestBoardFloors(t *testing.T) {
 		found := Surface(j.Platform.Surface, c.spacing, j.Platform.FloorLoad, !c.open)
 		assert.Equal(t, c.holds, found[0].Check.Holds(), "%v", c)
 	}
+}
+
+// Each loading has an effective length of its own (NDS 2018 Table 3.3.3). Derived, a
+// 1 1/2 by 7 1/4 in joist: a stretch of 4 ft, lu/d 6.6, is as under a uniform load; one
+// of 10 ft, lu/d 16.6, has 1.84·lu = 220.8 in against 217.35; an overhang of 4 ft has
+// 1.87·lu = 89.76 in, less than the 98.88 of the uniform row.
+func TestEachLoadingHasItsEffectiveLength(t *testing.T) {
+	const d, b = 29 * in / 4, 3 * in / 2
+	uniform := func(lu measure.Length) measure.Ratio {
+		return stability(470000*psi, 1000*psi, uniformLength(lu, d), d, b)
+	}
+	hogging := func(stretch, overhang measure.Length) measure.Ratio {
+		return HoggingFactor(470000*psi, 1000*psi, stretch, overhang, d, b)
+	}
+	assert.Equal(t, uniform(48*in), hogging(48*in, 0))
+	assert.Less(t, hogging(120*in, 0), uniform(120*in))
+	assert.InDelta(t, float64(stability(470000*psi, 1000*psi, 220.8*.0254, d, b)), float64(hogging(120*in, 0)), 1e-12)
+	assert.Greater(t, hogging(0, 48*in), uniform(48*in))
+	assert.InDelta(t, float64(stability(470000*psi, 1000*psi, 89.76*.0254, d, b)), float64(hogging(0, 48*in)), 1e-12)
+}
+
+// uniformLength is the effective length under a uniform load, NDS 2018 Table 3.3.3.
+func uniformLength(lu, d measure.Length) float64 {
+	if lu.Metres()/d.Metres() < 7 {
+		return 2.06 * lu.Metres()
+	}
+	return 1.63*lu.Metres() + 3*d.Metres()
 }

@@ -32,13 +32,13 @@ type worstAt struct {
 func (m Member) Bending(b *statics.Bar, combos []loads.Combination) check.Finding {
 	v, d, wide := m.Values, measure.FromMetres(b.Depth), measure.FromMetres(b.Braced)
 	span, overhang := b.Longest()
-	free := measure.FromMetres(max(span/4, overhang))
+	stretch, out := measure.FromMetres(span/4), measure.FromMetres(overhang)
 	w := worstAt{ratio: -1}
 	var hoggingFactor measure.Ratio
 	for n, combo := range combos {
 		e := b.Under(combos, n)
 		allowed := float64(v.Bending) * float64(DurationOf(combo))
-		cl := BeamFactor(v.ElasticMin, measure.Stress(allowed), free, d, wide)
+		cl := HoggingFactor(v.ElasticMin, measure.Stress(allowed), stretch, out, d, wide)
 		for i := range b.Gauge.Stations {
 			w.try(combo, i, e.Most.Moment[i], allowed*b.Modulus())
 			if w.try(combo, i, -e.Least.Moment[i], allowed*b.Modulus()*float64(cl)) {

@@ -22,21 +22,40 @@ func ColumnFactor(elasticMin, compression measure.Stress, slenderness measure.Ra
 	return measure.Ratio(x - math.Sqrt(x*x-a/c)), critical
 }
 
-// BeamFactor returns CL of a rectangular beam unbraced over the length lu under
-// a uniform load.
+// HoggingFactor returns CL of a rectangular beam that runs on over its supports, whose lower edge is
+// free over a stretch beside them and along an overhang.
 //
-//	le = 2.06·lu when lu/d < 7, else 1.63·lu + 3·d   RB = √(le·d/b²)   FbE = 1.20·Emin'/RB²
-//	x = (1 + FbE/Fb*)/1.9   CL = x − √(x² − (FbE/Fb*)/0.95)
+//	stretch    le = 2.06·lu when lu/d < 7, 1.63·lu + 3·d to 14.3, 1.84·lu above
+//	overhang   le = 1.87·lu when lu/d < 7, else 1.44·lu + 3·d
+//
+// The stretch falls under any other loading, the overhang is taken as a cantilever with
+// its load at the tip, the worse of its two rows. NDS 2018 3.3.3, Table 3.3.3 and its
+// footnote; the rows other than the uniform are from memory.
+func HoggingFactor(elasticMin, bending measure.Stress, stretch, overhang, d, b measure.Length) measure.Ratio {
+	depth := d.Metres()
+	le := 2.06 * stretch.Metres()
+	switch slender := stretch.Metres() / depth; {
+	case slender > 14.3:
+		le = 1.84 * stretch.Metres()
+	case slender >= 7:
+		le = 1.63*stretch.Metres() + 3*depth
+	}
+	tip := 1.87 * overhang.Metres()
+	if overhang.Metres()/depth >= 7 {
+		tip = 1.44*overhang.Metres() + 3*depth
+	}
+	return stability(elasticMin, bending, max(le, tip), d, b)
+}
+
+// stability returns CL for an effective length.
+//
+//	RB = √(le·d/b²)   FbE = 1.20·Emin'/RB²   x = (1 + FbE/Fb*)/1.9   CL = x − √(x² − (FbE/Fb*)/0.95)
 //
 // A beam no deeper than wide has CL 1. RB above 50 is not allowed and gives 0.
 // NDS 2018 3.3.3.
-func BeamFactor(elasticMin, bending measure.Stress, lu, d, b measure.Length) measure.Ratio {
-	if d <= b || lu <= 0 {
+func stability(elasticMin, bending measure.Stress, le float64, d, b measure.Length) measure.Ratio {
+	if d <= b || le <= 0 {
 		return 1
-	}
-	le := 2.06 * lu.Metres()
-	if lu.Metres()/d.Metres() >= 7 {
-		le = 1.63*lu.Metres() + 3*d.Metres()
 	}
 	rb2 := le * d.Metres() / (b.Metres() * b.Metres())
 	if rb2 > 50*50 {
