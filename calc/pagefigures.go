@@ -2,17 +2,17 @@ package calc
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"pierbook/calc/figure"
-	"pierbook/calc/job"
 	"pierbook/calc/measure"
 )
 
 // pageFigures are figures over several parts that pages and the front page ask for.
 func (p *Plan) pageFigures() []figure.Figure {
 	stop := p.Stop()
-	return append(append(p.floorFigures(), p.frameFigures()...),
+	return append(slices.Concat(p.floorFigures(), p.frameFigures(), p.stageFigures()),
 		figure.Answer("checks.stop", "something keeps this from being built", stop != "", "a check fails, the heights cannot be met, piers lie far beyond the readings, or timber cannot be cut from what is sold", "checks.failing", "clash.kind", "ground.beyond"),
 		figure.Figure{Key: "checks.summary", Means: "state of the checks", Value: measure.Word(p.checksSummary()), Origin: figure.Computed, Formula: "count of failing checks, else the greatest ratio", From: []string{"checks.failing", "checks.wanted", "checks.worst"}},
 		figure.Figure{Key: "job.next_hold", Means: "the hold point that comes next", Value: wordOrNone(p.nextHold()), Origin: figure.Computed, Formula: "the hold point after the progress of the job", From: []string{"job.progress"}},
@@ -22,9 +22,12 @@ func (p *Plan) pageFigures() []figure.Figure {
 
 // nextHold names the hold point that comes next at each stage of the job.
 func (p *Plan) nextHold() string {
-	next := map[job.Progress]string{job.Planned: "survey", job.Surveyed: "dig", job.SeatsRead: "posts"}[p.Job.Progress()]
+	next := p.nextStage()
+	if next == nil {
+		return ""
+	}
 	for _, s := range p.Weekend.Steps {
-		if s.Name == next {
+		if s.Name == next.hold {
 			return s.Hold
 		}
 	}

@@ -135,7 +135,7 @@ const measuredFour = `measured:
 func TestSeatsReadJob(t *testing.T) {
 	p := workFour(t, `15 1/2"`, fourPiersRead+measuredFour)
 	figures(t, p, map[string]any{
-		"job.progress": "seats read", "has.seats": "yes", "has.posts_cut": "yes", "has.strings": "yes", "floor.height": 15.5,
+		"job.progress": "posts cut", "has.seats": "yes", "has.posts_cut": "yes", "has.strings": "yes", "floor.height": 15.5,
 		// The hole of B1 is 1 too deep; its stone may lie 3 under the ground, so the least will do.
 		"pier.B1.dig": 9.0, "pier.B1.stone": 6.0, "pier.B1.dig_planned": 8.0, "pier.B1.stone_planned": 6.0,
 		// Seats: 0 + 48 1/2 − reading.
@@ -279,4 +279,49 @@ func TestPiersFarBeyondTheReadingsStopTheWork(t *testing.T) {
 	plan = worked("A5: 4' 4\", B5: 4' 8\", ")
 	assert.Empty(t, plan.Heights.FarOut())
 	assert.NotContains(t, plan.Stop(), "Read the ground")
+}
+
+// The readings show pier by pier what has been done, and what comes next.
+func TestStagesAreReadFromTheReadings(t *testing.T) {
+	seats := "seats: {bench_mark: 4', A1: 4', A2: 4', B1: 4' 2\", B2: 4' 4\"}"
+	cut := "posts_cut: {A1: 3 1/2\", A2: 3 1/2\", B1: 5 1/2\", B2: 7 1/2\"}"
+	frame := "frame: {A1-A2: 8', A2-B2: 6', B1-B2: 8', A1-B1: 6', A1-B2: 10', A2-B1: 10'}"
+	for _, test := range []struct{ name, rest, progress, done, next, hold string }{
+		{"planned", "", "planned", "nothing was read yet", "Read the ground.", "the level book closes"},
+		{"surveyed", fourPiersRead, "surveyed", "ground read at 4 of 4 piers", "Dig the holes, and write down how deep each is and what was found.", "firm ground in every hole, written down"},
+		{"two holes", fourPiersRead + "measured: {holes: {A1: 10 1/2\" firm, B2: 8\" firm}}\n", "holes dug", "ground read at 4 of 4 piers; holes 2 of 4", "Dig the other holes: A2, B1.", "firm ground in every hole, written down"},
+		{"holes", fourPiersRead + "measured: {holes: {A1: 10 1/2\" firm, A2: 8 1/2\" firm, B1: 8\" firm, B2: 8\" firm}}\n", "holes dug", "holes 4 of 4", "Lay the beds, set the blocks and read every seat.", "top of every bed at its height"},
+		{"a seat", fourPiersRead + "measured: {holes: {A2: 8 1/2\" firm, B1: 8\" firm, B2: 8\" firm}, seats: {bench_mark: 4', A1: 4'}}\n", "seats read", "holes 4 of 4; seats 1 of 4", "Lay the beds, set the blocks and read the seats: A2, B1, B2.", "top of every bed at its height"},
+		{"seats", fourPiersRead + "measured: {" + seats + "}\n", "seats read", "holes 4 of 4; seats 4 of 4", "Cut the posts.", "every post top at one reading"},
+		{"a post too short", fourPiersRead + "measured: {" + seats + ", " + strings.Replace(cut, "B2: 7 1/2", "B2: 7 1/4", 1) + "}\n", "posts cut", "seats 4 of 4; posts 3 of 4", "Cut or mend the posts: B2.", "every post top at one reading"},
+		{"posts", fourPiersRead + "measured: {" + seats + ", " + cut + "}\n", "posts cut", "posts 4 of 4", "Set posts, caps and beams, square the frame, and measure its sides and diagonals.", "every post top at one reading"},
+		{"frame", fourPiersRead + "measured: {" + seats + ", " + cut + ", " + frame + "}\n", "frame measured", "posts 4 of 4; frame", "Set the joists, lay the floor, and read it over every pier.", "laps the right way and wide enough"},
+		{"floor", fourPiersRead + "measured: {" + seats + ", " + cut + ", finished: {bench_mark: 4', A1: 2' 8 1/2\", A2: 2' 8 1/2\", B1: 2' 8 1/2\", B2: 2' 8 1/2\"}}\n", "as built", "frame; floor 4 of 4", "Nothing: the floor is built and read. Look after it as the sheet on care says.", ""},
+	} {
+		t.Run(test.name, func(t *testing.T) {
+			p := workFour(t, `15 1/2"`, test.rest+"building: none\n")
+			assert.Equal(t, test.progress, p.Figures.Text("job.progress", p.Style))
+			assert.Contains(t, p.Figures.Text("job.done", p.Style), test.done)
+			assert.Empty(t, p.Stop())
+			assert.Equal(t, test.next, p.Figures.Text("job.next", p.Style))
+			if test.hold != "" {
+				assert.Equal(t, test.hold, p.Figures.Text("job.next_hold", p.Style))
+			}
+		})
+	}
+}
+
+// What becomes of cut posts is told with the stick that gives a new one and with
+// where a short one goes.
+func TestVerdictsOnCutPosts(t *testing.T) {
+	p := workFour(t, `15 1/2"`, fourPiersRead+measuredFour)
+	assert.Equal(t, []string{
+		"A1: take the one cut for B2, cut down to 3\u00a09/16″",
+		"B1: stays as cut",
+		"B2: cut a new one, 6\u00a03/4″, out of 4x4 in hand, 1; the short one serves at A1",
+	}, p.PostVerdicts())
+	p = workFour(t, `15 1/2"`, fourPiersRead+strings.Replace(measuredFour, `B1: 4 1/2"`, `B1: 4 5/8"`, 1))
+	assert.Contains(t, p.PostVerdicts(), "B1: plane off 1/8″, to 4\u00a01/2″")
+	p = workFour(t, `15 1/2"`, strings.Replace(fourPiersRead, `, A2: 4' 2"`, "", 1))
+	assert.Equal(t, "the ground was not read at A2; it is taken from what lies around", p.Estimated())
 }

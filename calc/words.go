@@ -30,7 +30,7 @@ func (p *Plan) wordFigures() []figure.Figure {
 	tipped = tipped[strings.LastIndex(tipped, "\u00a0")+len("\u00a0"):]
 	lines, perLine := "frame.lines", "frame.per_line"
 	return []figure.Figure{
-		word("job.progress", "how far the job has come", string(p.Job.Progress()), "by what the job file holds: no readings, readings of the ground, of the seats, of the finished floor"),
+		word("job.progress", "how far the job has come", string(p.Job.Progress()), "by what the job file holds: the last of which anything was read: ground, holes, seats, posts, frame, finished floor"),
 		word("unit.length", "unit of lengths in blanks", unit, "by the system of units", "units"),
 		word("unit.rod", "unit of rod readings in blanks", rod, "as the rod reads", "ground.instrument.reads"),
 		word("unit.tipped", "unit of loose stone that is counted", tipped, "by the system of units", "units"),

@@ -16,7 +16,7 @@ import (
 // Job is what every sheet says about the job it belongs to.
 type Job struct {
 	Name, Client, Address, Revision, Issued string
-	Progress                                string // planned, surveyed, seats read, as built
+	Progress                                string // planned, surveyed, holes dug … as built
 }
 
 // Banner is a warning across the head of a sheet.

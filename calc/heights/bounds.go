@@ -17,7 +17,7 @@ type terms struct {
 	DigLeast, DigDeepest, Frost  measure.Length // Frost is 0 when it is only reported
 	RoundUp                      measure.Length
 	Mark                         measure.Length  // finest printed mark
-	Serves, Shim                 measure.Length  // how far a cut post may be off as it is, and with a shim
+	Serves, Shim, Plane          measure.Length  // how far a cut post may be off as it is, with a shim, and with a plane
 	Given                        *measure.Length // floor height wished for, nil for the lowest
 }
 
@@ -29,7 +29,7 @@ func termsOf(j *job.Job, f *frame.Frame) terms {
 		AboveGround: j.Stone.AboveGround, SeatHeight: j.Block.SeatHeight,
 		DigLeast: j.Dig.Least, DigDeepest: j.Dig.Deepest,
 		RoundUp: j.Platform.Floor.RoundUp, Mark: j.Mark(),
-		Serves: trade.PostServes.In(j.Units), Shim: trade.ShimMost.In(j.Units),
+		Serves: trade.PostServes.In(j.Units), Shim: trade.ShimMost.In(j.Units), Plane: trade.PlaneMost.In(j.Units),
 	}
 	if j.Site.Frost == "dig" {
 		t.Frost = j.Site.FrostDepth
@@ -58,7 +58,6 @@ func (h *Heights) planned(j *job.Job) []place {
 	for i, p := range h.Piers {
 		list[i] = place{name: p.Name, ground: p.Level.Height, buildUp: h.terms.BuildUp, exception: j.Piers[p.Name]}
 		if probe, probed := j.Ground.Probes[p.Name]; probed {
-			probe.Depth = max(0, probe.Depth-p.Level.Cut) // the bar was pushed in before the cut
 			list[i].probe = &probe
 		}
 	}

@@ -30,7 +30,8 @@ type Post struct {
 	State    PostState
 	Shim     measure.Length // what a shim has to make up
 	From     string         // pier whose cut post serves here, empty for its own
-	Off      measure.Length // to be taken off that post
+	Off      measure.Length // to be taken off that post, or off its own
+	Plane    bool           // so little is to be taken off its own that a plane does it
 	Ways     []WayOut       // of a post that is short or unfit, in the order to think of them
 }
 
@@ -75,6 +76,10 @@ func (h *Heights) posts(j *job.Job) []Post {
 		if cut, done := j.Measured.PostsCut[p.Name]; done {
 			post.Cut = &cut
 			post.State, post.Shim = h.terms.compared(cut, post.Length())
+			if post.State == Trim {
+				post.Off = cut - post.Length().RoundTo(h.terms.Mark)
+				post.Plane = post.Off <= h.terms.Plane
+			}
 		} else if post.State == CutNow && !h.terms.fits(post.Length()) {
 			post.State = Unfit
 		}

@@ -264,6 +264,9 @@ func (p Post) Words(all []Post, style measure.Style) string {
 	case Shim:
 		return "stays, shim by " + p.Shim.Print(style)
 	case Trim:
+		if p.Plane {
+			return "plane off " + p.Off.Print(style) + ", to " + p.Length().Print(style)
+		}
 		return "cut it down to " + p.Length().Print(style)
 	case Exchange:
 		return p.exchange(all, style)

@@ -3,30 +3,40 @@ package job
 // Progress says how far the job has come, by what its file holds.
 type Progress string
 
-// The four stages. Their words are printed on every sheet.
+// The stages in the order of the work. Their words are printed on every sheet.
 const (
-	Planned   Progress = "planned"
-	Surveyed  Progress = "surveyed"
-	SeatsRead Progress = "seats read"
-	AsBuilt   Progress = "as built"
+	Planned       Progress = "planned"
+	Surveyed      Progress = "surveyed"
+	HolesDug      Progress = "holes dug"
+	SeatsRead     Progress = "seats read"
+	PostsCut      Progress = "posts cut"
+	FrameMeasured Progress = "frame measured"
+	AsBuilt       Progress = "as built"
 )
 
-// Progress reads the stage off what the job holds. The bench mark alone is no
-// reading of a seat.
+// Progress reads the stage off what the job holds: the last one of which
+// anything was read. The bench mark alone is no reading of a seat or a floor.
 func (j *Job) Progress() Progress {
-	switch {
-	case len(j.Measured.Finished) > 0:
+	switch m := j.Measured; {
+	case anyPlace(m.Finished):
 		return AsBuilt
-	case j.anySeat():
+	case len(m.FrameSides) > 0:
+		return FrameMeasured
+	case len(m.PostsCut) > 0:
+		return PostsCut
+	case anyPlace(m.Seats):
 		return SeatsRead
+	case len(m.Holes) > 0:
+		return HolesDug
 	case j.AnySights():
 		return Surveyed
 	}
 	return Planned
 }
 
-func (j *Job) anySeat() bool {
-	for name := range j.Measured.Seats {
+// anyPlace tells readings at piers from those on the bench mark.
+func anyPlace[V any](readings map[string]V) bool {
+	for name := range readings {
 		if name != benchMark && name != closing {
 			return true
 		}

@@ -20,6 +20,7 @@ const (
 	KnotTail     Length = "knot_tail"
 	LongStick    Length = "long_stick"
 	PanelLeast   Length = "panel_least"
+	PlaneMost    Length = "plane_most"
 	PostServes   Length = "post_serves"
 	RiserMost    Length = "riser_most"
 	SeatAccept   Length = "seat_accept"

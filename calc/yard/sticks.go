@@ -2,6 +2,7 @@ package yard
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"pierbook/calc/cutting"
@@ -46,6 +47,19 @@ func (c Cut) StickName(s cutting.CutStick) string {
 		return s.Name
 	}
 	return fmt.Sprintf("%s no. %d", c.Section.Size, s.Number)
+}
+
+// Stick returns the stick that gives the piece of a name, nothing when none does.
+func (c Cut) Stick(piece string) []cutting.CutStick {
+	if c.Result == nil {
+		return nil
+	}
+	for i, s := range c.Result.Sticks {
+		if slices.ContainsFunc(s.Cuts, func(cut cutting.Cut) bool { return cut.Name == piece }) {
+			return c.Result.Sticks[i : i+1]
+		}
+	}
+	return nil
 }
 
 // Alike returns the sticks of the plan in groups that are cut alike and follow

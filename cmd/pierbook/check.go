@@ -96,6 +96,9 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	if notice := strength.BuildingNotice(p.Job); notice != "" {
 		fmt.Fprintf(stdout, "  %s: %s\n", check.NotCounted, notice)
 	}
+	for _, stand := range []string{"done", "next"} {
+		fmt.Fprintf(stdout, "  %s: %s\n", stand, p.Figures.Text("job."+stand, p.Style))
+	}
 	table := tabwriter.NewWriter(stdout, 0, 0, 2, ' ', 0)
 	for _, key := range keyNumbers {
 		f, ok := p.Figures.Get(key)
@@ -118,6 +121,12 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 		if !m.Mends() {
 			fmt.Fprintf(stdout, "  tried: %s\n", m.Said())
 		}
+	}
+	for _, verdict := range p.PostVerdicts() {
+		fmt.Fprintf(stdout, "  post %s\n", verdict)
+	}
+	if estimated := p.Estimated(); estimated != "" {
+		fmt.Fprintf(stdout, "  estimated: %s\n", estimated)
 	}
 	for _, d := range p.Heights.DoubtfulSeats(p.Job) {
 		fmt.Fprintf(stdout, "  advice: %s\n", d.Sentence(p.Style))
