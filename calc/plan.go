@@ -88,8 +88,13 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	p.Cuts = yard.Plan(j, p.Frame, p.Heights)
 	p.Sheets = yard.PlanSheets(j)
 	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Heights: p.Heights, Earthwork: p.Earthwork, SetOut: p.SetOut, Strength: p.Strength, Tall: tall, Cuts: p.Cuts, Sheets: p.Sheets}))
+	if bad := p.Order.UnknownGoods(j, p.Frame); !bad.Empty() {
+		return nil, bad
+	}
 	p.Weekend = crew.Plan(p.work(), j.Crew.People, j.Crew.Rates, j.Measured.Hours)
-	p.tried = savings.Find(savings.Base{Job: j, Frame: p.Frame, Strength: p.Strength, Heights: tall, Cuts: p.Cuts})
+	if len(j.Measured.Delivered) == 0 { // what has come is not saved any more
+		p.tried = savings.Find(savings.Base{Job: j, Frame: p.Frame, Strength: p.Strength, Heights: tall, Cuts: p.Cuts})
+	}
 	p.Mends = p.mends()
 	p.register()
 	return p, fault.List{}

@@ -58,6 +58,7 @@ func (h *Heights) planned(j *job.Job) []place {
 	for i, p := range h.Piers {
 		list[i] = place{name: p.Name, ground: p.Level.Height, buildUp: h.terms.BuildUp, exception: j.Piers[p.Name]}
 		if probe, probed := j.Ground.Probes[p.Name]; probed {
+			probe.Depth = max(0, probe.Depth-p.Level.Cut) // the bar was pushed in before the cut
 			list[i].probe = &probe
 		}
 	}

@@ -175,7 +175,7 @@ func (b *branch) anyName() string {
 
 // value reads n as key wants it.
 func (r *reader) value(path string, key *Key, n *node, v *value) bool {
-	readsNodes := n.shape != scalarShape && (n.shape == key.Kind.shape || key.Kind.Name == Stock.Name)
+	readsNodes := n.shape != scalarShape && (n.shape == key.Kind.shape || key.Kind.Name == Stock.Name || key.Kind.Name == Goods.Name)
 	switch {
 	case readsNodes:
 		return key.Kind.nodes(r, path, n, v)

@@ -374,8 +374,15 @@ type Measured struct {
 	Seats               map[string]measure.Length // rod readings; also bench_mark and close
 	PostsCut            map[string]measure.Length
 	Stock               map[string][]measure.Length // by size
+	Delivered           map[string]Delivery         // by size of timber, else by the name of the line of the order
 	Finished            map[string]measure.Length   // rod readings on the floor; also bench_mark and close
 	Hours               map[string]measure.Hours
+}
+
+// Delivery is what has come of one good: sticks of a size, or so many of a thing.
+type Delivery struct {
+	Sticks []measure.Length
+	Count  int
 }
 
 // MeasuredTimber is the timber as delivered.
@@ -386,7 +393,7 @@ type MeasuredTimber struct {
 
 // Any says whether anything was measured.
 func (m Measured) Any() bool {
-	return len(m.Strings)+len(m.FrameSides)+len(m.Timber.Beams)+len(m.Holes)+len(m.Seats)+len(m.PostsCut)+len(m.Stock)+len(m.Finished)+len(m.Hours) > 0 ||
+	return len(m.Strings)+len(m.FrameSides)+len(m.Timber.Beams)+len(m.Holes)+len(m.Seats)+len(m.PostsCut)+len(m.Stock)+len(m.Delivered)+len(m.Finished)+len(m.Hours) > 0 ||
 		m.Timber.Joists != nil
 }
 

@@ -110,6 +110,9 @@ func measuredKeys() []Key {
 		unitKey("measured.posts_cut.unit"),
 		length("measured.posts_cut", "pier", "length of the post as cut", func(j *Job) *map[string]measure.Length { return &j.Measured.PostsCut }),
 		{Path: "measured.stock.*", Stars: []string{"size"}, Kind: Lengths, Means: "sticks and offcuts in hand", put: func(j *Job, v value) { j.Measured.Stock = with(j.Measured.Stock, v.names[0], v.lengths) }},
+		{Path: "measured.delivered.*", Stars: []string{"good"}, Kind: Goods, Means: "what has come: sticks of a size, or how many of a line of the order, such as block; it leaves the order", put: func(j *Job, v value) {
+			j.Measured.Delivered = with(j.Measured.Delivered, v.names[0], Delivery{Sticks: v.lengths, Count: v.count})
+		}},
 		unitKey("measured.finished.unit"),
 		reading("measured.finished", "reading", "rod reading on the finished floor", func(j *Job) *map[string]measure.Length { return &j.Measured.Finished }),
 		{Path: "measured.hours.*", Stars: []string{"step"}, Kind: Hours, Means: "hours that the step took", put: func(j *Job, v value) { j.Measured.Hours = with(j.Measured.Hours, v.names[0], measure.Hours(v.number)) }},

@@ -75,6 +75,7 @@ var (
 	Sights   = Kind{Name: "a list of set-ups, each a list of rod readings", Example: `[[bench_mark: 4' 2", A1: 4' 9"]]`, shape: listShape, nodes: readSights}
 	Stock    = Kind{Name: "stock lengths, with prices or without, and with how many there are where they are few", Example: `{8': 7.20, 10': {price: 9.10, sticks: 12}}`, shape: tableShape, nodes: readStock}
 	PierList = Kind{Name: "a list of piers", Example: pierListExample, shape: listShape, nodes: readPiers}
+	Goods    = Kind{Name: "a count, or for timber how many sticks of which length", Example: `{16': 6}`, read: readCount, shape: tableShape, nodes: readGoods}
 	SpotAt   = Kind{Name: "a place in plan, the height of a further bench mark, or turning_point", Example: `{x: 3' 6", y: -3'}`, shape: tableShape, nodes: readSpot}
 )
 

@@ -15,6 +15,7 @@ var (
 	lineName = regexp.MustCompile(`^[A-HJ-NP-Z]$`)
 	sideName = regexp.MustCompile(`^[A-HJ-NP-Z][1-9][0-9]?-[A-HJ-NP-Z][1-9][0-9]?$`)
 	spotName = regexp.MustCompile(`^[A-Za-z][A-Za-z0-9_-]{0,23}$`)
+	goodName = regexp.MustCompile(`^[a-z0-9][a-z0-9_.-]{0,59}$`)
 	stepName = regexp.MustCompile(`^[a-z][a-z0-9_-]{0,39}$`)
 )
 
@@ -27,7 +28,7 @@ const (
 // starName returns the name that stands for a star, in its one form, and
 // reports a name that cannot be one.
 func (r *reader) starName(path string, p pair, kind string) (string, bool) {
-	if kind == "size" {
+	if kind == "size" || kind == "good" {
 		if section, ok := ParseSize(p.key); ok {
 			return section.Size, true
 		}
@@ -79,6 +80,11 @@ func (r *reader) name(path string, p pair, kind string) bool {
 		remedy = "name it with a letter first, then letters, digits, _ and hyphens, at most 24 of them"
 	case "size":
 		remedy = r.near(p.key, append(SizeNames(), boards)) + "write a size such as 2x6 or 45x145 mm, or boards"
+	case "good":
+		if goodName.MatchString(p.key) {
+			return true
+		}
+		remedy = "write a size of timber such as 2x6, or the name that a line of the order has in order.csv, such as block"
 	case "part":
 		if slices.Contains(Parts(), p.key) {
 			return true

@@ -119,6 +119,10 @@ func (k *Key) schema() object {
 		stick := object{"type": []string{"string", "number", "object"}, "additionalProperties": false, "properties": object{
 			"price": object{"type": []string{"string", "number"}}, "sticks": object{"type": "integer", "minimum": 1, "maximum": mostSticks}}}
 		o["patternProperties"] = object{"^.+$": stick}
+	case Goods.Name:
+		o["type"] = []string{"integer", "array", "object"}
+		o["minimum"], o["maximum"] = 0, mostSticks
+		o["patternProperties"] = object{"^.+$": object{"type": "integer", "minimum": 0, "maximum": mostSticks}}
 	case SpotAt.Name:
 		o["type"] = []string{"string", "object"}
 	case Count.Name:

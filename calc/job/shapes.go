@@ -109,6 +109,42 @@ func readStick(r *reader, path string, p pair) (s StockLength, ok bool) {
 	return s, ok
 }
 
+// readGoods takes the sticks of a delivery: a list of lengths, or a map from length
+// to how many of them came. What is no timber is a count, which readCount takes.
+func readGoods(r *reader, path string, n *node, v *value) bool {
+	if n.shape == listShape {
+		return readLengths(r, path, n, v)
+	}
+	ok := true
+	for _, p := range n.pairs {
+		long, count := value{bare: v.bare}, value{}
+		if err := Length.read(&long, p.key); err != nil {
+			r.slip(path, p.at, err)
+			ok = false
+			continue
+		}
+		if p.value.shape != scalarShape {
+			r.wrong(path, p.value.at, "here stands "+p.value.shape.String(), "write how many sticks of this length came, such as 6")
+			ok = false
+			continue
+		}
+		if err := readCount(&count, strings.TrimSpace(p.value.text)); err != nil {
+			r.slip(path, p.value.at, err)
+			ok = false
+			continue
+		}
+		if count.count > mostSticks {
+			r.wrong(path, p.value.at, fmt.Sprintf("%d sticks of one length cannot have come", count.count), fmt.Sprintf("write at most %d", mostSticks))
+			ok = false
+			continue
+		}
+		for range count.count {
+			v.lengths = append(v.lengths, long.length)
+		}
+	}
+	return ok
+}
+
 func readPrice(r *reader, path string, n *node) (*measure.Money, bool) {
 	price := value{}
 	if err := Money.read(&price, n.text); err != nil {

@@ -18,6 +18,7 @@ func (j *Job) checkTogether(r *reader) {
 	j.checkBlock(r)
 	j.checkStone(r)
 	j.checkStock(r)
+	j.checkDelivered(r)
 	j.checkDates(r)
 	j.checkReadings(r)
 }

@@ -15,6 +15,9 @@ import (
 func (o *Order) Figures(style measure.Style) []figure.Figure {
 	var figures []figure.Figure
 	var weights, costs []string
+	for _, l := range o.gone {
+		figures = append(figures, l.figures(style)...)
+	}
 	for _, l := range o.Lines {
 		figures = append(figures, l.figures(style)...)
 		weights, costs = append(weights, l.Key+".weight"), append(costs, l.Key+".cost")

@@ -101,7 +101,8 @@ func (l Line) Cost() (measure.Money, bool) {
 
 // Order is the whole list.
 type Order struct {
-	Lines   []Line
+	Lines   []Line // what is still to buy
+	Needed  []Line // the same before anything has come
 	Tools   []Tool
 	Weight  measure.Mass  // of everything to be carried to the site
 	Cost    measure.Money // of the lines with a price
@@ -112,6 +113,8 @@ type Order struct {
 
 	schedule                     []Joint
 	beams, joists, posts, boards []Part
+	gone                         []Line // of which all has come
+	came                         string // what has come, in words
 	style                        measure.Style
 }
 

@@ -33,7 +33,7 @@ func (o *Order) Parts(step string) []Part {
 	case "surface":
 		parts = append(parts, o.boards...)
 	}
-	for _, l := range o.Lines {
+	for _, l := range o.Needed {
 		if (l.Group != Timber || l.Part != "") && l.Group != Fasteners && slices.Contains(stepUses[step], l.Part) {
 			if l.Key == boardsKey {
 				continue // its weight is that of a running foot or metre; the pieces stand above

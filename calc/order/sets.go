@@ -92,6 +92,7 @@ func (o *Order) noteFigures() []figure.Figure {
 	figures := []figure.Figure{
 		{Key: "order.notes", Means: "what to know before it is ordered", Value: measure.Word(strings.Join(notes, " ")), Formula: "the notes of the lines"},
 		weight, cost,
+		{Key: "order.came", Means: "what has come and is not on the order any more", Value: measure.Word(o.came), Formula: "as the job file has it under measured.delivered"},
 		{Key: "order.longest", Means: "longest stick on a load", Value: long, Formula: "the longest of all loads", From: []string{"order.loads"}},
 		{Key: "order.long_load", Means: "a stick reaches past the bed of a pick-up", Value: figure.Yes(long > trade.LongStick.In(o.style.System)), Formula: "longest stick over the longest that lies on the bed", From: []string{"order.longest", "trade.long_stick"}},
 		{Key: "order.over_load", Means: "one piece is heavier than a load", Value: figure.Yes(over), Formula: "weight of a piece over the payload", From: []string{"yard.payload"}},

@@ -64,6 +64,7 @@ func Take(in Input) *Order {
 	o.beams, o.joists = timberParts(in)
 	o.posts, o.boards = postParts(in), boardParts(in)
 	o.Lines = slices.Concat(FrameLines(in), sheetLines(in), braceLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in), deliveryLine(in.Job))
+	o.receive(in.Job.Measured.Delivered, o.style)
 	o.total()
 	return o
 }

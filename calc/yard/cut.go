@@ -26,6 +26,8 @@ type Cut struct {
 	// estimated ground may come out longer: enough nine times in ten.
 	Allowance   measure.Length
 	longestPost measure.Length
+	came        int64                             // what the sticks of the plan cost that have come
+	anew        bool                              // what has come is in hand, not of the plan
 	proofPieces []cutting.Piece                   // that the proof speaks of, with the allowance in them; nil when Pieces
 	prices      map[measure.Length]*measure.Money // of the stock lengths
 }
@@ -37,12 +39,21 @@ func Plan(j *job.Job, f *frame.Frame, g *heights.Heights) []Cut {
 	more := postAllowance(j, g)
 	for i := range cuts {
 		c := &cuts[i]
-		c.solve(j)
-		if slices.Contains(c.Uses, posts) {
-			c.reserve(j, more)
+		c.plan(j, more)
+		if c.receive(j) {
+			c.anew = true
+			c.plan(j, more)
 		}
 	}
 	return cuts
+}
+
+func (c *Cut) plan(j *job.Job, more map[string]measure.Length) {
+	c.proofPieces, c.Allowance = nil, 0
+	c.solve(j)
+	if slices.Contains(c.Uses, posts) {
+		c.reserve(j, more)
+	}
 }
 
 func (c *Cut) solve(j *job.Job) {
@@ -98,18 +109,22 @@ func (c *Cut) Problem(j *job.Job) cutting.Problem {
 		}
 		problem.Stock = append(problem.Stock, stock)
 	}
-	for i, length := range inHand(j, c.Section.Size) {
+	for i, length := range c.inHand(j) {
 		problem.OnHand = append(problem.OnHand, cutting.Stick{Length: length, Count: 1, Name: fmt.Sprintf("%s in hand, %d", c.Section.Size, i+1)})
 	}
 	return problem
 }
 
-// inHand returns the sticks and offcuts of a size that need not be bought, in
-// the order given. Those counted on site are what there is now, and stand in the
-// place of those that the yard's file names.
-func inHand(j *job.Job, size string) []measure.Length {
-	if counted, ok := j.Measured.Stock[size]; ok {
+// inHand returns the sticks and offcuts that need not be bought, in the order
+// given. Those counted on site are what there is now, and stand in the place of
+// those that the yard's file names and of what was left of a delivery.
+func (c *Cut) inHand(j *job.Job) []measure.Length {
+	if counted, ok := j.Measured.Stock[c.Section.Size]; ok {
 		return counted
 	}
-	return j.Yard.OnHand[size]
+	hand := j.Yard.OnHand[c.Section.Size]
+	if c.anew || c.begun(j) {
+		hand = append(slices.Clone(hand), c.leftOf(j)...)
+	}
+	return hand
 }

@@ -27,7 +27,7 @@ func Figures(cuts []Cut, j *job.Job, g *heights.Heights) []figure.Figure {
 		if c.Result != nil {
 			sticks.Value, offcut.Value, used.Value = measure.Count(c.Result.Bought), c.Result.Offcut, c.Result.UsedShare()
 			if len(c.Result.Proofs) > 0 {
-				bound.Value = measure.Word(c.Amount(c.Result.Proofs[0].Bound, style))
+				bound.Value = measure.Word(c.Amount(max(0, c.Result.Proofs[0].Bound-c.came), style))
 			}
 		}
 		figures = append(figures, sticks, offcut, bound, used)

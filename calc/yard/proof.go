@@ -2,6 +2,7 @@ package yard
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"pierbook/calc/cutting"
@@ -40,7 +41,7 @@ func (c Cut) Proof(style measure.Style) string {
 }
 
 func (c Cut) purchaseWords(style measure.Style) string {
-	amount := c.Amount(c.Result.Proofs[0].Value, style)
+	amount := c.Amount(c.Result.Cost, style)
 	switch {
 	case c.Result.Bought < len(c.Result.Sticks):
 		return fmt.Sprintf("%d of the sticks are in hand; still to buy: %d, %s", len(c.Result.Sticks)-c.Result.Bought, c.Result.Bought, amount)
@@ -137,10 +138,14 @@ func (c Cut) ByHand(style measure.Style) string {
 		return ""
 	}
 	words := strings.Join(parts, " + ") + ", and no stick yields pieces worth more than its price"
-	if c.Result.Bought < len(c.Result.Sticks) {
+	if slices.ContainsFunc(c.Result.Sticks, func(s cutting.CutStick) bool { return s.Name != "" }) {
 		words += "; less what the sticks in hand yield"
 	}
-	return words + ": together not under " + c.Amount(certificate.Bound, style)
+	words += ": together not under " + c.Amount(certificate.Bound, style)
+	if c.came > 0 {
+		words += "; less " + c.Amount(c.came, style) + " for what has come"
+	}
+	return words
 }
 
 // worth prints the value of a piece to a tenth of a hundredth, or as a length.

@@ -128,7 +128,7 @@ func proofSet(cuts []Cut, style measure.Style) figure.Set {
 		if lesser := cut.LesserGoals(); lesser != "" {
 			how += ". Among plans of that cost " + lesser
 		}
-		set.Row(key, cut.Section.Size, measure.Count(cut.Result.Bought), measure.Word(cut.Amount(cost.Value, style)), measure.Word(cut.Amount(cost.Bound, style)), measure.Word(how+"."), cut.Result.UsedShare())
+		set.Row(key, cut.Section.Size, measure.Count(cut.Result.Bought), measure.Word(cut.Amount(cut.Result.Cost, style)), measure.Word(cut.Amount(max(0, cost.Bound-cut.came), style)), measure.Word(how+"."), cut.Result.UsedShare())
 	}
 	return set
 }

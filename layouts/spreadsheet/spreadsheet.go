@@ -104,7 +104,7 @@ func Cuts(p *calc.Plan) ([]byte, error) {
 // Order returns the list of what to buy. Prices that are not known stay empty.
 func Order(p *calc.Plan) ([]byte, error) {
 	var s sheet
-	s.row("group", "what", "for", "count", "unit", "pieces", "spare", "each kg", "weight kg", "two people", "price", "cost", "note")
+	s.row("group", "what", "for", "count", "unit", "pieces", "spare", "each kg", "weight kg", "two people", "price", "cost", "note", "name")
 	for _, l := range p.Order.Lines {
 		price, total, two, pieces, spare := "", "", "no", "", ""
 		if l.Price != nil {
@@ -119,7 +119,7 @@ func Order(p *calc.Plan) ([]byte, error) {
 		if l.Pieces > 0 {
 			pieces, spare = strconv.Itoa(l.Pieces), strconv.Itoa(l.Spare)
 		}
-		s.row(words(string(l.Group)), words(l.What), words(l.Use), strconv.Itoa(l.Count), words(l.Unit), pieces, spare, number(float64(l.Each)), number(float64(l.Mass())), two, price, total, words(l.Note))
+		s.row(words(string(l.Group)), words(l.What), words(l.Use), strconv.Itoa(l.Count), words(l.Unit), pieces, spare, number(float64(l.Each)), number(float64(l.Mass())), two, price, total, words(l.Note), words(l.DeliveredAs()))
 	}
 	return s.bytes()
 }
