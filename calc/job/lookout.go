@@ -218,7 +218,7 @@ func (l *lookout) close(text string, at int) bool {
 // plain goes over a plain text up to where the next value may begin, and
 // returns that place. A second ": " in the value of a key is a slip.
 func (l *lookout) plain(text string, at int) int {
-	colons := 0
+	colons, first := 0, at
 	for at < len(text) {
 		c := text[at]
 		switch {
@@ -231,6 +231,14 @@ func (l *lookout) plain(text string, at int) int {
 			next := strings.TrimLeft(text[at+1:], " ")
 			after := len(text) - len(next)
 			if colons++; colons == 2 {
+				if semicolon := strings.LastIndexByte(text[first:at], ';'); semicolon >= 0 {
+					remedy := "write each on a line of its own"
+					if len(l.open) > 0 {
+						remedy = "within brackets a comma parts two values: write a comma"
+					}
+					l.wrong(column(text, first+semicolon), 1, "a semicolon stands between two values", remedy)
+					return len(text)
+				}
 				l.wrong(column(text, at), 1, "a colon and a blank stand inside a value", "put the whole value in quotes, or take the colon out")
 				return len(text)
 			}

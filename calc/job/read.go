@@ -158,6 +158,7 @@ func (b *builder) build(y *yaml.Node, path string) *node {
 		b.wrong(path, at, fmt.Sprintf("the tag %s changes the kind of the value", y.Tag), "take it out and write the value alone")
 	}
 	n := &node{at: at, origin: b.origin}
+	mendCommas(y)
 	switch y.Kind {
 	case yaml.MappingNode:
 		n.shape = tableShape
@@ -166,7 +167,7 @@ func (b *builder) build(y *yaml.Node, path string) *node {
 		n.shape = listShape
 		for i, item := range y.Content {
 			itemPath := fmt.Sprintf("%s.%d", path, i+1)
-			if child := b.value(item, nil, itemPath); child != nil {
+			if child := b.value(item, nil, nil, itemPath); child != nil {
 				n.items = append(n.items, child)
 			}
 		}
@@ -206,7 +207,11 @@ func (b *builder) table(n *node, y *yaml.Node, path string) {
 			continue
 		}
 		first[key.Value] = key.Line
-		if child := b.value(value, key, childPath); child != nil {
+		var before *yaml.Node
+		if i > 0 && y.Style&yaml.FlowStyle != 0 {
+			before = y.Content[i-1]
+		}
+		if child := b.value(value, key, before, childPath); child != nil {
 			n.pairs = append(n.pairs, pair{key: key.Value, at: at, value: child})
 		}
 	}
@@ -215,12 +220,10 @@ func (b *builder) table(n *node, y *yaml.Node, path string) {
 // swallowed finds a comment that was meant as text: "#2" and the like.
 var swallowed = regexp.MustCompile(`^#[0-9]`)
 
-// decimalPart finds what a decimal comma cuts off inside brackets.
-var decimalPart = regexp.MustCompile(`^[0-9]`)
-
 // value builds the value of a key, or of an item of a list when key is nil, and
-// sees that there is one and that no comment has swallowed a part of it.
-func (b *builder) value(y, key *yaml.Node, path string) *node {
+// sees that there is one and that no comment has swallowed a part of it. before is
+// the value before the key where both stand in brackets.
+func (b *builder) value(y, key, before *yaml.Node, path string) *node {
 	comment := y.LineComment
 	if comment == "" && key != nil {
 		comment = key.LineComment
@@ -242,10 +245,12 @@ func (b *builder) value(y, key *yaml.Node, path string) *node {
 		b.wrong(path, b.place(y), "an item of the list is empty", "write a value, or take the item out")
 	case y.Value != "":
 		b.wrong(path, b.place(y), fmt.Sprintf("%q is no value", y.Value), "write a value, or leave the key out for the default")
-	case decimalPart.MatchString(key.Value):
-		b.wrong(path, b.place(key), fmt.Sprintf("%q stands alone after a comma", key.Value), "a comma parts values here: write numbers with a decimal point, such as 1.3")
 	default:
-		b.wrong(path, b.place(key), "the key has no value", "write a value, or leave the key out for the default")
+		wrong, remedy := cutText(before, key)
+		if wrong == "" {
+			wrong, remedy = "the key has no value", "write a value, or leave the key out for the default"
+		}
+		b.wrong(path, b.place(key), wrong, remedy)
 	}
 	return nil
 }

@@ -205,7 +205,7 @@ func readSights(r *reader, path string, n *node, v *value) bool {
 		case listShape:
 			for _, pairs := range item.items {
 				if pairs.shape != tableShape {
-					r.wrong(itemPath, pairs.at, fmt.Sprintf("%q is not a sight", pairs.text), "write the point, a colon, a blank and the reading: A1: 4' 9\"")
+					r.wrong(itemPath, pairs.at, fmt.Sprintf("%q is not a sight", pairs.text), "a comma parts two sights: write the point, a colon, a blank and the reading, such as A1: 4' 9\"")
 					continue
 				}
 				sights = append(sights, r.sightsOf(itemPath, pairs, &bare)...)

@@ -102,7 +102,7 @@ func TestSilentLossesAreFaults(t *testing.T) {
 		{"own tag", "client: !x 5\n", `job.yaml:13:9: client: the tag !x changes the kind of the value`},
 		{"list as a key", "? [a, b]\n: 5\n", `job.yaml:13:3: a key must be a single name`},
 		{"no unit", "dig: {least: 4}\n", `job.yaml:13:14: dig.least: "4" has no unit`},
-		{"decimal comma in a map", "stone: {loose: 1,3}\n", `job.yaml:13:18: stone.3: "3" stands alone after a comma`},
+		{"decimal comma in a map", "stone: {loose: 1,3}\n", `job.yaml:13:16: stone.loose: "1,3" has a comma in a number`},
 		{"two documents", "---\nname: other\n", `job.yaml:13:1: a second document begins here, and would be left unread`},
 		{"unknown key", "colour: red\n", `job.yaml:13:1: "colour" is not a key here`},
 		{"table for a value", "client: {a: b}\n", `job.yaml:13:9: client: here stands a map of keys`},

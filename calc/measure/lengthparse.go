@@ -119,6 +119,14 @@ func (s *scanner) inchesAfterFeet(text string, feet uint64) (uint64, error) {
 }
 
 func notALength(text string) error {
+	switch trimmed := strings.TrimSpace(text); {
+	case strings.Contains(trimmed, ";"):
+		return &ParseError{fmt.Sprintf("%q has a semicolon in it", text), "take it out: two lengths stand on a line each, or in brackets with a comma between them"}
+	case strings.HasSuffix(trimmed, ","):
+		return &ParseError{fmt.Sprintf("%q ends in a comma", text), "take the comma out: it parts values only within brackets"}
+	case strings.Contains(trimmed, ","):
+		return &ParseError{fmt.Sprintf("%q has a comma in it", text), `write a decimal point, or feet and inches without a comma: 4' 3 1/2"`}
+	}
 	return &ParseError{fmt.Sprintf("%q is not a length", text), lengthRemedy}
 }
 
