@@ -19,7 +19,8 @@ type Sheet struct {
 	Wide                           bool          // printed on paper turned sideways
 	People, Time, Tools, Overnight template.HTML // of a step, or empty
 	Needs, Feeds                   []Reference
-	Leaves                         []Leaf // at least one
+	Leaves                         []Leaf   // at least one
+	Figures                        []string // keys of those in its text and its tables of rows, as they come
 }
 
 // Leaf is one side of a sheet; it may run over more than one side of paper.
@@ -133,7 +134,7 @@ func (b *binder) fill(s *Sheet, p *page) {
 	}
 	last := &f.leaves[len(f.leaves)-1]
 	last.Assumed, last.Memory = last.Assumed || marks.Assumed, last.Memory || marks.Memory
-	s.Leaves, b.spare = f.leaves, f.out[:0]
+	s.Leaves, b.spare, s.Figures = f.leaves, f.out[:0], f.printed
 }
 
 func (b *binder) references(list []reference, f *filler) []Reference {

@@ -22,6 +22,8 @@ type filler struct {
 	leaves []Leaf
 	words  bool // plain words are wanted, without marks and markup
 
+	printed []string // keys of the figures so far
+
 	tables, drawings int // so far on this sheet, for their numbers
 }
 
@@ -82,6 +84,7 @@ func (p figureText) fill(f *filler) {
 // value writes what a figure prints. Numbers are kept on one line and stand
 // out from the words.
 func (f *filler) value(fig figure.Figure) {
+	f.printed = append(f.printed, fig.Key)
 	text := fig.Text(f.binder.style)
 	_, isWord := fig.Value.(measure.Word)
 	switch {

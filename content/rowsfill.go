@@ -164,6 +164,9 @@ func (f *filler) say(p phrase, thing *figure.Thing) Cell {
 			continue
 		}
 		fig, known := f.binder.figureOf(part.key, thing)
+		if known {
+			f.printed = append(f.printed, fig.Key)
+		}
 		switch {
 		case part.means:
 			cell.Text += fig.Means

@@ -5,6 +5,7 @@ import (
 	"io"
 	"strings"
 	"text/tabwriter"
+	"unicode/utf8"
 
 	"pierbook/calc/measure"
 )
@@ -27,8 +28,7 @@ func (r *Registry) Explain(w io.Writer, key string, style measure.Style) bool {
 // beam line B, of a stick or a step. A name may be given with or without the word
 // for its kind, A1 or pier.A1. It returns false when nothing has that name.
 func (r *Registry) ExplainThing(w io.Writer, name string, style measure.Style) bool {
-	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
-	found := false
+	var keys []string
 	for _, f := range r.figures {
 		rest, own := strings.CutPrefix(f.Key, name+".")
 		if !own {
@@ -38,16 +38,37 @@ func (r *Registry) ExplainThing(w io.Writer, name string, style measure.Style) b
 		if !own {
 			continue
 		}
-		found = true
+		keys = append(keys, f.Key)
+	}
+	r.List(w, keys, style)
+	return len(keys) > 0
+}
+
+// List writes figures with what they are, a line each and none twice.
+func (r *Registry) List(w io.Writer, keys []string, style measure.Style) {
+	table := tabwriter.NewWriter(w, 0, 0, 2, ' ', 0)
+	told := map[string]bool{}
+	for _, key := range keys {
+		f, known := r.Get(key)
+		if !known || told[key] {
+			continue
+		}
+		told[key] = true
 		text := "not known yet"
 		if f.Value != nil {
 			text = f.Text(style)
 		}
-		fmt.Fprintf(table, "%s\t%s\t%s\n", f.Key, text, f.Means)
+		means := f.Means
+		if utf8.RuneCountInString(text) > longestColumn {
+			text, means = "", means+": "+text
+		}
+		fmt.Fprintf(table, "%s\t%s\t%s\n", f.Key, text, means)
 	}
 	table.Flush()
-	return found
 }
+
+// longestColumn is the longest value that has a column; sentences stand last.
+const longestColumn = 40
 
 type explainer struct {
 	registry *Registry

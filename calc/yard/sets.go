@@ -41,6 +41,23 @@ func stickSet(cuts []Cut, style measure.Style) figure.Set {
 	return set
 }
 
+// StickKey returns the key of the row that a stick has among those to cut, by its
+// name (4x4 no. 1) or by that of a piece that it yields (J7), or "".
+func StickKey(cuts []Cut, name string) string {
+	row := 0
+	for _, cut := range cuts {
+		for _, like := range cut.Alike() {
+			row++
+			for _, s := range like {
+				if strings.EqualFold(cut.StickName(s), name) || slices.ContainsFunc(s.Cuts, func(piece cutting.Cut) bool { return piece.Name == name }) {
+					return "stick." + strconv.Itoa(row)
+				}
+			}
+		}
+	}
+	return ""
+}
+
 // marks lists the running marks of a stick.
 func marks(s cutting.CutStick, style measure.Style) string {
 	parts := make([]string, 0, len(s.Cuts)+1)

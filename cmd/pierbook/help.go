@@ -52,6 +52,9 @@ Says where a figure comes from: the line of the job file, the default and its
 source, or the sum with its numbers, down to the readings. The keys are in
 figures.json of every binder: floor.height, pier.A1.post, joist.count, …
 
+Of a thing, all its figures are listed: a pier (A1), a beam line (A), a sheet by
+its number or title (sheet 7), a stick or a piece (4x4 no. 1, J7).
+
   -also DIR  a further folder that jobs may read files from; a job reads from
              its own folder and below, and no link leads out of these
 `,
@@ -61,6 +64,8 @@ comes: sides and diagonals of the strings, holes as dug, the rod on the seats
 with the reading on the bench mark of that day, beams as measured, posts cut,
 sticks counted, the finished floor. Posts are then cut to what was read, a post
 that is cut is never issued again, and the cover says which sheets to replace.
+What has come leaves the order: under measured.delivered, sticks by their size
+(4x4: {8': 2}), all else by the name that order.csv has for it (block: 15).
 
 `,
 	"version": `pierbook version
