@@ -246,7 +246,7 @@ func (b *builder) value(y, key, before *yaml.Node, path string) *node {
 	case y.Value != "":
 		b.wrong(path, b.place(y), fmt.Sprintf("%q is no value", y.Value), "write a value, or leave the key out for the default")
 	default:
-		wrong, remedy := cutText(before, key)
+		wrong, remedy := cutText(scrapOf(before), scrapOf(key))
 		if wrong == "" {
 			wrong, remedy = "the key has no value", "write a value, or leave the key out for the default"
 		}
@@ -295,4 +295,43 @@ func join(path, key string) string {
 		return key
 	}
 	return path + "." + key
+}
+
+// scrapOf returns a plain text, and nothing for what is none or stands in quotes.
+func scrapOf(y *yaml.Node) scrap {
+	if y == nil || y.Kind != yaml.ScalarNode || y.Style&(yaml.SingleQuotedStyle|yaml.DoubleQuotedStyle) != 0 {
+		return scrap{}
+	}
+	return scrap{text: y.Value, line: y.Line, column: y.Column}
+}
+
+// mendCommas puts what a comma cut off back to the value before it, see [joined]:
+// a key without a value, or an item of a list of sights, each a table of one key.
+func mendCommas(y *yaml.Node) {
+	if y.Style&yaml.FlowStyle == 0 {
+		return
+	}
+	step := map[yaml.Kind]int{yaml.MappingNode: 2, yaml.SequenceNode: 1}[y.Kind]
+	var kept []*yaml.Node
+	for i := 0; step > 0 && i+step <= len(y.Content); i += step {
+		cut := y.Content[i]
+		var before *yaml.Node
+		switch n := len(kept); {
+		case n == 0:
+		case step == 2:
+			if value := y.Content[i+1]; value.Kind == yaml.ScalarNode && value.Tag == "!!null" && value.Value == "" {
+				before = kept[n-1]
+			}
+		case kept[n-1].Kind == yaml.MappingNode && len(kept[n-1].Content) == 2:
+			before = kept[n-1].Content[1]
+		}
+		if whole, belongs := joined(scrapOf(before), scrapOf(cut)); belongs {
+			before.Value, before.Tag = whole, "!!str"
+			continue
+		}
+		kept = append(kept, y.Content[i:i+step]...)
+	}
+	if step > 0 {
+		y.Content = kept
+	}
 }
