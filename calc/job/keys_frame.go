@@ -25,6 +25,12 @@ func (s *Section) take(v value) {
 	s.Pick, s.Size, s.Width, s.Depth = v.word == "pick", v.size.Size, v.size.Width, v.size.Depth
 }
 
+// shortestReason is why a post is no shorter: what pulls at the cap's screws pulls
+// towards the post's top.
+//
+//	(10 + 5) × 0.164 in = 2.46 in, and 1/2 in for where the cap has its holes
+const shortestReason = "derived: a cap's screws of 0.164 in, in bored holes, want 10 diameters of wood over them and 5 under them (AWC, NDS Commentary (2018), Table C12.1.6.6), 2 1/2 in, and 1/2 in is for where the cap has its holes; a shorter one splits"
+
 func frameKeys() []Key {
 	joists := func(j *Job) *Section { return &j.Frame.Joists.Section }
 	beams := func(j *Job) *Section { return &j.Frame.Beams.Section }
@@ -48,7 +54,7 @@ func frameKeys() []Key {
 		},
 		sectionKeys("frame.posts", "posts", posts, fixed(either("4x4", "95x95 mm", practice))),
 		[]Key{
-			{Path: "frame.posts.shortest", Kind: Length, AtMost: deepest, Default: either(`3"`, "75 mm", practice), Means: "shortest post", put: func(j *Job, v value) { j.Frame.Posts.Shortest = v.length }},
+			{Path: "frame.posts.shortest", Kind: Length, AtMost: deepest, Default: memory(either(`3"`, "75 mm", shortestReason)), Means: "shortest post", put: func(j *Job, v value) { j.Frame.Posts.Shortest = v.length }},
 			{Path: "frame.posts.longest", Kind: Length, AtMost: deepest, Default: memory(either(`24"`, "600 mm", "AWC DCA 6 (2015), post requirements: corner posts over 2 ft are braced")), Means: "longest post", put: func(j *Job, v value) { j.Frame.Posts.Longest = v.length }},
 			{Path: "frame.posts.cap", Kind: Distance, AtMost: thickest, Default: either(`1/16"`, "2 mm", practice), Means: "what the cap adds between post and beam", put: func(j *Job, v value) { j.Frame.Posts.Cap = v.length }},
 			{Path: "frame.piers.spacing", Kind: Length, AtLeast: leastStep * 3, AtMost: longestSide, Means: "greatest spacing of piers under a line, in place of per_line", put: func(j *Job, v value) { j.Frame.Piers.Spacing = v.length }},

@@ -30,3 +30,15 @@ func TestExchangedSidesAreAsked(t *testing.T) {
 	_, faults = readJob(t, text+"ground: {probes: {A5: 9\" firm, D1: 8\" firm}}\n")
 	assert.NotContains(t, faults, "exchanged")
 }
+
+// The shortest post has wood for the screws of its cap: AWC, NDS Commentary (2018),
+// Table C12.1.6.6, from memory: in bored holes 10 diameters towards the end that is
+// pulled at, 5 towards the other. A mark more or less would be another figure.
+func TestShortestPostTakesTheScrewsOfItsCap(t *testing.T) {
+	j, faults := readJob(t, "name: Shed\nplatform: {length: 16', width: 8', use: shed}\ntimber: {species: hem_fir, grade: No.2}\nsite: {soil: {class: silty_sand}}\n")
+	require.Empty(t, faults)
+	screws := measure.FromMetres((10 + 5) * 0.164 * 0.0254)
+	shortest := j.Frame.Posts.Shortest
+	assert.GreaterOrEqual(t, shortest, screws+measure.Inch/2)
+	assert.Less(t, shortest, screws+measure.Inch/2+measure.Sixteenth)
+}
