@@ -30,11 +30,8 @@ func (r *Registry) Explain(w io.Writer, key string, style measure.Style) bool {
 func (r *Registry) ExplainThing(w io.Writer, name string, style measure.Style) bool {
 	var keys []string
 	for _, f := range r.figures {
-		rest, own := strings.CutPrefix(f.Key, name+".")
-		if !own {
-			_, rest, _ = strings.Cut(f.Key, ".")
-			_, own = strings.CutPrefix(rest, name+".")
-		}
+		_, rest, _ := strings.Cut(f.Key, ".")
+		own := strings.HasPrefix(f.Key, name+".") || strings.HasPrefix(rest, name+".")
 		if !own {
 			continue
 		}
