@@ -158,7 +158,8 @@ const (
 )
 
 // pageRules gives each sheet a named page of its own, whose foot repeats job
-// and sheet on paper that the sheet runs over to. Browsers that print no margin
+// and sheet on paper that the sheet runs over to and counts its sides: each
+// sheet has a counter of its own, so that one can be exchanged alone. Browsers that print no margin
 // boxes lose nothing: the head of each sheet says it all.
 func (b Binder) pageRules() string {
 	var rules strings.Builder
@@ -171,7 +172,8 @@ func (b Binder) pageRules() string {
 			turned = turnedPage
 		}
 		foot := fmt.Sprintf("%s · %d %s", b.foot(), s.Number, s.Title)
-		fmt.Fprintf(&rules, "@page s%d{%s@bottom-left{content:%s}}.s%d{page:s%d}", s.Number, turned, cssString(shortened(foot, footLetters)), s.Number, s.Number)
+		fmt.Fprintf(&rules, `@page s%[1]d{%[2]scounter-increment:side%[1]d;@bottom-left{content:%[3]s}@bottom-right{content:"%[1]d, side " counter(side%[1]d)}}.s%[1]d{page:s%[1]d}`,
+			s.Number, turned, cssString(shortened(foot, footLetters)))
 	}
 	return rules.String()
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"fmt"
 	"io/fs"
 	"regexp"
 	"strings"
@@ -117,6 +118,19 @@ func TestChoiceOnPagePrintsItsSet(t *testing.T) {
 		assert.Equal(t, byItself[i].sheet, onPage[i].sheet)
 		assert.Equal(t, byItself[i].which, onPage[i].which)
 		assert.Len(t, onPage[i].pages, len(byItself[i].pages))
+	}
+}
+
+// Sides are counted within their sheet, so that one sheet can be exchanged.
+func TestSidesCountedWithinSheetOnPaper(t *testing.T) {
+	b := browser.Require(t)
+	for _, s := range sidesOf(t, b.Print(t, boundFiles(t, "")[binderFile], browser.Letter)) {
+		if s.which != "" {
+			continue
+		}
+		for i, page := range s.pages {
+			assert.Contains(t, page.Text(), fmt.Sprintf("%d, side %d", s.sheet, i+1))
+		}
 	}
 }
 
