@@ -98,19 +98,27 @@ func (p *Plan) floorFigures() []figure.Figure {
 	return []figure.Figure{
 		onRod,
 		overMark,
-		asOnRod("post_tops.on_rod", overMark),
+		p.topsOnRod(overMark),
 		over("floor.above_bench_mark", "floor over the bench mark", "floor.height", "bench_mark.height", floor, known, mark),
 		over("floor.above_highest_ground", "floor over the highest ground under it", "floor.height", "ground.high", floor, known, high),
 		door,
 	}
 }
 
-// asOnRod is a height over the bench mark in the units of the rod, to be taken from
-// a reading on the bench mark. More than one height stays as it is.
-func asOnRod(key string, height figure.Figure) figure.Figure {
-	f := figure.Figure{Key: key, Means: height.Means + ", as the rod reads", Value: height.Value, Origin: figure.Computed, Formula: height.Key, Working: height.Working, From: []string{height.Key}}
-	if l, one := height.Value.(measure.Length); one {
-		f.Value = measure.Reading(l)
+// topsOnRod is what makes of the day's reading on the bench mark the one on every
+// post top: one number, or that of each line where they differ.
+func (p *Plan) topsOnRod(tops figure.Figure) figure.Figure {
+	f := figure.Figure{Key: "post_tops.on_rod", Means: "what makes of the bench-mark reading that on every post top", Origin: figure.Computed,
+		Formula: "tops over the bench mark, taken away", Working: tops.Working, From: []string{tops.Key}}
+	switch height := tops.Value.(type) {
+	case measure.Length:
+		f.Value = measure.Offset(-height)
+	case measure.Word:
+		lines := make([]string, len(p.Heights.Lines))
+		for i, line := range p.Heights.Lines {
+			lines[i] = "line " + line.Name + " " + measure.Offset(-line.Printed).Print(p.Style)
+		}
+		f.Value = measure.Word(strings.Join(lines, ", "))
 	}
 	return f
 }
@@ -123,10 +131,10 @@ func (p *Plan) postTops(planned figure.Figure) figure.Figure {
 	if len(lines) == 0 {
 		return planned
 	}
-	least, most := lines[0].Number, lines[0].Number
+	least, most := lines[0].Printed, lines[0].Printed
 	var from []string
 	for _, line := range lines {
-		least, most = min(least, line.Number), max(most, line.Number)
+		least, most = min(least, line.Printed), max(most, line.Printed)
 		from = append(from, "line."+line.Name+".post_number")
 	}
 	f := planned

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"pierbook/calc/check"
 	"pierbook/calc/crew"
 	"pierbook/calc/earthwork"
 	"pierbook/calc/fault"
@@ -85,6 +86,7 @@ func Work(j *job.Job) (*Plan, fault.List) {
 		return nil, bad
 	}
 	sizing.Mend(p.Strength, asked)
+	p.Strength.Remarks = append(p.heightRemarks(), p.Strength.Remarks...)
 	p.Cuts = yard.Plan(j, p.Frame, p.Heights)
 	p.Sheets = yard.PlanSheets(j)
 	p.Order = order.Take(order.Gather(order.Parts{Job: j, Frame: p.Frame, Heights: p.Heights, Earthwork: p.Earthwork, SetOut: p.SetOut, Strength: p.Strength, Tall: tall, Cuts: p.Cuts, Sheets: p.Sheets}))
@@ -98,6 +100,19 @@ func Work(j *job.Job) (*Plan, fault.List) {
 	p.Mends = p.mends()
 	p.register()
 	return p, fault.List{}
+}
+
+// heightRemarks are what the posts and the day's readings add to what the checks do
+// not settle.
+func (p *Plan) heightRemarks() []check.Remark {
+	var list []check.Remark
+	for _, words := range p.Heights.Unfitting(p.Style) {
+		list = append(list, check.Remark{Standing: check.Fails, Words: words})
+	}
+	if words := p.Heights.DayMisread(p.Job); words != "" {
+		list = append(list, check.Remark{Standing: check.NotCounted, Words: words})
+	}
+	return list
 }
 
 // level works from the readings to the holes. What is faulty leaves nothing for

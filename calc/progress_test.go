@@ -25,7 +25,7 @@ platform:
   width: 6'
   use: shed
   surface: {kind: boards, thickness: 1", width: 5 1/2", gap: 1/4"}
-  floor: {height: FLOOR}
+  floor: {height: FLOOR, room: 0}
 site: {soil: {class: silty_sand, bearing: 2000 psf}}
 timber: {species: hem_fir, grade: No.2}
 frame:
@@ -317,11 +317,11 @@ func TestVerdictsOnCutPosts(t *testing.T) {
 	p := workFour(t, `15 1/2"`, fourPiersRead+measuredFour)
 	assert.Equal(t, []string{
 		"A1: take the one cut for B2, cut down to 3\u00a09/16″",
-		"B1: stays as cut",
+		"B1: cut, stays",
 		"B2: cut a new one, 6\u00a03/4″, out of 4x4 in hand, 1; the short one serves at A1",
 	}, p.PostVerdicts())
 	p = workFour(t, `15 1/2"`, fourPiersRead+strings.Replace(measuredFour, `B1: 4 1/2"`, `B1: 4 5/8"`, 1))
-	assert.Contains(t, p.PostVerdicts(), "B1: plane off 1/8″, to 4\u00a01/2″")
+	assert.Contains(t, p.PostVerdicts(), "B1: cut, plane off 1/8″, to 4\u00a01/2″")
 	p = workFour(t, `15 1/2"`, strings.Replace(fourPiersRead, `, A2: 4' 2"`, "", 1))
 	assert.Equal(t, "the ground was not read at A2; it is taken from what lies around", p.Estimated())
 }

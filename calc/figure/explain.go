@@ -92,6 +92,10 @@ func (e *explainer) figure(f Figure, depth int) {
 	if f.Means != "" {
 		e.line(depth+1, "%s", f.Means)
 	}
+	if f.Brief != "" {
+		e.line(depth+1, "%s", f.Brief)
+		return
+	}
 	e.origin(f, depth+1)
 	for _, key := range f.From {
 		if from, ok := e.registry.Get(key); ok {

@@ -34,6 +34,7 @@ type Figure struct {
 	Formula  string      // for computed figures: the rule in symbols, "post = F − t − b"
 	Working  string      // the same with this job's numbers in it
 	From     []string    // keys of the figures it was worked out from
+	Brief    string      // told in one line in place of all that, where it comes from too many figures to follow
 }
 
 // Text returns the value as the binder prints it, or "" when there is none yet.

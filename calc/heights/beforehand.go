@@ -55,7 +55,7 @@ func (h *Heights) Beforehand(step measure.Length, rows int) []Beforehand {
 func (h *Heights) metAt(p place, depth measure.Length) MetAt {
 	bounds := h.terms.bounds(p)
 	row := MetAt{Depth: depth, UnderRule: depth < bounds.DigRule}
-	low := max(bounds.CoverLeast, bounds.Ground+bounds.SeatHeight-(h.Floor.Height-p.buildUp-h.terms.Shortest))
+	low := max(bounds.CoverLeast, bounds.Ground+bounds.SeatHeight-(h.terms.tops(h.Floor.Height, p.buildUp)-h.terms.Shortest))
 	if bed := depth - low; bed > 0 {
 		row.Bed, row.Thin = &bed, bed < bounds.StoneLeast
 	}

@@ -9,13 +9,15 @@ import (
 
 // terms are the lengths that bind the heights of a job.
 type terms struct {
-	BuildUp                      measure.Length // top of post to top of surface
+	BuildUp                      measure.Length // top of post to top of surface, as it prints: the three heights of the cover add up
 	Shortest, Longest            measure.Length // of a post
 	Clear                        measure.Length // ground to the top of a post, least
 	StoneLeast, StoneMost, Embed measure.Length
 	AboveGround, SeatHeight      measure.Length // seat over the ground, least; over the block's underside
 	DigLeast, DigDeepest, Frost  measure.Length // Frost is 0 when it is only reported
 	RoundUp                      measure.Length
+	Room                         measure.Length  // that a seat is given to come out higher or lower
+	BenchMark                    measure.Length  // its height
 	Mark                         measure.Length  // finest printed mark
 	Serves, Shim, Plane          measure.Length  // how far a cut post may be off as it is, with a shim, and with a plane
 	Given                        *measure.Length // floor height wished for, nil for the lowest
@@ -23,12 +25,12 @@ type terms struct {
 
 func termsOf(j *job.Job, f *frame.Frame) terms {
 	t := terms{
-		BuildUp:  f.BuildUp.Total(),
+		BuildUp:  f.BuildUp.Total().RoundTo(j.Mark()),
 		Shortest: j.Frame.Posts.Shortest, Longest: j.Frame.Posts.Longest, Clear: j.Frame.Clear,
 		StoneLeast: j.Stone.Least, StoneMost: j.Stone.Most, Embed: j.Stone.Embed,
 		AboveGround: j.Stone.AboveGround, SeatHeight: j.Block.SeatHeight,
 		DigLeast: j.Dig.Least, DigDeepest: j.Dig.Deepest,
-		RoundUp: j.Platform.Floor.RoundUp, Mark: j.Mark(),
+		RoundUp: j.Platform.Floor.RoundUp, Room: j.Platform.Floor.Room, BenchMark: j.Ground.BenchMark.Height, Mark: j.Mark(),
 		Serves: trade.PostServes.In(j.Units), Shim: trade.ShimMost.In(j.Units), Plane: trade.PlaneMost.In(j.Units),
 	}
 	if j.Site.Frost == "dig" {

@@ -49,7 +49,7 @@ func (h *Heights) SafeFloor() measure.Length {
 	for _, chance := range h.ShortChances() {
 		floor = max(floor, chance.Safe)
 	}
-	return floor.RoundUpTo(h.terms.RoundUp)
+	return h.terms.step(floor)
 }
 
 // demandOf returns the lowest floor that one pier allows.

@@ -28,16 +28,25 @@ func (h *Heights) DoubtfulSeats(j *job.Job) []DoubtfulSeat {
 	for _, seat := range h.Seats.Read {
 		pier, _ := h.Pier(seat.Name)
 		_, cut := j.Measured.PostsCut[seat.Name]
-		if pier.Planned == nil || cut || seat.Over().Abs() <= accepted {
+		if pier.Expected == nil || cut || seat.Over().Abs() <= accepted || pier.asBefore(seat.Height, accepted) {
 			continue
 		}
 		d := DoubtfulSeat{Pier: seat.Name, Over: seat.Over()}
-		if kind, should, found := levelling.Misread(seat.Reading, seat.Reading+seat.Over(), aimed, j.Ground.Instrument.Reads); found {
+		// A seat is set within what is accepted, so that a slip is as near as that only
+		// where it is many times as great.
+		within := min(accepted, max(aimed, seat.Over().Abs()/8))
+		if kind, should, found := levelling.Misread(seat.Reading, seat.Reading+seat.Over(), within, j.Ground.Instrument.Reads); found {
 			d.Kind, d.Should = kind, should
 		}
 		list = append(list, d)
 	}
 	return list
+}
+
+// asBefore holds for a seat that was set as planned before its hole was measured:
+// what was dug too deep is filled with stone, and whoever did so read no slip.
+func (p PierHeights) asBefore(seat, accepted measure.Length) bool {
+	return p.Planned != nil && (seat-p.Planned.Seat).Abs() <= accepted
 }
 
 // Sentence tells what to do about the seat.

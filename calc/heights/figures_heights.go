@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
+	"strings"
 
 	"pierbook/calc/figure"
 	"pierbook/calc/measure"
@@ -23,14 +24,20 @@ func (l *ledger) floor(h *Heights) {
 		l.Add(l.job.Figure("floor.height", "top of the floor", "platform.floor.height", f.Height))
 	default:
 		l.Add(figure.Figure{Key: "floor.height", Means: "top of the floor", Value: f.Height,
-			Formula: "floor = build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance), rounded up",
-			Working: l.floorWorking(h), From: append([]string{"floor.lowest"}, demand...)})
+			Formula: "floor = build-up + the greatest over the piers of (lowest seat + shortest post + room of the seats) and of (ground + clearance), but no nearer to the highest than to the lowest, rounded up to a whole mark",
+			Working: l.floorWorking(h), From: append([]string{"floor.lowest", "floor.room"}, demand...)})
 	}
 	l.Add(figure.Figure{Key: "floor.lowest", Means: "lowest floor the ground allows", Value: f.Lowest, Rounding: measure.Up,
 		Formula: "build-up + the greatest over the piers of (lowest seat + shortest post) and of (ground + clearance)",
 		Working: fmt.Sprintf("%s, by %s at %s", l.Up(f.Lowest), f.Governs.Limit, f.Governs.Name), From: demand})
 	l.Add(figure.Figure{Key: "floor.highest", Means: "highest floor the ground allows", Value: f.Highest, Rounding: measure.Down,
 		Formula: "build-up + the least over the piers of (highest seat + longest post)", Working: l.Down(f.Highest), From: []string{"build_up", "post.longest"}})
+	l.Add(l.job.Figure("floor.room", "room of the seats at the shortest and the longest post", "platform.floor.room", h.terms.Room))
+	if first := h.setFirst(l.job); len(first) > 0 {
+		l.Word("piers.set_first", "piers whose blocks are set before the others", strings.Join(first, ", "), []string{"floor.governed_by", "floor.runner_up"})
+	} else {
+		l.Blank("piers.set_first", "piers whose blocks are set before the others")
+	}
 	l.Word("floor.governed_by", "the pier that keeps the floor from being lower", f.Governs.Name, []string{"floor.lowest"})
 	l.Word("floor.limit", "the limit that keeps the floor from being lower", string(f.Governs.Limit), []string{"floor.lowest"})
 	l.Word("floor.runner_up", "the pier that comes next", f.RunnerUp.Name, []string{"floor.lowest"})
@@ -49,6 +56,8 @@ func (l *ledger) noFloor(h *Heights) {
 	} else {
 		l.Blank("floor.height", "top of the floor")
 	}
+	l.Add(l.job.Figure("floor.room", "room of the seats at the shortest and the longest post", "platform.floor.room", h.terms.Room))
+	l.Blank("piers.set_first", "piers whose blocks are set before the others")
 	l.Blank("floor.lowest", "lowest floor the ground allows", "floor.highest", "highest floor the ground allows",
 		"floor.governed_by", "the pier that keeps the floor from being lower",
 		"floor.limit", "the limit that keeps the floor from being lower", "floor.runner_up", "the pier that comes next",
@@ -64,17 +73,24 @@ func (l *ledger) noFloor(h *Heights) {
 		Working: l.Sum(tops, figure.Plus(*h.terms.Given), figure.Minus(h.terms.BuildUp)), From: []string{"floor.height", "build_up"}})
 }
 
-// floorWorking prints how the governing place makes the floor.
+// floorWorking prints how the place that asks for most makes the floor.
 func (l *ledger) floorWorking(h *Heights) string {
 	f, t := h.Floor, h.terms
-	var working string
-	if f.Governs.Limit == BeamClearance {
-		working = l.Sum(f.Lowest, figure.Plus(t.BuildUp), figure.Plus(f.Lowest-t.BuildUp-t.Clear), figure.Plus(t.Clear))
+	parts := []figure.Term{figure.Plus(t.BuildUp)}
+	if f.Roomy.Limit == BeamClearance {
+		parts = append(parts, figure.Plus(f.Roomy.Floor-t.BuildUp-t.Clear), figure.Plus(t.Clear))
 	} else {
-		working = l.Sum(f.Lowest, figure.Plus(t.BuildUp), figure.Plus(f.Lowest-t.BuildUp-t.Shortest), figure.Plus(t.Shortest))
+		shortest, _ := t.aimed()
+		parts = append(parts, figure.Plus(f.Roomy.Floor-t.BuildUp-shortest), figure.Plus(t.Shortest))
+		if shortest > t.Shortest {
+			parts = append(parts, figure.Plus(shortest-t.Shortest))
+		}
 	}
-	working = "at " + f.Governs.Name + ": " + working
-	if f.Height != f.Lowest {
+	working := "at " + f.Roomy.Name + ": " + l.Sum(f.Roomy.Floor, parts...)
+	switch {
+	case f.Height < f.Roomy.Floor:
+		working += fmt.Sprintf("; between %s and %s there is less room: %s", l.Up(f.Lowest), l.Down(f.Highest), l.Print(f.Height))
+	case f.Height != f.Roomy.Floor:
 		working += ", rounded up to " + l.Print(f.Height)
 	}
 	return working

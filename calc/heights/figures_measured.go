@@ -26,9 +26,9 @@ func (l *ledger) line(h *Heights, name string) {
 		}
 		l.Add(figure.Figure{Key: top, Means: "tops of the posts on line " + name, Value: p.Top, Formula: "floor − build-up of the line, with measured depths",
 			Working: l.Sum(p.Top, figure.Plus(p.Top+p.BuildUp), figure.Minus(p.BuildUp)), From: []string{"floor.height", "build_up"}})
-		l.Add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Number,
+		l.Add(figure.Figure{Key: printed, Means: "number the posts of line " + name + " start from", Value: p.Printed,
 			Formula: "post = this number + reading in the seat − the day's bench-mark reading",
-			Working: l.Sum(p.Number, figure.Plus(p.Top), figure.Minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
+			Working: l.Sum(p.Printed, figure.Plus(p.Top), figure.Minus(l.job.Ground.BenchMark.Height)), From: []string{top, "bench_mark.height"}})
 		return
 	}
 	l.Blank(top, "tops of the posts on line "+name, printed, "number the posts of line "+name+" start from")
@@ -62,19 +62,21 @@ func (l *ledger) cutPost(h *Heights, i int) {
 	l.Word(key("post_state"), "what to do about the post at "+p.Name, string(h.Posts[i].State), []string{key("post")})
 }
 
+// planned adds the plan that the crew works to, with the holes as dug; of the plan
+// before them only the depth that was wanted.
 func (l *ledger) planned(p PierHeights) {
-	keys := []string{"dig_planned", "depth of the hole at " + p.Name + " as planned", "stone_planned", "stone at " + p.Name + " as planned",
-		"seat_planned", "height of the seat at " + p.Name + " as planned", "post_planned", "post at " + p.Name + " as planned"}
-	for i := 0; i < len(keys); i += 2 {
-		keys[i] = "pier." + p.Name + "." + keys[i]
+	add := func(key, means string, hole *Hole, of func(*Hole) measure.Length, formula string, from ...string) {
+		key = "pier." + p.Name + "." + key
+		if hole == nil {
+			l.Blank(key, means)
+			return
+		}
+		l.Add(figure.Figure{Key: key, Means: means, Value: of(hole), Formula: formula, Working: l.Print(of(hole)), From: from})
 	}
-	if p.Planned == nil {
-		l.Blank(keys...)
-		return
-	}
-	h := p.Planned
-	for i, value := range []measure.Length{h.Dig, h.Stone, h.Seat, h.Post} {
-		l.Add(figure.Figure{Key: keys[2*i], Means: keys[2*i+1], Value: value, Formula: "as worked out before anything was measured at the piers",
-			Working: l.Print(value), From: []string{terrain.LevelKey(p.Name)}})
-	}
+	const before, asDug = "as worked out before anything was measured at the piers", "as worked out with the holes as dug and the beams as delivered"
+	level, dig := terrain.LevelKey(p.Name), "pier."+p.Name+".dig"
+	add("dig_planned", "depth of the hole at "+p.Name+" as planned", p.Planned, func(h *Hole) measure.Length { return h.Dig }, before, level)
+	add("stone_planned", "stone at "+p.Name+" as planned", p.Expected, func(h *Hole) measure.Length { return h.Stone }, asDug, level, dig)
+	add("seat_planned", "height of the seat at "+p.Name+" as planned", p.Expected, func(h *Hole) measure.Length { return h.Seat }, asDug, level, dig)
+	add("post_planned", "post at "+p.Name+" as planned", p.Expected, func(h *Hole) measure.Length { return h.Post }, asDug, level, dig)
 }

@@ -78,15 +78,15 @@ func (l *ledger) seatAndPost(h *Heights, i int) {
 	p := h.Piers[i]
 	key := func(what string) string { return "pier." + p.Name + "." + what }
 	hole, line := *p.Hole, h.frame.Lines[h.frame.Piers[i].Line].Name
-	seat := figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: hole.Seat, Formula: "seat = ground − dig + stone + seat height",
+	seat := figure.Figure{Key: key("seat"), Means: "height of the seat at " + p.Name, Value: hole.Seat, Formula: "seat = ground − dig + stone + seat height, on a whole mark",
 		Working: l.Sum(hole.Seat, figure.Plus(hole.Ground), figure.Minus(hole.Dig), figure.Plus(hole.Stone), figure.Plus(hole.SeatHeight)),
 		From:    []string{terrain.LevelKey(p.Name), key("dig"), key("stone"), "block.seat_height"}}
 	if h.places[i].seat != nil {
 		seat.Formula, seat.Working, seat.From = "seat as read", l.Print(hole.Seat), []string{key("seat_read")}
 	}
 	l.Add(seat)
-	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: hole.Post, Formula: "post = floor − build-up − seat",
-		Working: l.Sum(hole.Post, figure.Plus(h.Floor.Height), figure.Minus(h.places[i].buildUp), figure.Minus(hole.Seat)),
+	l.Add(figure.Figure{Key: key("post"), Means: "length of the post at " + p.Name, Value: hole.Post, Formula: "post = top of its line − seat",
+		Working: l.Sum(hole.Post, figure.Plus(hole.Seat+hole.Post), figure.Minus(hole.Seat)),
 		From:    []string{"floor.height", "line." + line + ".post_tops", key("seat")}})
 }
 

@@ -10,9 +10,10 @@ import (
 // ChosenFloor is the height chosen for the top of the surface.
 type ChosenFloor struct {
 	Height   measure.Length // F
-	PostTops measure.Length // F − t
-	Given    bool           // the job gives the height; else it is the lowest, rounded up
+	PostTops measure.Length // F − t, on a whole mark
+	Given    bool           // the job gives the height; else it is the lowest that leaves room, rounded up
 	Lowest   measure.Length // lowest floor the ground allows, exact
+	Roomy    Demand         // the place that asks for the highest floor once the seats have their room
 	Highest  measure.Length // highest floor the ground allows, exact
 	Governs  Demand         // the place that keeps the floor from being lower
 	RunnerUp Demand         // the next place that would
@@ -30,8 +31,10 @@ type Demand struct {
 //	lowest  = t + max over piers of max(lowest seat + shortest, g + clear), and of g + clear at spots inside the frame
 //	highest = t + min over piers of (highest seat + longest)
 //
-// The lowest is rounded up to the job's step. When no height will do, it returns
-// what clashes instead.
+// A floor that is not given is lifted over the lowest until every seat may come out
+// higher by the room asked for, or half way to the highest where that is nearer, and
+// rounded up to the job's step and to a whole mark. When no height will do, it
+// returns what clashes instead.
 func (t terms) floor(places []place, inside []terrain.SpotHeight) (*ChosenFloor, *Clash) {
 	if clash := t.contradiction(places, inside); clash != nil {
 		return nil, clash
@@ -43,15 +46,26 @@ func (t terms) floor(places []place, inside []terrain.SpotHeight) (*ChosenFloor,
 	}
 	ceiling := t.ceiling(places)
 	f.Highest = ceiling.Floor
-	f.Height = f.Lowest.RoundUpTo(t.RoundUp)
+	roomy := t
+	roomy.Shortest, _ = t.aimed()
+	f.Roomy = roomy.demands(places, inside)[0]
+	f.Height = t.step(min(f.Roomy.Floor, max(f.Lowest, (f.Lowest+f.Highest)/2)))
+	if f.Height > f.Highest {
+		f.Height = t.step(f.Lowest)
+	}
 	if t.Given != nil {
 		f.Height, f.Given = *t.Given, true
 	}
 	if !t.serves(f.Height, places, inside) {
 		return nil, t.clash(f, ceiling, places, inside)
 	}
-	f.PostTops = f.Height - t.BuildUp
+	f.PostTops = t.tops(f.Height, t.BuildUp)
 	return f, nil
+}
+
+// step rounds a floor up to the job's step, and to a mark that can be read back.
+func (t terms) step(floor measure.Length) measure.Length {
+	return floor.RoundUpTo(t.RoundUp).RoundUpTo(t.Mark)
 }
 
 // serves holds when a floor is within reach of every place not settled yet. A
@@ -122,7 +136,7 @@ func (t terms) meets(places []place, inside []terrain.SpotHeight) bool {
 			return false
 		}
 	}
-	height := t.demands(places, inside)[0].Floor.RoundUpTo(t.RoundUp)
+	height := t.step(t.demands(places, inside)[0].Floor)
 	if t.Given != nil {
 		height = *t.Given
 	}

@@ -35,8 +35,12 @@ type PierHeights struct {
 	X, Y  measure.Length
 	Level *terrain.Level
 	Hole  *Hole // as it is to be built, with all that was measured
+	// Expected is the plan that the crew works to: with the holes as they were dug
+	// and the beams as delivered, whatever the seat was then read at. nil without
+	// a floor.
+	Expected *Hole
 	// Planned is the hole as it was before anything was measured on it; nil
-	// when no floor was possible then.
+	// when no floor was possible then. Only the depth that was wanted is told of it.
 	Planned *Hole
 }
 
@@ -105,12 +109,16 @@ func (h *Heights) heights(j *job.Job, f *frame.Frame) fault.List {
 	}
 	h.Floor = floor
 	for i, p := range places {
-		hole := h.terms.bounds(p).hole(floor.Height-p.buildUp, h.terms.Shortest, h.terms.Longest)
-		h.Piers[i].Hole = &hole
+		expected := h.terms.holeAsDelivered(p, floor.Height)
+		hole := expected
+		h.Piers[i].Expected, h.Piers[i].Hole = &expected, &hole
 	}
 	h.Lines = h.lines(j, f, floor.Height)
+	if faults = h.nothingLeft(j); !faults.Empty() {
+		return faults
+	}
 	h.Posts = h.posts(j)
-	h.setSeats(j, f)
+	h.setSeats()
 	h.Drops = h.ground.Drops(f, floor.Height, j.Units)
 	h.Humps = h.ground.Humps(f, floor.Height, h.terms.Clear)
 	h.AsBuilt, faults = readFinished(j, f, floor.Height)
@@ -125,7 +133,7 @@ func (h *Heights) plan(j *job.Job) {
 		return
 	}
 	for i, p := range places {
-		hole := h.terms.bounds(p).hole(floor.PostTops, h.terms.Shortest, h.terms.Longest)
+		hole := h.terms.hole(p, floor.Height)
 		h.Piers[i].Planned = &hole
 	}
 }

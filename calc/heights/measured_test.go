@@ -65,8 +65,8 @@ func TestThinBeamOfOneLineLengthensItsPosts(t *testing.T) {
 	}
 	for _, f := range g.Figures(j) {
 		switch f.Key {
-		case "pier.B1.post":
-			assert.Contains(t, f.Working, "14\u00a03/4″ − 11\u00a03/4″ − ", "by the build-up of its own line")
+		case "line.B.post_tops":
+			assert.Contains(t, f.Working, "14\u00a03/4″ − 11\u00a03/4″", "by the build-up of its own line")
 		case "pier.B1.seat":
 			assert.Equal(t, []string{"pier.B1.seat_read"}, f.From)
 		}

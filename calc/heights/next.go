@@ -60,7 +60,7 @@ func (h *Heights) ReadNext() []NextReading {
 // hole works out by how much a reading may change the hole, see [Bounds.hole].
 func (n *NextReading) hole(h *Heights, i int) {
 	b := h.terms.bounds(h.places[i])
-	postTops := h.Floor.Height - h.places[i].buildUp
+	postTops := h.terms.tops(h.Floor.Height, h.places[i].buildUp)
 	n.dig = b.Ground + b.SeatHeight - (postTops - h.terms.Shortest) + b.StoneLeast
 	n.leastDig = max(b.DigLeast, b.CoverLeast+b.StoneLeast)
 	n.Digs = expectedMove(n.dig, n.leastDig, n.Error)

@@ -12,7 +12,7 @@ type PostState string
 const (
 	Estimate PostState = "estimate" // the seat is not read: do not cut yet
 	CutNow   PostState = "cut"      // the seat is read
-	Serves   PostState = "serves"   // cut, and as near to what is wanted as the trade asks
+	Serves   PostState = "serves"   // cut, and near enough to what is wanted to be left alone
 	Shim     PostState = "shim"     // cut, and short by no more than a shim makes up
 	Trim     PostState = "trim"     // cut, and long: cut it again to length
 	Exchange PostState = "exchange" // the post cut for another pier serves here
@@ -80,8 +80,9 @@ func (h *Heights) posts(j *job.Job) []Post {
 				post.Off = cut - post.Length().RoundTo(h.terms.Mark)
 				post.Plane = post.Off <= h.terms.Plane
 			}
-		} else if post.State == CutNow && !h.terms.fits(post.Length()) {
-			post.State = Unfit
+		}
+		if post.ToCut != nil && post.State != Serves && !h.terms.fits(*post.ToCut) {
+			post.State, post.Shim, post.Off, post.Plane = Unfit, 0, 0, false
 		}
 		list[i] = post
 	}

@@ -40,11 +40,13 @@ func (h *Heights) Price() []PricePoint {
 	return straightened(points)
 }
 
-// price sums up one floor height.
+// price sums up one floor height, without the whole marks of the rod, so that the
+// totals run straight between the breaks.
 func (t terms) price(floor measure.Length, places []place) PricePoint {
+	t.Mark = 0
 	point := PricePoint{Floor: floor}
 	for _, p := range places {
-		hole := t.bounds(p).hole(floor-p.buildUp, t.Shortest, t.Longest)
+		hole := t.hole(p, floor)
 		point.Dig += hole.Dig
 		point.Stone += hole.Stone
 		point.Posts += hole.Post
@@ -60,12 +62,14 @@ func (t terms) breaks(p place) []measure.Length {
 	at := func(cover, post measure.Length) measure.Length {
 		return p.buildUp + b.Ground + b.SeatHeight - cover + post
 	}
+	shortest, longest := t.aimed()
 	return []measure.Length{
-		at(b.CoverLeast, t.Shortest),
-		at(b.DigLeast-b.StoneLeast, t.Shortest),
-		at(b.CoverMost, t.Longest),
-		at(b.DigLeast-b.StoneLeast, t.Longest),
-		at(b.CoverLeast, t.Longest),
+		at(min(b.CoverMost, b.DigMost-b.StoneLeast), shortest),
+		at(b.CoverLeast, shortest),
+		at(b.DigLeast-b.StoneLeast, shortest),
+		at(b.CoverMost, longest),
+		at(b.DigLeast-b.StoneLeast, longest),
+		at(max(b.CoverLeast, b.DigLeast-b.StoneMost), longest),
 	}
 }
 

@@ -22,14 +22,14 @@ type Seats struct {
 
 // SeatRead is one seat.
 type SeatRead struct {
-	Name    string
-	Reading measure.Length
-	Height  measure.Length // instrument − reading
-	Planned measure.Length // as the last plan had it
+	Name     string
+	Reading  measure.Length
+	Height   measure.Length // instrument − reading
+	Expected measure.Length // as the plan with the holes as dug has it
 }
 
-// Over returns how far the seat came out above its plan.
-func (s SeatRead) Over() measure.Length { return s.Height - s.Planned }
+// Over returns how far the seat came out above what was expected.
+func (s SeatRead) Over() measure.Length { return s.Height - s.Expected }
 
 // readSeats works out the heights of the seats.
 //

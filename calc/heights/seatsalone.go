@@ -26,6 +26,9 @@ func (h *Heights) withoutSurvey(j *job.Job, f *frame.Frame) fault.List {
 		return faults
 	}
 	h.Lines = h.lines(j, f, *h.terms.Given)
+	if faults = h.nothingLeft(j); !faults.Empty() {
+		return faults
+	}
 	h.Posts = h.posts(j)
 	built, bad := readFinished(j, f, *h.terms.Given)
 	h.AsBuilt = built

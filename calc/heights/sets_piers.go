@@ -26,13 +26,14 @@ var pierFields = []figure.Field{
 	{Key: "cover", Means: "top of the bed below the ground at %", Formula: "dig − stone", From: []string{".dig", ".stone"}},
 	{Key: "post_number", Means: "printed number of the post at %", Formula: "the number of its line, as readings are added to it"},
 	{Key: "bench_reading", Means: "reading on the bench mark on the day the seat of % was read", Formula: "as read"},
-	{Key: "post_read", Means: "post % by its seat as read", Formula: "printed number + reading in the seat − bench mark", From: []string{".post_number", ".seat_reading", ".bench_reading"}},
+	{Key: "post_read", Means: "post % by its seat as read", Formula: "reading in the seat − bench mark, and the printed number added or taken away", From: []string{".post_number", ".seat_reading", ".bench_reading"}},
 	{Key: "post_words", Means: "what to do about the post at %, in words", Formula: "by its state", From: []string{".post_state", ".post"}},
 	{Key: "post_to_cut", Means: "post to cut at %: seat not read", Formula: "as wanted, once the seat is read", From: []string{".post"}},
 	{Key: "post_again", Means: "post % worked again", Formula: "what to do about a post that is cut", From: []string{".post_words"}},
 	{Key: "seat_expected", Means: "expected reading in the seat of %, over the bench mark's", Formula: "bench mark − seat as planned", From: []string{"bench_mark.height", ".seat_planned"}},
 	{Key: "seat_stop_under", Means: "least reading in the seat of %, over the bench mark's", Formula: "shortest post − printed number", From: []string{"post.shortest", ".post_number"}},
 	{Key: "seat_stop_over", Means: "greatest reading in the seat of %, over the bench mark's", Formula: "longest post − printed number", From: []string{"post.longest", ".post_number"}},
+	{Key: "seat_window", Means: "how far the seat of % may come out off what is expected", Formula: "as seats are set, or the room there is up to the limits of the post", From: []string{"trade.seat_accept", ".post_planned"}},
 	{Key: "floor_reading", Means: "as built over %, from the bench mark", Formula: "bench mark − finished floor", From: []string{"bench_mark.height", ".finished"}},
 	{Key: "deep_enough", Means: "depth from which the hole at % serves", Formula: "as the least depth, before the seat is set", From: []string{".dig_least"}},
 	{Key: "short_1", Means: "what to do where the digging at % ends one step short", Formula: shortRule, From: []string{"floor.height", ".dig_least"}},
@@ -126,7 +127,7 @@ func (r *pierRow) hole() {
 func (r *pierRow) post() {
 	var number, bench, sum, words, wanted, again measure.Quantity
 	if r.pier.Hole != nil {
-		number = r.number()
+		number = measure.Offset(r.all.Lines[r.all.frame.Piers[r.i].Line].Printed)
 	}
 	if r.all.Posts != nil {
 		post := r.all.Posts[r.i]
@@ -144,33 +145,32 @@ func (r *pierRow) post() {
 	r.add(number, bench, sum, words, wanted, again)
 }
 
-// number is the line's number as the rod adds to it: as it stands on paper where
-// the rod reads in the units of the job.
-func (r *pierRow) number() measure.Quantity {
-	line := r.all.Lines[r.all.frame.Piers[r.i].Line]
-	if inUnits := measure.Addend(line.Number); inUnits.Print(r.style) == line.Number.Print(r.style) {
-		return inUnits
-	}
-	return measure.Addend(line.Printed)
-}
-
 // readings adds what the rod is expected to read, over the reading of the day on
 // the bench mark, since the instrument stands elsewhere every day.
 func (r *pierRow) readings() {
 	mark := r.job.Ground.BenchMark.Height
-	var expected, under, over, built measure.Quantity
-	hole := r.pier.Planned
-	if hole == nil {
-		hole = r.pier.Hole
-	}
-	if hole != nil && r.all.Floor != nil { // holes as dug may leave no floor
-		top := r.all.Lines[r.all.frame.Piers[r.i].Line].Number // as the row on paper counts
+	var expected, under, over, window, built measure.Quantity
+	if hole := r.pier.Expected; hole != nil {
+		top := r.all.Lines[r.all.frame.Piers[r.i].Line].Printed
+		window = r.window()
 		expected, under, over = measure.Offset(mark-hole.Seat), measure.Offset(r.job.Frame.Posts.Shortest-top), measure.Offset(r.job.Frame.Posts.Longest-top)
 	}
 	if point, ok := r.all.AsBuilt.point(r.pier.Name); ok {
 		built = measure.Offset(mark - point.Height)
 	}
-	r.add(expected, under, over, built)
+	r.add(expected, under, over, window, built)
+}
+
+// window is how far the seat may come out higher and lower: as much as seats are
+// set to, or what the limits of the post leave.
+func (r *pierRow) window() measure.Quantity {
+	accepted := trade.SeatAccept.In(r.job.Units)
+	up, down, _ := r.all.seatRoom(r.job, r.i)
+	up, down = max(0, min(up, accepted)), max(0, min(down, accepted))
+	if up == down {
+		return measure.Word("± " + up.Print(r.style))
+	}
+	return measure.Word(up.Print(r.style) + " higher, " + down.Print(r.style) + " lower")
 }
 
 // windows adds what to do where the digging ends before the hole is deep enough;
@@ -258,16 +258,16 @@ func (p Post) Words(all []Post, style measure.Style) string {
 	case Estimate:
 		return "read the seat first"
 	case CutNow:
-		return "cut"
+		return "to be cut now"
 	case Serves:
-		return "stays as cut"
+		return "cut, stays"
 	case Shim:
-		return "stays, shim by " + p.Shim.Print(style)
+		return "cut, shim " + p.Shim.Print(style)
 	case Trim:
 		if p.Plane {
-			return "plane off " + p.Off.Print(style) + ", to " + p.Length().Print(style)
+			return "cut, plane off " + p.Off.Print(style) + ", to " + p.Length().Print(style)
 		}
-		return "cut it down to " + p.Length().Print(style)
+		return "cut, trim " + p.Off.Print(style) + ", to " + p.Length().Print(style)
 	case Exchange:
 		return p.exchange(all, style)
 	case CutAnew:

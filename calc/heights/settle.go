@@ -28,7 +28,7 @@ func (h *Heights) dug(j *job.Job) []place {
 	return list
 }
 
-// lineBuildUp returns the build-up on one beam line, with its beam's measured
+// lineBuildUp returns the build-up on one beam line, to the mark it prints to, with its beam's measured
 // depth and the joists' where they are known.
 func lineBuildUp(j *job.Job, f *frame.Frame, line int) measure.Length {
 	b := f.BuildUp
@@ -38,7 +38,7 @@ func lineBuildUp(j *job.Job, f *frame.Frame, line int) measure.Length {
 	if j.Measured.Timber.Joists != nil && b.Joist != 0 {
 		b.Joist = *j.Measured.Timber.Joists
 	}
-	return b.Total()
+	return b.Total().RoundTo(j.Mark())
 }
 
 // LinePosts is what the posts of one beam line have in common.
@@ -47,7 +47,6 @@ type LinePosts struct {
 	BuildUp measure.Length // with measured depths
 	Top     measure.Length // height of the tops of its posts
 	Printed measure.Length // the number that post = printed + reading in the seat − the day's bench-mark reading starts from
-	Number  measure.Length // Printed as it stands on paper
 }
 
 // lines returns the post tops of each beam line. Printed is the top over the
@@ -55,37 +54,29 @@ type LinePosts struct {
 //
 //	post = top − (instrument − reading) = (top − bench mark) + reading − bench-mark reading
 //
-// On paper it stands to the mark that the saw is set to. Halves go up whatever
-// its sign, as those of the posts do, so that the sum on paper is the post of
-// the next issue to the last mark.
+// Tops stand on whole marks over the bench mark, so that the sum on paper is the
+// post of the next issue to the last mark.
 func (h *Heights) lines(j *job.Job, f *frame.Frame, floor measure.Length) []LinePosts {
 	var list []LinePosts
 	for i, line := range f.Lines {
 		buildUp := lineBuildUp(j, f, i)
-		top := floor - buildUp
-		printed := top - j.Ground.BenchMark.Height
-		list = append(list, LinePosts{Name: line.Name, BuildUp: buildUp, Top: top, Printed: printed, Number: (printed + j.Mark()/2).RoundDownTo(j.Mark())})
+		top := h.terms.tops(floor, buildUp)
+		list = append(list, LinePosts{Name: line.Name, BuildUp: buildUp, Top: top, Printed: top - j.Ground.BenchMark.Height})
 	}
 	return list
 }
 
-// setSeats puts the seats that were read in the place of the planned ones.
-func (h *Heights) setSeats(j *job.Job, f *frame.Frame) {
+// setSeats puts the seats that were read in the place of the expected ones.
+func (h *Heights) setSeats() {
 	if h.Seats == nil {
 		return
 	}
 	for i := range h.Seats.Read {
 		read := &h.Seats.Read[i]
-		for k := range h.Piers {
-			p := &h.Piers[k]
-			if p.Name != read.Name {
-				continue
-			}
-			if p.Planned != nil {
-				read.Planned = p.Planned.Seat
-			}
-			p.Hole.Seat = read.Height
-			p.Hole.Post = h.Floor.Height - lineBuildUp(j, f, f.Piers[k].Line) - read.Height
-		}
+		k := h.index[read.Name]
+		pier := &h.Piers[k]
+		read.Expected = pier.Expected.Seat
+		pier.Hole.Seat = read.Height
+		pier.Hole.Post = h.Lines[h.frame.Piers[k].Line].Top - read.Height
 	}
 }

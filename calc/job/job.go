@@ -96,7 +96,8 @@ type Surface struct {
 type Floor struct {
 	Lowest  bool           // as low as the ground lets it
 	Height  measure.Length // when not Lowest: top of the surface on the bench mark's datum
-	RoundUp measure.Length // the lowest floor is rounded up to a multiple of this; 0 leaves it exact
+	RoundUp measure.Length // the lowest floor is rounded up to a multiple of this; 0 leaves it at a whole mark
+	Room    measure.Length // by which a seat may come out higher or lower than expected before its post passes a limit
 }
 
 // Origin says where the tape hooks on.

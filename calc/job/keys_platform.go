@@ -49,8 +49,10 @@ func platformKeys() []Key {
 			Means: "top of the surface over the bench mark, or lowest", put: func(j *Job, v value) {
 				j.Platform.Floor.Lowest, j.Platform.Floor.Height = v.word == "lowest", v.length
 			}},
-		{Path: "platform.floor.round_up", Kind: Distance, Default: same("0", "our own choice: the exact lowest height"), When: func(j *Job) bool { return j.Platform.Floor.Lowest }, Whose: "a floor whose height is lowest", AtMost: measure.Metre,
+		{Path: "platform.floor.round_up", Kind: Distance, Default: same("0", "our own choice: the lowest whole mark"), When: func(j *Job) bool { return j.Platform.Floor.Lowest }, Whose: "a floor whose height is lowest", AtMost: measure.Metre,
 			Means: "step that the lowest floor is rounded up to", put: func(j *Job, v value) { j.Platform.Floor.RoundUp = v.length }},
+		{Path: "platform.floor.room", Kind: Distance, Default: either(`1"`, "25 mm", "our own limit: what a seat may come out higher or lower on site"), AtMost: 300 * measure.Millimetre,
+			Means: "room of the seats at the shortest and the longest post; it lifts a lowest floor", put: func(j *Job, v value) { j.Platform.Floor.Room = v.length }},
 		{Path: "platform.origin.corner", Kind: Text, Letters: 80, Default: same("where the tape hooks on", "our own wording: the job does not say which corner A1 is"), Means: "the corner beside A1, in words", put: func(j *Job, v value) { j.Platform.Origin.Corner = v.text }},
 		{Path: "platform.origin.lines_go", Kind: Word, Choices: []string{"left", "right"}, Default: same("left", "our own choice: the job does not say"),
 			Means: "hand on which line B lies, standing at A1 and facing along line A", put: func(j *Job, v value) { j.Platform.Origin.LinesGo = v.text }},

@@ -20,19 +20,19 @@ func (a Addend) Print(style Style) string {
 	return Reading(a).Print(style)
 }
 
-// Offset is an Addend that always has its sign: how much a reading differs from
-// the one on the bench mark.
+// Offset is an Addend that tells what to do with it: how much is added to a reading,
+// or taken away. On paper a minus after a minus is read wrong.
 type Offset Length
 
 // Base returns o in millimetres.
 func (o Offset) Base() (float64, string) { return Length(o).Base() }
 
-// Print returns o with + or −.
+// Print returns what to do and a number without a sign.
 func (o Offset) Print(style Style) string {
 	if o < 0 {
-		return Addend(o).Print(style)
+		return "take" + noBreak + "away" + noBreak + Addend(-o).Print(style)
 	}
-	return "+" + Addend(o).Print(style)
+	return "add" + noBreak + Addend(o).Print(style)
 }
 
 // Tipped is a volume of loose stone as it is counted while it is used: in cubic

@@ -94,7 +94,7 @@ func (g *Ground) CutSets(j *job.Job) []figure.Set {
 		wish := j.Ground.Cuts[name]
 		down := wish.By.Print(style) + " off everywhere"
 		if wish.To != nil {
-			down = "down to " + wish.To.Print(style) + " over the datum; on the rod: " + measure.Offset(j.Ground.BenchMark.Height-*wish.To).Print(style) + " from the bench mark's reading"
+			down = "down to " + wish.To.Print(style) + " over the datum; on the rod: the bench mark's reading, " + measure.Offset(j.Ground.BenchMark.Height-*wish.To).Print(style)
 		}
 		cuts.Row(name, name, measure.Word(where(wish, style)), measure.Word(down), deepest, volume, measure.Word(say))
 	}

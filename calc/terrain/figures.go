@@ -104,6 +104,7 @@ func (l *ledger) level(g *Ground, book *levelling.Book, i int, p frame.Pier) {
 			Formula: "thin-plate surface through the readings, z = c0 + c1 x + c2 y + Σ wi ri² ln ri",
 			Working: fmt.Sprintf("through %s = %s", measure.Counted(len(g.Surface.Nodes), "place"), l.Print(level.Height)),
 			Source:  "J. Duchon, Splines minimizing rotation-invariant semi-norms in Sobolev spaces, 1977", From: l.nodes})
+		l.Figures[len(l.Figures)-1].Brief = l.brief(level)
 		if level.Cut > 0 {
 			l.Figures[len(l.Figures)-1].Formula += "; less what is cut off"
 			l.Figures[len(l.Figures)-1].Working = fmt.Sprintf("through %s; %s", measure.Counted(len(g.Surface.Nodes), "place"), l.Sum(level.Height, figure.Plus(level.Height+level.Cut), figure.Minus(level.Cut)))
@@ -126,9 +127,18 @@ func (l *ledger) groundError(g *Ground, level Level, p frame.Pier) {
 			f.Formula = "error = unevenness × √(1 + leverage), the unevenness rough: too few readings to say"
 		}
 		f.Working = fmt.Sprintf("with leverage %s: %s", l.Print(lever), l.Up(level.Error))
-		f.From = l.nodes
+		f.From, f.Brief = l.nodes, l.brief(level)
 	}
 	l.Add(f)
+}
+
+// brief tells of an estimate in one line: all readings have a share in it.
+func (l *ledger) brief(level Level) string {
+	text := "not read; from its neighbours, ± " + l.Up(level.Error)
+	if level.Cut > 0 {
+		text += ", less " + l.Print(level.Cut) + " that is cut off"
+	}
+	return text
 }
 
 // Keys returns the keys of the heights that the surface goes through, none

@@ -13,6 +13,7 @@ var handJobs = map[string]handJob{
 func feet(ft, in float64) float64 { return ft*handFoot + in*handInch }
 
 var sampleByHand = handJob{
+	room: handInch, mark: handInch / 16,
 	length: feet(16, 0), width: feet(11, 10.75),
 	surface: feet(0, 23./32), joist: feet(0, 7.25), beam: feet(0, 5.5), cap: feet(0, 3./32),
 	joistWidth: feet(0, 1.5), rimWidth: feet(0, 1.5), joistSpacing: feet(0, 16),
@@ -35,6 +36,7 @@ var sampleByHand = handJob{
 }
 
 var birchSlopeByHand = handJob{
+	room: 25, mark: 1,
 	length: 4800, width: 3600,
 	surface: 22, beam: 195, cap: 3,
 	joistWidth: 45, rimWidth: 45, joistSpacing: 400, between: true,
@@ -52,6 +54,7 @@ var birchSlopeByHand = handJob{
 }
 
 var orchardByHand = handJob{
+	room: handInch, mark: handInch / 16,
 	length: feet(14, 0), width: feet(10, 0),
 	surface: feet(0, 1), joist: feet(0, 5.5), beam: feet(0, 5.5), cap: feet(0, 1./8),
 	joistWidth: feet(0, 1.5), rimWidth: feet(0, 1.5), joistSpacing: feet(0, 16),
@@ -75,6 +78,7 @@ var orchardByHand = handJob{
 
 // Beside what the file says, Mill Bank takes the defaults of the table of keys.
 var millBankByHand = handJob{
+	room: handInch, mark: handInch / 16,
 	length: feet(12, 0), width: feet(8, 0),
 	surface: feet(0, 1), joist: feet(0, 5.5), beam: feet(0, 5.5), cap: feet(0, 1./16),
 	joistWidth: feet(0, 1.5), rimWidth: feet(0, 1.5), joistSpacing: feet(0, 16),

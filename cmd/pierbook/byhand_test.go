@@ -34,6 +34,8 @@ type handJob struct {
 	leastDig, deepest, frost  float64 // frost only where beds must reach it
 	swell                     float64
 	roundUp                   float64
+	room                      float64 // of a seat, up or down
+	mark                      float64 // finest printed mark
 	floor                     float64 // when given
 	floorGiven                bool
 	benchMark                 float64
@@ -86,7 +88,7 @@ func handFigures(j handJob) map[string]any {
 		f["floor.governed_by"] = governs
 	}
 	f["floor.height"] = floor
-	f["post_tops.height"] = floor - j.buildUp()
+	f["post_tops.height"] = j.onMark(floor - j.buildUp())
 	j.digHoles(piers, floor)
 	for _, p := range piers {
 		key := "pier." + p.name + "."
@@ -101,12 +103,23 @@ func handFigures(j handJob) map[string]any {
 	return f
 }
 
-func (j handJob) buildUp() float64 { return j.surface + j.joist + j.beam + j.cap }
+// buildUp is taken as the tape reads it, to a whole mark.
+func (j handJob) buildUp() float64 { return j.wholeMarks(j.surface + j.joist + j.beam + j.cap) }
+
+// wholeMarks counts the marks of the tape and takes half a mark as one.
+func (j handJob) wholeMarks(length float64) float64 {
+	return math.Floor(length/j.mark+0.5+1e-6) * j.mark
+}
+
+// onMark puts a height where the rod, held on the bench mark, has a whole mark.
+func (j handJob) onMark(height float64) float64 {
+	return j.benchMark + j.wholeMarks(height-j.benchMark)
+}
 
 // buildUpAt takes the depth of the beam as it was delivered.
 func (j handJob) buildUpAt(pier string) float64 {
 	if depth, measured := j.beams[pier[:1]]; measured {
-		return j.buildUp() - j.beam + depth
+		return j.wholeMarks(j.surface + j.joist + depth + j.cap)
 	}
 	return j.buildUp()
 }
@@ -297,7 +310,26 @@ func corners(rules []halfPlane) [][2]float64 {
 	return found
 }
 
+// seatsAt returns the lowest and the highest seat that the rules leave a pier.
+func (j handJob) seatsAt(p handPier) (lowest, highest float64) {
+	lowest, highest = math.Inf(1), math.Inf(-1)
+	for _, corner := range corners(j.rules(p)) {
+		seat := p.ground - corner[0] + corner[1] + j.seat
+		lowest, highest = math.Min(lowest, seat), math.Max(highest, seat)
+	}
+	return lowest, highest
+}
+
+// windowOf returns the posts that leave a seat its room to come out higher or
+// lower than meant.
+func (j handJob) windowOf() (shortest, longest float64) {
+	room := math.Min(j.room, math.Floor((j.longest-j.shortest)/2/j.mark+1e-6)*j.mark)
+	return j.shortest + room, j.longest - room
+}
+
 // chooseFloor returns the floor, and the place that keeps it from being lower.
+// Every seat gets room to come out high, up to half of what there is between the
+// lowest floor and the highest; the floor itself is a whole mark.
 func (j handJob) chooseFloor(piers []handPier, heights map[string]float64) (float64, string) {
 	lowest, governs := math.Inf(-1), ""
 	ask := func(name string, floor float64) {
@@ -305,47 +337,81 @@ func (j handJob) chooseFloor(piers []handPier, heights map[string]float64) (floa
 			lowest, governs = floor, name
 		}
 	}
+	roomy, highest := math.Inf(-1), math.Inf(1)
+	shortest, _ := j.windowOf()
 	for _, p := range piers {
-		p.seat = math.Inf(1)
-		for _, corner := range corners(j.rules(p)) {
-			p.seat = math.Min(p.seat, p.ground-corner[0]+corner[1]+j.seat)
-		}
-		ask(p.name, j.buildUp()+math.Max(p.seat+j.shortest, p.ground+j.clear))
+		low, high := j.seatsAt(p)
+		ask(p.name, j.buildUp()+math.Max(low+j.shortest, p.ground+j.clear))
+		roomy = math.Max(roomy, j.buildUp()+math.Max(low+shortest, p.ground+j.clear))
+		highest = math.Min(highest, j.buildUp()+high+j.longest)
 	}
 	for name, at := range j.spots {
 		if at[0] >= 0 && at[0] <= j.length && at[1] >= 0 && at[1] <= j.width {
 			ask(name, j.buildUp()+heights[name]+j.clear)
+			roomy = math.Max(roomy, j.buildUp()+heights[name]+j.clear)
 		}
 	}
-	switch {
-	case j.floorGiven:
+	if j.floorGiven {
 		return j.floor, governs
-	case j.roundUp > 0:
-		return math.Ceil(lowest/j.roundUp-1e-9) * j.roundUp, governs
 	}
-	return lowest, governs
+	upTo := func(floor float64) float64 {
+		for _, step := range []float64{j.roundUp, j.mark} {
+			if step > 0 {
+				floor = math.Ceil(floor/step-1e-6) * step
+			}
+		}
+		return floor
+	}
+	floor := upTo(math.Min(roomy, math.Max(lowest, (lowest+highest)/2)))
+	if floor > highest+1e-6 {
+		floor = upTo(lowest)
+	}
+	return floor, governs
 }
 
-// digHoles takes at each pier the least dig and then the least stone that put
-// a post of allowed length under the floor.
+// digHoles digs for the timber as drawn. A beam that came deeper or thinner is
+// taken up by the post; only where the post could not, the hole follows the beam.
 func (j handJob) digHoles(piers []handPier, floor float64) {
 	for i := range piers {
 		p := &piers[i]
-		p.dig, p.stone = math.Inf(1), math.Inf(1)
-		// post = F − t − (g − D + c + seat), between shortest and longest
-		free := floor - j.buildUpAt(p.name) - p.ground - j.seat
-		rules := append(j.rules(*p), halfPlane{-1, 1, free - j.shortest}, halfPlane{1, -1, j.longest - free})
+		tops := j.onMark(floor - j.buildUpAt(p.name))
+		j.digHole(p, j.onMark(floor-j.buildUp()))
+		if post := tops - p.seat; !(post > j.shortest-j.mark/2-1e-6 && post < j.longest+j.mark/2-1e-6) {
+			j.digHole(p, tops)
+		}
+		if seat, read := j.seats[p.name]; read {
+			p.seat = seat
+		}
+		p.post = tops - p.seat
+	}
+}
+
+// digHole takes the least dig and then the least stone that put a post of allowed
+// length under the tops, with room for the seat where the pier has it, else with as
+// much as it has.
+func (j handJob) digHole(p *handPier, tops float64) {
+	p.dig, p.stone = math.Inf(1), math.Inf(1)
+	lowest, highest := j.seatsAt(*p)
+	shortest, longest := j.windowOf()
+	from, to := tops-longest, tops-shortest // the seats that have their room
+	switch {
+	case lowest > tops-j.shortest+1e-6 || highest < tops-j.longest-1e-6:
+		from, to = math.Inf(1), math.Inf(-1) // none serves
+	case lowest > to:
+		from, to = lowest, lowest
+	case highest < from:
+		from, to = highest, highest
+	}
+	// from ≤ g − D + c + seat ≤ to
+	rules := append(j.rules(*p), halfPlane{-1, 1, to - p.ground - j.seat}, halfPlane{1, -1, p.ground + j.seat - from})
+	if from <= to {
 		for _, corner := range corners(rules) {
 			if corner[0] < p.dig-1e-6 || corner[0] < p.dig+1e-6 && corner[1] < p.stone {
 				p.dig, p.stone = corner[0], corner[1]
 			}
 		}
-		p.seat = p.ground - p.dig + p.stone + j.seat
-		if seat, read := j.seats[p.name]; read {
-			p.seat = seat
-		}
-		p.post = floor - j.buildUpAt(p.name) - p.seat
 	}
+	p.seat = j.onMark(p.ground - p.dig + p.stone + j.seat)
 }
 
 // volumes adds up stone and spoil, in cubic metres.

@@ -128,6 +128,9 @@ func printKeyNumbers(p *calc.Plan, typed string, stdout io.Writer) {
 	if estimated := p.Estimated(); estimated != "" {
 		fmt.Fprintf(stdout, "  estimated: %s\n", estimated)
 	}
+	for _, pinch := range p.Heights.Pinches(p.Job) {
+		fmt.Fprintf(stdout, "  advice: %s\n", pinch.Sentence(p.Style))
+	}
 	for _, d := range p.Heights.DoubtfulSeats(p.Job) {
 		fmt.Fprintf(stdout, "  advice: %s\n", d.Sentence(p.Style))
 	}

@@ -38,7 +38,7 @@ func drawn(t *rapid.T) handJob {
 		leastStone: mm("least stone", 60, 160), mostStone: mm("most stone", 200, 400), margin: mm("margin", 50, 150),
 		embed: mm("embed", 0, 60), aboveGrade: mm("above ground", 0, 40),
 		soilBeside: rapid.Bool().Draw(t, "soil beside"), leastDig: mm("least dig", 0, 200), deepest: mm("deepest", 450, 900),
-		swell: 1.2, roundUp: mm("round up", 0, 25), benchMark: mm("bench mark", -500, 3000),
+		swell: 1.2, roundUp: mm("round up", 0, 25), room: mm("room", 0, 40), mark: 1, benchMark: mm("bench mark", -500, 3000),
 		probes: map[string]handProbe{}, beds: map[string]float64{}, spots: map[string][2]float64{},
 	}
 	j.seat = j.blockHeight
@@ -125,9 +125,9 @@ func (j handJob) jobFile() string {
 
 func (j handJob) floorText() string {
 	if j.floorGiven {
-		return fmt.Sprintf("{height: %v mm}", j.floor)
+		return fmt.Sprintf("{height: %v mm, room: %v mm}", j.floor, j.room)
 	}
-	return fmt.Sprintf("{height: lowest, round_up: %v mm}", j.roundUp)
+	return fmt.Sprintf("{height: lowest, round_up: %v mm, room: %v mm}", j.roundUp, j.room)
 }
 
 // measuredText writes down what came back from the site. The instrument stands

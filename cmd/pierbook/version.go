@@ -11,7 +11,7 @@ import (
 
 // version is raised whenever the same job file may give other figures. Whoever
 // builds the program for others may set it when linking.
-var version = "1.0"
+var version = "1.1"
 
 // madeBy names the program as it was built: its version and, where the build
 // recorded it, the revision of its source.

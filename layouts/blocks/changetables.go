@@ -12,7 +12,6 @@ import (
 	"pierbook/calc"
 	"pierbook/calc/figure"
 	"pierbook/calc/frame"
-	"pierbook/calc/heights"
 	"pierbook/content"
 )
 
@@ -30,7 +29,7 @@ var workedTo = []string{
 
 // workedToAtPier are the same for each pier, with the words of the table.
 var workedToAtPier = []struct{ key, words string }{
-	{"x", "x"}, {"y", "y"}, {"dig", "dig"}, {"stone", "stone"}, {"seat", "seat"}, {"post", "post"}, {"post_state", "post:"},
+	{"x", "x"}, {"y", "y"}, {"dig", "dig"}, {"stone", "stone"}, {"seat", "seat"}, {"post", "post"}, {"post_words", "post:"},
 }
 
 // piersListed is how many piers are listed one by one; with more of them the
@@ -111,12 +110,9 @@ func pierChanges(piers []frame.Pier, changes []figure.Change) content.Group {
 		if at[name] == nil {
 			at[name], names = &pair{}, append(names, name)
 		}
-		label, was, is := workedToAtPier[i].words+" ", change.Was, change.Is
-		if what == "post_state" {
-			was, is = stateWords(was), stateWords(is)
-		}
-		at[name].was = append(at[name].was, label+dash(was))
-		at[name].is = append(at[name].is, label+dash(is))
+		label := workedToAtPier[i].words + " "
+		at[name].was = append(at[name].was, label+dash(change.Was))
+		at[name].is = append(at[name].is, label+dash(change.Is))
 	}
 	names = inOrder(piers, names)
 	g := content.Group{Name: "Piers"}
@@ -128,24 +124,6 @@ func pierChanges(piers []frame.Pier, changes []figure.Change) content.Group {
 		g.Rows = append(g.Rows, []content.Cell{head(name), text(strings.Join(at[name].was, "; ")), text(strings.Join(at[name].is, "; "))})
 	}
 	return g
-}
-
-// stateWords says in a word or two what is to be done about a post.
-func stateWords(state string) string {
-	switch heights.PostState(state) {
-	case heights.Estimate:
-		return "seat not read"
-	case heights.Serves:
-		return "stays as cut"
-	case heights.Exchange:
-		return "another one serves"
-	case heights.CutAnew:
-		return "cut a new one"
-	case heights.Unfit:
-		return "does not fit"
-	default: // "cut", "shim" and "trim" say it themselves
-		return state
-	}
 }
 
 // inOrder puts names of piers into the order of the piers; what is no pier any
