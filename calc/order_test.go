@@ -259,12 +259,13 @@ func TestHoursTakenReadBackAsRates(t *testing.T) {
 }
 
 // The fastening of the metric job, counted by hand: 13 places of joists in two
-// bays are 26 pieces and 52 ends, all in hangers with ten nails each; eight screws
-// in each of 12 caps.
+// bays are 26 pieces and 52 ends, all in hangers with ten nails each; 12 straps with
+// four nails in each end for the beam and four for the post are 192 more; eight
+// screws in each of 12 caps.
 func TestNailsBetweenBeamsByHand(t *testing.T) {
 	p := worked(t, birchSlope(t))
 	assert.Equal(t, 52, lineOf(t, p, "order.hanger").Count)
-	for key, want := range map[string]int{"hanger": 520, "cap-screw": 96} {
+	for key, want := range map[string]int{"hanger": 520 + 192, "cap-screw": 96} {
 		assert.Equal(t, want, lineOf(t, p, "order.fastener."+key).Pieces, key)
 	}
 }
@@ -316,25 +317,22 @@ func TestTheOrderHasWhatTheChecksWant(t *testing.T) {
 	j := sampleJob(t)
 	j.Design.BracedAbove = 10 * measure.Inch
 	p := worked(t, j)
-	bracing, piers := 0, map[bool]map[string]bool{true: {}, false: {}}
-	for _, c := range p.Strength.Checks {
-		if strings.HasSuffix(c.ID, ".bracing") && c.Needs != "" {
+	bracing, anchored := 0, 0
+	for i := range p.Strength.Piers {
+		if p.Strength.Knees.Braces(&p.Strength.Piers[i]) {
 			bracing++
 		}
 	}
 	for _, tie := range p.Strength.Ties {
-		if tie.ToGround() || tie.Up > 0 {
-			piers[tie.ToGround()][tie.Pier] = true
+		if tie.ToGround() {
+			anchored++
 		}
 	}
 	require.Positive(t, bracing)
 	assert.Equal(t, 2*bracing, lineOf(t, p, "order.brace").Count)
-	for ground, key := range map[bool]string{true: "order.anchor", false: "order.tie"} {
-		if len(piers[ground]) > 0 {
-			assert.Equal(t, len(piers[ground]), lineOf(t, p, key).Count, key)
-		}
-	}
-	require.NotEmpty(t, piers[true], "the sample wants its blocks held")
+	require.Positive(t, anchored, "the sample wants its blocks held")
+	assert.Equal(t, anchored, lineOf(t, p, "order.anchor").Count)
+	assert.Equal(t, len(p.Frame.Piers), lineOf(t, p, "order.strap").Count)
 }
 
 // What a change saves is what the order of the changed job, worked as a job of its
@@ -345,7 +343,7 @@ func TestSavingsHoldWhenTheChangedJobIsWorked(t *testing.T) {
 		for _, l := range p.Order.Lines {
 			cost, known := l.Cost()
 			switch {
-			case l.Use == "posts" || l.Key == "order.tie" || l.Key == "order.anchor" || l.Key == "order.brace":
+			case l.Use == "posts" || l.Key == "order.strap" || l.Key == "order.anchor" || l.Key == "order.brace":
 			case l.Group == order.Timber || l.Group == order.Surface || l.Group == order.Hardware:
 				require.True(t, known, l.What)
 				sum += float64(cost)

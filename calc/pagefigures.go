@@ -44,8 +44,8 @@ func (p *Plan) checksSummary() string {
 		}
 	}
 	byOthers := ""
-	if wanted > 0 {
-		byOthers = fmt.Sprintf("; %d need work by others", wanted)
+	if works := len(p.Strength.ByOthers()); works > 0 {
+		byOthers = fmt.Sprintf("; %d by others", works)
 	}
 	switch {
 	case p.Heights.Clash != nil:

@@ -9,7 +9,7 @@ import (
 
 // Parts are the parts that the yard's price list may name.
 func Parts() []string {
-	return []string{"panel", "board", "block", "cap", "hanger", "tie", "brace", "nails", "screws", "stone", "clean_stone", "cloth", "coating", "anchor", "delivery"}
+	return []string{"panel", "board", "block", "cap", "hanger", "strap", "brace", "nails", "screws", "stone", "clean_stone", "cloth", "coating", "anchor", "delivery"}
 }
 
 func yardKeys() []Key {

@@ -87,7 +87,7 @@ func (o *Order) liftFigures() []figure.Figure {
 // of the fastening schedule for each part, and the laps.
 func (o *Order) PageFigures(j *job.Job) []figure.Figure {
 	var figures []figure.Figure
-	for _, part := range []string{"joists", "rims", "beams", "caps", "blocking", "surface", "set-out"} {
+	for _, part := range []string{"joists", "rims", "beams", "caps", "strap-nails", "brace-screws", "blocking", "surface", "set-out"} {
 		f := figure.Figure{Key: "fastening." + part, Means: "fastening of " + part, Origin: figure.Assumed}
 		var words, sources []string
 		for _, row := range o.schedule {

@@ -32,7 +32,7 @@ type Parts struct {
 
 // Gather picks from all parts what the list is made from.
 func Gather(p Parts) Input {
-	in := Input{Job: p.Job, Frame: p.Frame, Bed: p.bed(), Sheets: p.Sheets, Posts: p.postLengths(), OnCloth: p.onCloth(), Holds: p.holds(), Braces: p.braces()}
+	in := Input{Job: p.Job, Frame: p.Frame, Bed: p.bed(), Sheets: p.Sheets, Posts: p.postLengths(), OnCloth: p.onCloth(), Holds: p.holds(), Straps: Straps(p.Strength.Straps), Braces: p.braces()}
 	for _, c := range p.Cuts {
 		in.CutEnds += c.Ends()
 		in.Sticks = append(in.Sticks, SticksOf(c, p.Job.Style())...)
@@ -95,20 +95,19 @@ func (p Parts) onCloth() *Bed {
 	return &Bed{Units: int(math.Ceil(wanted/float64(s.SoldBy) - 1e-6)), Unit: s.SoldBy, Loose: s.CleanLoaded()}
 }
 
-// holds gathers the ties that the checks want, joint by joint. Piers whose joint
-// is only pushed sideways are a hold of their own.
+// holds gathers the ties that the checks want, joint by joint.
 func (p Parts) holds() []Hold {
 	var holds []Hold
 	for _, tie := range p.Strength.Ties {
-		at := slices.IndexFunc(holds, func(h Hold) bool { return h.Joint == tie.Joint && h.Up > 0 == (tie.Up > 0) })
-		if tie.ToGround() {
-			at = slices.IndexFunc(holds, func(h Hold) bool { return h.ToGround })
-		}
+		at := slices.IndexFunc(holds, func(h Hold) bool { return h.Joint == tie.Joint })
 		if at < 0 {
 			at, holds = len(holds), append(holds, Hold{Joint: tie.Joint, ToGround: tie.ToGround()})
 		}
 		h := &holds[at]
 		h.Piers++
+		if tie.Up > h.Up || h.At == "" {
+			h.At = tie.Pier
+		}
 		h.Up, h.Level = max(h.Up, tie.Up), max(h.Level, tie.Level)
 		h.From = append(h.From, tie.Key()+".up", tie.Key()+".level")
 	}
@@ -117,7 +116,8 @@ func (p Parts) holds() []Hold {
 
 // braces counts the posts that the checks want braced.
 func (p Parts) braces() Braces {
-	b := Braces{Above: p.Strength.Rules.BracedAbove, From: []string{"design.braced_above"}}
+	knees := p.Strength.Knees
+	b := Braces{Above: knees.From, Screws: knees.End.Count, From: []string{"design.braced_above"}}
 	for name, h := range p.Tall {
 		if h.Post > b.Above {
 			b.Posts++

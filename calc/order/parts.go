@@ -11,9 +11,9 @@ import (
 var stepUses = map[string][]string{
 	"set-out":      {"set-out"},
 	"stone":        {"stone"},
-	"blocks":       {"blocks", "anchors"},
+	"blocks":       {"blocks", "straps", "anchors"},
 	"posts":        {"coating"},
-	"beams":        {"caps", "beams", "ties", "braces"},
+	"beams":        {"caps", "beams", "strap-nails", "braces", "brace-screws"},
 	"ground-cloth": {"cloth"},
 	"joists":       {"hangers", "joists", "rims", "blocking"},
 	"surface":      {"surface"},

@@ -43,13 +43,15 @@ type scheduler struct {
 	frame *frame.Frame
 	style measure.Style
 	set   SettingOut
+	strap Straps
+	brace Braces
 }
 
 // schedule returns the joints of the frame with the nails each takes.
 func schedule(in Input) []Joint {
-	s := scheduler{in.Job, in.Frame, in.Job.Style(), in.SettingOut}
+	s := scheduler{in.Job, in.Frame, in.Job.Style(), in.SettingOut, in.Straps, in.Braces}
 	var joints []Joint
-	for _, row := range []Joint{s.joistsToBeams(), s.hangers(), s.rimsToJoists(), s.rimsToBeams(), s.plies(), s.blocks(), s.caps(), s.panels(), s.boards(), s.batterBoards()} {
+	for _, row := range []Joint{s.joistsToBeams(), s.hangers(), s.rimsToJoists(), s.rimsToBeams(), s.plies(), s.blocks(), s.caps(), s.straps(), s.braces(), s.panels(), s.boards(), s.batterBoards()} {
 		if row.Count > 0 {
 			joints = append(joints, row)
 		}
@@ -188,6 +190,24 @@ func (s scheduler) blocks() Joint {
 func (s scheduler) caps() Joint {
 	row := s.joint("caps", "post cap", 0)
 	return row.atPlaces(len(s.frame.Piers), "caps", s.some(row)+" each, or as the maker says", "post caps")
+}
+
+// straps take as many nails in each end as the checks want.
+func (s scheduler) straps() Joint {
+	row := s.joint("strap-nails", "strap", 0)
+	row.Each = s.strap.Nails
+	ends, words := 2*len(s.frame.Piers), s.some(row)+" in each end, into the post"
+	if s.strap.ToBeam {
+		ends, words = 2*ends, s.some(row)+" in each end, into the beam's side, and as many into the post"
+	}
+	return row.atPlaces(ends, "ends", words, "straps under the blocks")
+}
+
+// braces take as many screws in each end as the checks want.
+func (s scheduler) braces() Joint {
+	row := s.joint("brace-screws", "brace", 0)
+	row.Each = s.brace.Screws
+	return row.atPlaces(4*s.brace.Posts, "ends", s.some(row)+" in each end", "knee braces")
 }
 
 // batterBoards are screwed to two stakes each.

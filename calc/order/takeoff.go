@@ -53,6 +53,7 @@ type Input struct {
 	Bed        *Bed             // nil as long as the holes are not known
 	OnCloth    *Bed             // stone over the ground cloth, nil without
 	Holds      []Hold
+	Straps     Straps
 	Braces     Braces
 	SettingOut SettingOut
 }
@@ -63,7 +64,7 @@ func Take(in Input) *Order {
 	o := &Order{Payload: in.Job.Yard.Payload, Tools: tools(in), schedule: schedule(in), Cloth: clothFor(r, in.Frame.Length, in.Frame.Width), style: in.Job.Style()}
 	o.beams, o.joists = timberParts(in)
 	o.posts, o.boards = postParts(in), boardParts(in)
-	o.Lines = slices.Concat(FrameLines(in), sheetLines(in), braceLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in), deliveryLine(in.Job))
+	o.Lines = slices.Concat(FrameLines(in), sheetLines(in), braceLines(in), strapLines(in), holdLines(in), fastenerLines(in.Job, o.schedule), stoneLines(in), groundLines(in, o.Cloth), setOutLines(in), deliveryLine(in.Job))
 	o.receive(in.Job.Measured.Delivered, o.style)
 	o.total()
 	return o

@@ -6,19 +6,8 @@ package statics
 type Crossing struct{ Gauge *Gauge }
 
 // Across returns what one newton per metre from one place to another, or one
-// newton at a place, does to the floor's run. It is worked once for each layout.
-func (x *Crossing) Across(from, to float64) Effect {
-	g, key := x.Gauge, [2]float64{from, to}
-	if known, ok := g.placed[key]; ok {
-		return known
-	}
-	f := newEffect(len(g.Stations), len(g.Run.Supports))
-	if err := g.read(f, g.Run.Inside(Push{from, to, 1})); err != nil {
-		panic(err.Error()) // the run was solved when it was prepared
-	}
-	g.placed[key] = f
-	return f
-}
+// newton at a place, does to the floor's run.
+func (x *Crossing) Across(from, to float64) Effect { return x.Gauge.placedAt(from, to) }
 
 // Share returns what each line gets of one newton at y.
 func (x *Crossing) Share(y float64) []float64 { return x.Across(y, y).Reactions }

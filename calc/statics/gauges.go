@@ -47,3 +47,18 @@ func (g *Gauges) Of(r Run, marks []float64, borders ...float64) (*Gauge, error) 
 // Reset takes the room of all effects back that were handed out for one candidate
 // of a search; none of them is good any more.
 func (g *Gauges) Reset() { g.slab.reset() }
+
+// placedAt returns what one newton per metre from one place to another, or one
+// newton at a place, does to the run. It is worked once for each layout.
+func (g *Gauge) placedAt(from, to float64) Effect {
+	key := [2]float64{from, to}
+	if known, ok := g.placed[key]; ok {
+		return known
+	}
+	f := newEffect(len(g.Stations), len(g.Run.Supports))
+	if err := g.read(f, g.Run.Inside(Push{from, to, 1})); err != nil {
+		panic(err.Error()) // the run was solved when it was prepared
+	}
+	g.placed[key] = f
+	return f
+}

@@ -41,3 +41,12 @@ func (h PostHeights) TallestPost(f *frame.Frame) measure.Length {
 	}
 	return longest
 }
+
+// meanPost returns the mean of the posts of a frame.
+func (h PostHeights) meanPost(f *frame.Frame) measure.Length {
+	sum := measure.Length(0)
+	for _, p := range f.Piers {
+		sum += h.At(p.Name).Post
+	}
+	return sum / measure.Length(max(1, len(f.Piers)))
+}

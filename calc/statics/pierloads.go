@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"pierbook/calc/check"
-	"pierbook/calc/frame"
 	"pierbook/calc/loads"
 	"pierbook/calc/measure"
 )
@@ -19,15 +18,26 @@ type PierLoad struct {
 	Combination                                string
 	Lightest                                   measure.Force // least of all combinations without wind; below 0 the beam lifts
 	LightestUnder                              string        // that combination
+	Gust                                       WindOnPier    // what wind on the building does, 0 without
 	Height                                     Height
 	HeightKnown                                bool
 }
 
+// InWind returns what presses on a pier under 0.6D + 0.6W with the couple of one
+// direction, the building at its lightest; below 0 it lifts. ASCE 7-16 2.4.1.
+func (p *PierLoad) InWind(couple measure.Force) measure.Force {
+	return 0.6*(p.Dead+p.BuildingLeast) - p.Gust.Lift + couple
+}
+
+// LeastInWind returns the least of all directions.
+func (p *PierLoad) LeastInWind() measure.Force { return p.InWind(-p.Gust.Couple()) }
+
 // PierLoads sums the loads of every pier up, under the combinations that count
 // on piers. Lines come in their order.
-func PierLoads(f *frame.Frame, a *loads.Acting, lines []LoadedLine, heights PostHeights, combos []loads.Combination) []PierLoad {
+func (x *Floor) PierLoads(lines []LoadedLine, heights PostHeights, combos []loads.Combination) []PierLoad {
+	f, a := x.Frame, x.Loads
 	piers := make([]PierLoad, len(f.Piers))
-	tallest := heights.TallestPost(f)
+	gusts := x.windOnPiers(lines, heights.meanPost(f))
 	for i, p := range f.Piers {
 		_, known := heights.Known[p.Name]
 		h := heights.At(p.Name)
@@ -37,7 +47,7 @@ func PierLoads(f *frame.Frame, a *loads.Acting, lines []LoadedLine, heights Post
 			Dead: measure.Force(r[loads.DeadCase].Most[n]) + post, Building: measure.Force(r[loads.BuildingCase].Whole[n]),
 			BuildingMost: measure.Force(r[loads.BuildingCase].Most[n]), BuildingLeast: measure.Force(r[loads.BuildingCase].Least[n]),
 			Live: measure.Force(r[loads.LiveCase].Most[n]), LiveLeast: measure.Force(r[loads.LiveCase].Least[n]),
-			Snow: measure.Force(r[loads.SnowCase].Most[n]), RoofLive: measure.Force(r[loads.RoofCase].Most[n]), Wind: windDown(f, a.Wind, p.Line, p.Number, tallest)}
+			Snow: measure.Force(r[loads.SnowCase].Most[n]), RoofLive: measure.Force(r[loads.RoofCase].Most[n]), Wind: gusts[i].Couple(), Gust: gusts[i]}
 		pl.Lightest = pl.Dead + pl.BuildingLeast
 		for _, combo := range combos {
 			if total := pl.Under(combo); total > pl.Most {
@@ -73,29 +83,6 @@ func (p PierLoad) Cases() [loads.CaseCount]measure.Force {
 func (p PierLoad) lifting(combo loads.Combination) measure.Force {
 	f := combo.Factors
 	return p.LiveLeast*measure.Force(f[loads.LiveCase]) + min(0, p.Snow)*measure.Force(f[loads.SnowCase]) + min(0, p.RoofLive)*measure.Force(f[loads.RoofCase])
-}
-
-// windDown returns how hard wind presses on a pier of the leeward row: the
-// overturning moment over the distance of the outer rows and the piers in one.
-func windDown(f *frame.Frame, w *loads.WindLoad, line, number int, post measure.Length) measure.Force {
-	if w == nil {
-		return 0
-	}
-	down := 0.0
-	if line == 0 || line == len(f.Lines)-1 {
-		down = max(down, couple(w.Across, w.Factor, post))
-	}
-	if number == 1 || number == f.PerLine(line) {
-		down = max(down, couple(w.Along, w.Factor, post))
-	}
-	return measure.Force(down)
-}
-
-func couple(t loads.Thrust, factor measure.Ratio, post measure.Length) float64 {
-	if t.Span <= 0 {
-		return 0
-	}
-	return float64(t.Force) * float64(factor) * (t.Arm + post).Metres() / t.Span.Metres() / float64(t.PerRow)
 }
 
 // SumWords writes the pier's load as the sum of its cases.

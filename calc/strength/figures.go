@@ -114,7 +114,7 @@ func (s *Strength) pierParts(p statics.PierLoad) []pierPart {
 		{"live", "floor load, on the worst bays", running + ": every bay that adds is loaded", p.Live, true, patches},
 		{"snow", "snow", running, p.Snow, true, snow},
 		{"roof_live", "people on the roof", running, p.RoofLive, has("roof_live"), []string{"load.roof_live"}},
-		{"wind", "wind that turns the building over and presses the leeward piers down", "f·H·(arm + post)/distance of the outer rows/piers in a row", p.Wind,
+		{"wind", "wind that turns the building over and presses the leeward piers down", "couple at the four corners, f·H·(arm + mean post)/(2·side), by the reactions of the same beams", p.Wind,
 			s.Wind != nil, []string{"load.wind.across", "load.wind.along"}},
 	}
 }
@@ -162,6 +162,10 @@ func (s *Strength) fromPier(pier, kind string) []string {
 		return []string{key + ".post", "design.braced_above"}
 	case "lift":
 		return []string{key + ".dead", key + ".live"}
+	case "hold_down", "uplift":
+		return []string{key + ".dead", key + ".building", "load.wind.across", "load.wind.along", "load.wind.uplift"}
+	case "racking", "tipping":
+		return []string{key + ".dead", key + ".post"}
 	case "off_centre":
 		return []string{key + ".reaction", key + ".post", "rule.eccentricity"}
 	}
@@ -181,6 +185,7 @@ func (s *Strength) ruleFigures() []figure.Figure {
 	return []figure.Figure{
 		rule("eccentricity", "how far a post may stand off its block's centre", r.Eccentricity, r.Eccentricity == d.Eccentricity, "common practice, no source", false),
 		rule("stone_friction", "friction of block on stone", r.StoneFriction, r.StoneFriction == d.StoneFriction, "NAVFAC DM 7.02 (1986) Table 1: 0.55, over 1.5", true),
+		{Key: "brace.from", Means: "posts above this are braced both ways", Value: s.Knees.From, Origin: figure.Computed, Formula: "the limit for posts that stand unbraced, or a lower one where short posts must be braced to stand upright", From: []string{"design.braced_above"}},
 		rule("roof_dead", "weight of a roof by its plan, at most half of the building", loads.RoofDead, true, "24 CFR 3285.303 (2015), notes to Table 1", false),
 	}
 }
@@ -193,21 +198,25 @@ func (s *Strength) tieFigures() []figure.Figure {
 		if s.Wind != nil {
 			from = append(from, "load.wind.pressure")
 		}
+		held := "cap and strap, by the checks of lift and hold-down"
+		if t.ToGround() {
+			held = "capacity by others"
+		}
 		figures = append(figures,
-			figure.Figure{Key: key + ".up", Means: "hold-down wanted at " + t.Pier + ", " + t.Joint, Value: t.Up, Origin: figure.Computed, Source: "capacity by others",
-				Formula: "greatest of the wind checks", Working: t.Up.Print(s.style), From: from},
-			figure.Figure{Key: key + ".level", Means: "sideways force to hold at " + t.Pier + ", " + t.Joint, Value: t.Level, Origin: figure.Computed,
-				Source: "capacity by others", Formula: "greatest of the wind's share and 2% of the load", Working: t.Level.Print(s.style), From: from})
+			figure.Figure{Key: key + ".up", Means: "lift to hold at " + t.Pier + ", " + t.Joint, Value: t.Up, Origin: figure.Computed, Source: held,
+				Formula: "greatest of loads elsewhere and of wind from any side, by the reactions of the beams", Working: t.Up.Print(s.style), From: from},
+			figure.Figure{Key: key + ".level", Means: "level force to hold at " + t.Pier + ", " + t.Joint, Value: t.Level, Origin: figure.Computed,
+				Source: held, Formula: "greatest of the pushes, shared by stiffness", Working: t.Level.Print(s.style), From: from})
 	}
 	return figures
 }
 
 // summaryFigures gives the worst and the number of failing checks.
 func (s *Strength) summaryFigures() []figure.Figure {
-	failing, wanted := s.Failing(), 0
+	failing, needs, wanting := s.Failing(), s.ByOthers(), 0
 	for _, c := range s.Checks {
 		if !c.Holds() && c.Needs != "" {
-			wanted++
+			wanting++
 		}
 	}
 	none := measure.Word("no")
@@ -236,8 +245,8 @@ func (s *Strength) summaryFigures() []figure.Figure {
 			Formula: "count of ratios above 1 that nothing by others would mend", Working: fmt.Sprintf("%d of %d", failing, len(s.Checks))},
 		{Key: "checks.none_failing", Means: "no check fails", Value: none, Origin: figure.Computed, Formula: "checks.failing = 0",
 			Working: fmt.Sprintf("%d fail", failing), From: []string{"checks.failing"}},
-		{Key: "checks.wanted", Means: "checks that hold only with work by others", Value: measure.Count(wanted), Origin: figure.Computed,
-			Formula: "count of ratios above 1 with an anchorage, brace or header named", Working: fmt.Sprintf("%d of %d", wanted, len(s.Checks))},
+		{Key: "checks.wanted", Means: "works by others without which checks do not hold", Value: measure.Count(len(needs)), Origin: figure.Computed,
+			Formula: "count of the works that checks with ratios above 1 name", Working: fmt.Sprintf("%d of %d checks want %d works", wanting, len(s.Checks), len(needs))},
 		{Key: "load.worst_pier", Means: "the pier nearest to the limit of its block or ground", Value: measure.Word(s.WorstPier), Origin: figure.Computed,
 			Formula: "greatest ratio of block, stone and soil", Working: s.WorstPier, From: reaction},
 		{Key: "load.worst", Means: "load on that pier's block", Value: worstLoad, Origin: figure.Computed, Formula: "greatest of all combinations", Working: worstLoad.Print(s.style), From: reaction},

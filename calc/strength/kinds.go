@@ -53,6 +53,7 @@ type Member interface {
 	OnBeams(b *statics.Bar, combos []loads.Combination, seats []statics.Seat, least measure.Length, hung bool) check.Finding
 	JoistShape(b *statics.Bar, hung bool) []check.Finding
 	Toenails(push measure.Force, crossings int) check.Finding
+	LiftOff(b *statics.Bar, combos []loads.Combination, seats []statics.Seat) check.Finding
 
 	// Beams: where they bear, their shape and overhang, and a line by the tables.
 	OnPost(b *statics.Bar, combos []loads.Combination, post job.Section) check.Finding
@@ -64,6 +65,12 @@ type Member interface {
 	OnSeat(p *statics.PierLoad, combos []loads.Combination, seat measure.Length) check.Finding
 	OffCentre(p *statics.PierLoad, combos []loads.Combination, off measure.Length) check.Finding
 
+	// What holds a post down and upright: its cap, the strap under its block, its stiffness EI in N·m2.
+	CapLift() check.Fastening
+	StrapLimb(nails int) check.Fastening
+	BraceEnd(screws int) check.Fastening
+	Stiffness() float64
+
 	// What drawings, tables and figures tell of it.
 	Resists(b *statics.Bar) (moment measure.Moment, stiffness, creep float64) // N·m, N·m2, factor on lasting load
 	DesignValues(checks []check.Check) []check.DesignValue
@@ -74,9 +81,12 @@ type Member interface {
 
 // Support is what stands under a post and carries it down to the ground.
 type Support interface {
-	Seat() (height, width measure.Length) // of the post's foot over the ground; width 0 when not known
-	Weight() measure.Force                // of one, where it stands on the ground and moves with the platform
-	Friction() measure.Ratio              // of it on what it stands on, allowable
+	Seat() (height, width measure.Length)         // of the post's foot over the ground; width 0 when not known
+	Weight() measure.Force                        // of one, where it stands on the ground and moves with the platform
+	Friction() measure.Ratio                      // of it on what it stands on, allowable
+	Upholds(load measure.Force) measure.Moment    // what keeps it from tipping under a load with its own weight in it
+	Rocks() float64                               // its stiffness against turning on its bed, N·m
+	StrapSlope(post measure.Length) measure.Ratio // share of the pull of a strap under it that acts upright
 	Checks(p *statics.PierLoad) []check.Finding
 	Path(p *statics.PierLoad, load measure.Force) []check.Stage                // from under the post down to the soil
 	OnSoil(p *statics.PierLoad, load measure.Force) (measure.Stress, []string) // its pressure there, and the working

@@ -16,7 +16,7 @@ func (t *Trial) result() *Strength {
 	t.notes()
 	s := &Strength{
 		Loads: t.Loads.Items, Combinations: t.onPier, First: t.firstLoads(), Piers: t.Piers,
-		Conventions: t.conventions(), Balance: t.balances(), Wind: t.Loads.Wind, Ties: t.anchorage.Ties(), Rules: t.rules,
+		Conventions: t.conventions(), Balance: t.balances(), Wind: t.Loads.Wind, Ties: t.anchorage.Ties(), Straps: Straps{t.strapNails, t.anchorage.ToBeam}, Knees: t.knees, Rules: t.rules,
 		members: []named{{"joist", t.joist}, {"beam", t.beam}, {"post",
 			t.post}}, support: t.support, symbols: t.standard.Symbols, duration: t.standard.Duration, Remarks: t.remarks, style: t.Words.Style, job: t.job,
 		Joist: t.curves(t.joist, t.joists), Beam: t.curves(t.beam, t.beams),
@@ -58,7 +58,7 @@ func (t *Trial) notes() {
 		t.remark(check.NotCounted, words)
 	}
 	if len(t.in.Heights) == 0 {
-		t.remark(check.NotCounted, "Bracing and the height of block and post: the ground is not known yet; posts are checked at the longest allowed.")
+		t.remark(check.NotCounted, "Posts pushed over, bracing, and the height of block and post: the ground is not known yet; posts are checked at the longest allowed.")
 	}
 	if t.Loads.Wind != nil {
 		t.remark(check.NotCounted, "Wind on joists and beams: it is taken at the piers and at the joints of joists and beams, shared evenly.")
@@ -69,8 +69,13 @@ func (t *Trial) notes() {
 	if len(t.in.Patches) > 0 {
 		t.remark(check.NotCounted, "Loads at a place: the surface between the joists is not checked for being pushed through. Lay a plate or a second layer under each.")
 	}
-	t.remark(check.NotCounted, "Posts that lean: without bracing they are held upright by cap and seat, as the makers of these state.")
-	t.remark(check.NotCounted, "Earthquake, flood, the building on the platform, and the capacity of connectors and anchors.")
+	switch pushed := slices.ContainsFunc(t.Checks, func(c check.Check) bool { return check.KindOf(c.ID) == "pier.racking" }); {
+	case pushed:
+		t.remark(check.NotCounted, "Posts pushed over: the floor turning about its stiffest piers, and posts out of plumb. Braced or strapped, they are checked for a push through the middle.")
+	case len(t.in.Heights) > 0:
+		t.remark(check.NotCounted, "Posts pushed over: no wind was given, and no guard is wanted.")
+	}
+	t.remark(check.NotCounted, "Earthquake, flood, the building on the platform, and the steel of caps, hangers and anchors.")
 	t.buildingCounted()
 }
 
@@ -95,11 +100,7 @@ func (t *Trial) byOthers() {
 		}
 	}
 	for _, need := range needs {
-		where := strings.Join(places[need], ", ")
-		if len(places[need]) == len(t.frame.Piers) && places[need][0] == t.frame.Piers[0].Name {
-			where = "every pier"
-		}
-		t.remark(check.ByOthers, strings.ToUpper(need[:1])+need[1:]+": "+where+".")
+		t.remark(check.ByOthers, strings.ToUpper(need[:1])+need[1:]+": "+t.placed(places[need])+".")
 	}
 	if t.hung() {
 		t.remark(check.ByOthers, "Hangers: by their maker's table, for the reaction in the check of the joists' bearing.")
@@ -168,4 +169,22 @@ func (t *Trial) lost() []string {
 		}
 	}
 	return told
+}
+
+// placed tells at which piers something is wanted, in their order; places that are
+// no piers are told where there is no pier.
+func (t *Trial) placed(places []string) string {
+	var piers []string
+	for _, p := range t.frame.Piers {
+		if slices.Contains(places, p.Name) {
+			piers = append(piers, p.Name)
+		}
+	}
+	switch len(piers) {
+	case 0:
+		return strings.Join(places, ", ")
+	case len(t.frame.Piers):
+		return "every pier"
+	}
+	return strings.Join(piers, ", ")
 }

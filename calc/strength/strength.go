@@ -23,7 +23,9 @@ type Strength struct {
 	Balance      []Balance          // by load case: loads applied and reactions
 	WorstPier    string
 	Path         []check.Stage   // surface to soil at the worst pier
-	Ties         []support.Tie   // anchorage that would be wanted
+	Ties         []support.Tie   // what lifts and pushes at each pier
+	Straps       Straps          // that hold the posts to their blocks
+	Knees        support.Knees   // of tall posts
 	Wind         *loads.WindLoad // nil when no wind or no building was given
 	Joist, Beam  *Curves         // of the governing joist and beam line
 	Remedies     []check.Remedy  // changes that mend a failing frame, cheapest first
@@ -36,6 +38,12 @@ type Strength struct {
 	support  Support
 	symbols  []string
 	duration func(loads.Combination) measure.Ratio
+}
+
+// Straps are what holds a post to its block at every pier: a strap under the block.
+type Straps struct {
+	Nails  int  // in each end
+	ToBeam bool // it runs on up to the beam, with as many nails there
 }
 
 // named is a kind of member under the name that keys and checks have for it.
@@ -73,6 +81,17 @@ func (s *Strength) Failing() int {
 		}
 	}
 	return n
+}
+
+// ByOthers returns the works by others without which checks do not hold, each once.
+func (s *Strength) ByOthers() []string {
+	var needs []string
+	for _, c := range s.Checks {
+		if !c.Holds() && c.Needs != "" && !slices.Contains(needs, c.Needs) {
+			needs = append(needs, c.Needs)
+		}
+	}
+	return needs
 }
 
 // Find returns the check with the id and whether there is one.

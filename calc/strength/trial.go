@@ -50,6 +50,8 @@ type Trial struct {
 	rim               Member
 	joists, beams     []statics.Bar // that were looked at
 	anchorage         support.Anchorage
+	strapNails        int           // in each end of a strap
+	knees             support.Knees // of tall posts
 	remarks           []check.Remark
 }
 
@@ -234,7 +236,7 @@ func (t *Trial) CheckPiers() {
 	if t.Enough() {
 		return
 	}
-	t.Piers = statics.PierLoads(t.frame, t.Loads, t.Lines, t.heights, t.onPier)
+	t.Piers = t.Floor.PierLoads(t.Lines, t.heights, t.onPier)
 	_, seat := t.support.Seat()
 	site := t.job.Site
 	ground := support.Ground{Class: site.Soil.Class, Filled: site.Fill == "yes", Given: site.Soil.Bearing, Steep: t.in.Steep}
@@ -245,7 +247,6 @@ func (t *Trial) CheckPiers() {
 		if !t.Hasty { // what others settle rules no frame out
 			t.Add(ground.At(p.Name, t.Words)...)
 		}
-		t.Add(support.Bracing(p, t.rules.BracedAbove, support.Sideways(p, t.Loads.Wind, len(t.Piers)), t.Words))
 		if t.Enough() {
 			return
 		}
@@ -278,14 +279,28 @@ func (t *Trial) CheckWhole() {
 		t.Add(t.joist.Toenails(w.Greater(), len(t.frame.Joists)*len(t.frame.Lines)))
 	}
 	seat, _ := t.support.Seat()
-	t.anchorage = support.Anchorage{Frame: t.frame, Wind: t.Loads.Wind, Support: t.support.Weight(), Seat: seat,
-		TallestPost: t.heights.TallestPost(t.frame), Friction: t.support.Friction(), Words: t.Words}
+	t.anchorage = support.Anchorage{Frame: t.frame, Wind: t.Loads.Wind, Support: t.support.Weight(), Seat: seat, TallestPost: t.heights.TallestPost(t.frame),
+		Friction: t.support.Friction(), Cap: t.post.CapLift(), Duration: t.durationUnder, Words: t.Words}
 	if b := t.job.Building; b != nil {
 		t.anchorage.LeastBuilding = b.WeightLeast
 	}
-	t.Add(t.anchorage.InWind(t.Piers)...)
-	t.Add(t.anchorage.Joints(t.Piers)...)
+	if !t.hung() {
+		t.worst(t.joists, func(b *statics.Bar) check.Finding {
+			return t.joist.LiftOff(b, t.combos, t.Floor.JoistSeats(trade.BearingLeast.In(t.job.Units)))
+		})
+	}
+	t.stand()
 	t.Add(t.openings()...)
+}
+
+// durationUnder returns the load-duration factor of a combination by its name.
+func (t *Trial) durationUnder(name string) measure.Ratio {
+	for _, c := range t.onPier {
+		if c.Name == name {
+			return t.standard.Duration(c)
+		}
+	}
+	return 1
 }
 
 // presumed lists the classes of soil that the codes presume a bearing of.

@@ -182,8 +182,12 @@ func (b PierBlock) tall(p *statics.PierLoad) check.Finding {
 		return check.Finding{}
 	}
 	height, most := b.Block.SeatHeight+p.Height.Post, b.Rules.NotSizedAbove
+	clause := "our own limit of this method; 24 CFR 3285.306 (2015) ends single stacks of blocks at 36 in"
+	if usual := check.DefaultRules().NotSizedAbove; most != usual {
+		clause = "set by the job; the usual is " + b.Words.Length(usual) + ", 24 CFR 3285.306 (2015) for single stacks of blocks"
+	}
 	result := check.Check{ID: "pier." + p.Name + ".height", What: "height of block and post at " + p.Name, Demand: height, Capacity: most, Ratio: measure.Ratio(height.Metres() / most.Metres()),
-		Clause: "our own limit of this method; 24 CFR 3285.306 (2015) ends single stacks of blocks at 36 in"}
+		Clause: clause}
 	return check.Finding{Check: result, Explain: func(t check.Words) []string {
 		return []string{fmt.Sprintf("seat + post = %s + %s = %s; above %s an engineer sizes the pier", t.Length(b.Block.SeatHeight), t.Length(p.Height.Post), t.Length(height), t.Length(most))}
 	}}

@@ -10,33 +10,50 @@ import (
 )
 
 // Lateral returns the reference lateral value of a nail through a side member of
-// thickness ls into a main member lm deep, both of specific gravity g: the least
-// of the yield limits Im, Is, II, IIIm, IIIs and IV.
+// thickness ls into a main member lm deep, both of specific gravity g.
 //
 // NDS 2018 12.3.1; the formulas are from memory, and 141 lb for a 16d common nail
 // in Douglas fir-larch was read.
 func Lateral(g measure.Ratio, nail trade.Nail, ls, lm measure.Length) measure.Force {
-	d, side, main := nail.Diameter.Inches(), ls.Inches(), lm.Inches()
-	fe := math.Round(16600*math.Pow(float64(g), 1.84)/50) * 50
+	fe := dowelBearing(g)
+	return yieldLimit(nail, fe, fe, ls, lm)
+}
+
+// LateralSteel returns the reference lateral value of a nail or wood screw through
+// a steel plate thinner than 1/4 in into timber of specific gravity g: Fes is
+// 61,850 psi. NDS 2018 12.3.1 and Tables 12P and 12M, cells seen in another's notes.
+func LateralSteel(g measure.Ratio, nail trade.Nail, plate, lm measure.Length) measure.Force {
+	return yieldLimit(nail, dowelBearing(g), 61850, plate, lm)
+}
+
+// dowelBearing returns Fe in psi for fasteners under 1/4 in: 16600·G^1.84.
+func dowelBearing(g measure.Ratio) float64 {
+	return math.Round(16600*math.Pow(float64(g), 1.84)/50) * 50
+}
+
+// yieldLimit returns the least of the yield limits Im, Is, II, IIIm, IIIs and IV.
+// A screw yields at the root of its thread, while its bending strength goes by its
+// shank. Strengths are in psi.
+func yieldLimit(nail trade.Nail, fem, fes float64, ls, lm measure.Length) measure.Force {
+	shank, d, side, main := nail.Diameter.Inches(), nail.Root().Inches(), ls.Inches(), lm.Inches()
 	fyb, kd := 70000.0, 10*d+0.5
 	switch {
-	case d <= 0.142:
+	case shank <= 0.142:
 		fyb = 100000
-	case d <= 0.177:
+	case shank <= 0.177:
 		fyb = 90000
-	case d <= 0.236:
+	case shank <= 0.236:
 		fyb = 80000
 	}
 	if d <= 0.17 {
 		kd = 2.2
 	}
-	const re = 1.0
-	rt := main / side
+	re, rt := fem/fes, main/side
 	k1 := (math.Sqrt(re+2*re*re*(1+rt+rt*rt)+rt*rt*re*re*re) - re*(1+rt)) / (1 + re)
-	k2 := -1 + math.Sqrt(2*(1+re)+2*fyb*(1+2*re)*d*d/(3*fe*main*main))
-	k3 := -1 + math.Sqrt(2*(1+re)/re+2*fyb*(2+re)*d*d/(3*fe*side*side))
-	z := min(d*main*fe/kd, d*side*fe/kd, k1*d*side*fe/kd, k2*d*main*fe/((1+2*re)*kd), k3*d*side*fe/((2+re)*kd),
-		d*d/kd*math.Sqrt(2*fe*fyb/(3*(1+re))))
+	k2 := -1 + math.Sqrt(2*(1+re)+2*fyb*(1+2*re)*d*d/(3*fem*main*main))
+	k3 := -1 + math.Sqrt(2*(1+re)/re+2*fyb*(2+re)*d*d/(3*fem*side*side))
+	z := min(d*main*fem/kd, d*side*fes/kd, k1*d*side*fes/kd, k2*d*main*fem/((1+2*re)*kd), k3*d*side*fem/((2+re)*kd),
+		d*d/kd*math.Sqrt(2*fem*fyb/(3*(1+re))))
 	return measure.Force(z) * measure.PoundForce
 }
 

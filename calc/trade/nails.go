@@ -50,6 +50,16 @@ func (n Nail) Called(system measure.System) string {
 	return n.Trade
 }
 
+// Root returns the diameter at which the fastener bends: of a nail its own, of a
+// wood screw that at the root of its thread, about 0.8 of the shank (0.131 in of a
+// no. 8 and 0.152 in of a no. 10, NDS 2018 Appendix L3).
+func (n Nail) Root() measure.Length {
+	if n.Screw {
+		return n.Diameter.Scale(0.8)
+	}
+	return n.Diameter
+}
+
 // Name returns what stands on the order: kind, size and finish.
 func (n Nail) Name(style measure.Style) string {
 	if style.System == measure.Metric {

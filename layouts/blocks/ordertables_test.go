@@ -51,7 +51,7 @@ func wordsIn(t content.Table) string {
 
 func TestTotalsAreHonestAboutBlanks(t *testing.T) {
 	some := orderPlan(t, nil)
-	assert.Contains(t, wordsIn(onPaper(t, some, "order")), "8 lines with a price; what the other 13 cost comes on top")
+	assert.Contains(t, wordsIn(onPaper(t, some, "order")), "8 lines with a price; what the other 14 cost comes on top")
 
 	none := orderPlan(t, func(j *job.Job) {
 		j.Yard.Prices = nil
