@@ -24,8 +24,6 @@ type second struct {
 	acting *loads.Acting
 	worst  map[string]float64 // greatest ratio, by the id of the check
 	piers  map[string][]cell  // what comes to each pier
-	across *model             // a joist over the lines, one model for all
-	near   []float64          // share that each line gets of a load at a node of it
 }
 
 // cell is a loading that is there or not as a whole.
