@@ -168,7 +168,7 @@ func (r *pierRow) window() measure.Quantity {
 	up, down, _ := r.all.seatRoom(r.job, r.i)
 	up, down = max(0, min(up, accepted)), max(0, min(down, accepted))
 	if up == down {
-		return measure.Word("± " + up.Print(r.style))
+		return measure.Word("±\u00a0" + up.Print(r.style))
 	}
 	return measure.Word(up.Print(r.style) + " higher, " + down.Print(r.style) + " lower")
 }
