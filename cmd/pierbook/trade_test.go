@@ -47,6 +47,9 @@ func TestEveryRowOfTheTradeIsRead(t *testing.T) {
 		}
 		text := trade.TableText(table)
 		for _, row := range rowsOf(text) {
+			if knownUnread(row.line) {
+				continue
+			}
 			jobs := jobsFor(t, table, row)
 			for _, name := range jobs {
 				if _, seen := before[name]; !seen {
@@ -62,6 +65,13 @@ func TestEveryRowOfTheTradeIsRead(t *testing.T) {
 			}
 		}
 	}
+}
+
+// knownUnread are rows that no job of these tests takes: of straps and braces the
+// checks choose the count themselves, and no job here has a floor on two joists,
+// which the tests of package timber hold.
+func knownUnread(line string) bool {
+	return strings.HasPrefix(line, "strap | ") || strings.HasPrefix(line, "brace | ") || strings.HasPrefix(line, "deck on two joists | ")
 }
 
 // tableRow is one line of a table with its cells by heading; under is the line
