@@ -137,7 +137,7 @@ func checkSides(t *testing.T, file []byte, pdf browser.PDF) {
 
 // mostSides is how many sides of paper all sheets of the sample may take; what
 // people carry are its sets.
-const mostSides = 84
+const mostSides = 85
 
 func TestSampleBinderOnPaper(t *testing.T) {
 	b := browser.Require(t)

@@ -260,8 +260,8 @@ func TestPostRowsForARodInOtherUnits(t *testing.T) {
 // from 9/16″ under to 20 7/16″ over the bench mark's.
 func TestSeatReadingsAreExpectedFromTheBenchMark(t *testing.T) {
 	got := rows(onPaper(t, second(t), "seat-readings"))
-	assert.Equal(t, "A1 | take away 1/2″ | 1/16″ higher, 1″ lower | take away 9/16″ | add 20 7/16″ | 4′ 0 1/2″ | …", got[1])
-	assert.Equal(t, "B2 | add 3″ | ± 1″ | take away 1/2″ | add 20 1/2″ | 4′ 3 3/4″ | …", got[5])
+	assert.Equal(t, "A1 | take away 1/2″ | take away 9/16″ | add 20 7/16″ | 4′ 0 1/2″ | …", got[1])
+	assert.Equal(t, "B2 | add 3″ | take away 1/2″ | add 20 1/2″ | 4′ 3 3/4″ | …", got[5])
 }
 
 // The floor is 15 1/2″ over the bench mark; where it was read, care starts from
