@@ -165,7 +165,7 @@ func TestSampleBinderOnPaper(t *testing.T) {
 // checkBars measures the bars on the first sheet, as the binder asks its reader to.
 func checkBars(t *testing.T, pdf browser.PDF) {
 	const inch, hundredMillimetres = 72.0, 100 * 72 / 25.4
-	first := browser.PDF{File: pdf.File, Pages: pdf.Pages[:2]}
+	first := browser.PDF{File: pdf.File, Pages: pdf.Pages[:3]}
 	first.CheckRuler(t, "P", "Q", 4*inch)
 	first.CheckRuler(t, "R", "S", hundredMillimetres)
 	first.CheckUpright(t, "T", "U", 4*inch)
@@ -173,7 +173,6 @@ func checkBars(t *testing.T, pdf browser.PDF) {
 }
 
 func TestPlannedMetricBinderOnPaper(t *testing.T) {
-	t.Skip("known gap: the check bars of a small planned job are not found on its paper")
 	b := browser.Require(t)
 	files := filesFrom(t, plannedJob, "job.yaml")
 	assert.Empty(t, b.TooWide(t, files[binderFile]))
